@@ -1,0 +1,10 @@
+const base = require("./jest.config.js");
+
+/** Drives Debian's Chromium; one worker, for the pages share a server and two cores. */
+module.exports = {
+  ...base,
+  roots: ["<rootDir>/tests/browser"],
+  testPathIgnorePatterns: ["/node_modules/"],
+  testTimeout: 120000,
+  maxWorkers: 1,
+};

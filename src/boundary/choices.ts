@@ -1,0 +1,61 @@
+import { InvalidInput } from "../formulas/domain-error";
+import { type Cell, describe, isBlank, single } from "./cell";
+
+/** Case, spaces, hyphens, underscores and dots do not tell two entries apart. */
+export function spelling(text: string): string {
+  return text.toLowerCase().replace(/[\s\-_./,()]+/g, "");
+}
+
+/** Blank for a choice: hosts may hand an empty cell over as 0, "0" or "". */
+function isBlankChoice(value: Cell): boolean {
+  return isBlank(value) || value === 0 || value === "0";
+}
+
+/**
+ * Reads a choice from a list of allowed entries, in any reasonable spelling. `aliases` maps
+ * further spellings to entries.
+ */
+export function readChoice<T extends string>(
+  name: string,
+  cell: Cell,
+  allowed: readonly T[],
+  aliases: Readonly<Record<string, T>> = {},
+): T {
+  const found = readOptionalChoice(name, cell, allowed, aliases);
+  if (found === undefined) {
+    throw new InvalidInput(`${name} is missing: it must be one of ${listed(allowed)}`);
+  }
+  return found;
+}
+
+/** As readChoice, but undefined when blank. */
+export function readOptionalChoice<T extends string>(
+  name: string,
+  cell: Cell,
+  allowed: readonly T[],
+  aliases: Readonly<Record<string, T>> = {},
+): T | undefined {
+  const value = single(name, cell);
+  if (isBlankChoice(value)) return undefined;
+  if (typeof value === "string") {
+    const wanted = spelling(value);
+    const entry = allowed.find((candidate) => spelling(candidate) === wanted);
+    if (entry !== undefined) return entry;
+    for (const [alias, target] of Object.entries(aliases)) {
+      if (spelling(alias) === wanted) return target;
+    }
+  }
+  throw new InvalidInput(`${name} must be one of ${listed(allowed)}; got ${describe(value)}`);
+}
+
+/** Reads TRUE or FALSE; a blank (or a 0, as hosts hand blanks over) is FALSE. */
+export function readYesNo(name: string, cell: Cell): boolean {
+  const value = single(name, cell);
+  if (isBlankChoice(value)) return false;
+  if (typeof value === "boolean") return value;
+  throw new InvalidInput(`${name} must be TRUE or FALSE; got ${describe(value)}`);
+}
+
+function listed(allowed: readonly string[]): string {
+  return allowed.map((entry) => `"${entry}"`).join(", ");
+}

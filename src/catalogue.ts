@@ -1,0 +1,29 @@
+/**
+ * The ids of the functions that have landed. The build fails unless it finds exactly these in the
+ * doc comments, so that a function can neither slip out nor slip in unnoticed.
+ */
+export const catalogue = [
+  // UNIT
+  // PIPE
+  "PIPE_FRICTION",
+  // WATER
+  // SPRINKLER
+  // LATERAL
+  // FEEDER
+  // PUMP
+  // SOURCE
+  // APPLICATION
+  // SET
+  // SYSTEM
+  // SOIL
+  // CROP
+  // ET
+  // FLUSH
+  // DRAIN
+  // TOW
+  // STAKE
+  // BILL
+  // CHECK
+] as const;
+
+export type FunctionId = (typeof catalogue)[number];

@@ -1,0 +1,72 @@
+/**
+ * How a sprinkler head's flow follows from its pressure: q = K·p^x, in pieces.
+ *
+ * A sprinkler's sheet prints a chart of pressure and flow; between two printed rows the flow is a
+ * power law through both, and beyond the ends the end piece goes on. One row (or one coefficient)
+ * is the orifice's own law, x = ½. Torricelli's theorem gives the ½; a chart's own exponents catch
+ * what a real nozzle does.
+ */
+export interface DischargeLaw {
+  /** Lowest pressure of each piece but the first, Pa, rising. */
+  readonly breaks: readonly number[];
+  /** K of each piece, m³/s per Pa^x. */
+  readonly coefficients: readonly number[];
+  readonly exponents: readonly number[];
+  /** The chart's own range of pressures, Pa; 0 to Infinity where there is no chart. */
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+/** The law of one coefficient: q = K √p (SI). */
+export function orificeLaw(coefficient: number): DischargeLaw {
+  return {
+    breaks: [],
+    coefficients: [coefficient],
+    exponents: [0.5],
+    lowest: 0,
+    highest: Infinity,
+  };
+}
+
+/** The law through a chart's rows: pressures rising, flows never falling, all above 0 (SI). */
+export function chartLaw(pressures: readonly number[], flows: readonly number[]): DischargeLaw {
+  if (pressures.length === 1) {
+    const law = orificeLaw(flows[0] / Math.sqrt(pressures[0]));
+    return { ...law, lowest: pressures[0], highest: pressures[0] };
+  }
+  const exponents: number[] = [];
+  const coefficients: number[] = [];
+  for (let i = 1; i < pressures.length; i++) {
+    const exponent = Math.log(flows[i] / flows[i - 1]) / Math.log(pressures[i] / pressures[i - 1]);
+    exponents.push(exponent);
+    coefficients.push(flows[i] / pressures[i] ** exponent);
+  }
+  return {
+    breaks: pressures.slice(1, -1),
+    coefficients,
+    exponents,
+    lowest: pressures[0],
+    highest: pressures[pressures.length - 1],
+  };
+}
+
+function pieceAt(law: DischargeLaw, pressure: number): number {
+  let piece = 0;
+  while (piece < law.breaks.length && pressure >= law.breaks[piece]) piece++;
+  return piece;
+}
+
+/** Flow of a head, m³/s; none without pressure. */
+export function headFlow(law: DischargeLaw, pressure: number): number {
+  if (pressure <= 0) return 0;
+  const piece = pieceAt(law, pressure);
+  const exponent = law.exponents[piece];
+  // A square root is several times faster than a power, and this is the solver's inner loop.
+  const power = exponent === 0.5 ? Math.sqrt(pressure) : pressure ** exponent;
+  return law.coefficients[piece] * power;
+}
+
+/** How fast the flow rises with the pressure, m³/s per Pa, at a pressure above 0. */
+export function headFlowSlope(law: DischargeLaw, pressure: number, flow: number): number {
+  return (law.exponents[pieceAt(law, pressure)] * flow) / pressure;
+}

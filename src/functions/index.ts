@@ -1,0 +1,61 @@
+import { catalogue, type FunctionId } from "../catalogue";
+import * as application from "./application";
+import * as bill from "./bill";
+import * as check from "./check";
+import * as crop from "./crop";
+import * as drain from "./drain";
+import * as et from "./et";
+import * as feeder from "./feeder";
+import * as flush from "./flush";
+import * as lateral from "./lateral";
+import * as pipe from "./pipe";
+import * as pump from "./pump";
+import * as set from "./set";
+import * as soil from "./soil";
+import * as source from "./source";
+import * as sprinkler from "./sprinkler";
+import * as stake from "./stake";
+import * as system from "./system";
+import * as tow from "./tow";
+import * as unit from "./unit";
+import * as water from "./water";
+
+type SheetFunction = (...cells: never[]) => unknown;
+
+const families: Readonly<Record<string, SheetFunction>> = {
+  ...application,
+  ...bill,
+  ...check,
+  ...crop,
+  ...drain,
+  ...et,
+  ...feeder,
+  ...flush,
+  ...lateral,
+  ...pipe,
+  ...pump,
+  ...set,
+  ...soil,
+  ...source,
+  ...sprinkler,
+  ...stake,
+  ...system,
+  ...tow,
+  ...unit,
+  ...water,
+};
+
+/** LATERAL_HEADFLOW is exported as lateralHeadflow: the id's words joined, the first in lower case. */
+export function exportNameOf(id: FunctionId): string {
+  return id.toLowerCase().replace(/_([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+}
+
+/** Every landed function by its id. */
+export const sheetFunctions: ReadonlyMap<FunctionId, SheetFunction> = new Map(
+  catalogue.map((id) => {
+    const sheetFunction = families[exportNameOf(id)];
+    if (sheetFunction === undefined)
+      throw new Error(`no function is exported as ${exportNameOf(id)}`);
+    return [id, sheetFunction];
+  }),
+);
