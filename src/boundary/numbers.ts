@@ -49,9 +49,9 @@ export function missing(name: string, limit: Limit, unit: string): InvalidInput 
 export function checked(name: string, value: Cell, limit: Limit, unit = ""): number {
   if (isBlank(value)) throw missing(name, limit, unit);
   if (typeof value !== "number" || !Number.isFinite(value)) {
-    throw new InvalidInput(
-      `${name} must be a number, ${limitText(limit, unit)}; got ${describe(value)}`,
-    );
+    const allowed = limitText(limit, unit);
+    const kind = allowed.startsWith("a ") ? allowed : `a number, ${allowed}`;
+    throw new InvalidInput(`${name} must be ${kind}; got ${describe(value)}`);
   }
   if (!admits(limit, value)) {
     const allowed =

@@ -1,0 +1,38 @@
+import { readChoice, readOptionalChoice, readYesNo } from "../../src/boundary/choices";
+
+const entries = ["silt loam", "clay"] as const;
+
+test("case, spaces, hyphens and underscores do not matter", () => {
+  for (const text of ["Silt-Loam", "SILTLOAM", "silt_loam", " silt  loam "]) {
+    expect(readChoice("texture", text, entries)).toBe("silt loam");
+  }
+});
+
+test("further spellings", () => {
+  expect(readChoice("texture", "Heavy Clay", entries, { "heavy clay": "clay" })).toBe("clay");
+});
+
+test.each([[null], [""], [0], ["0"], [[[""]]]])("%p is a blank", (cell) => {
+  expect(readOptionalChoice("texture", cell, entries)).toBeUndefined();
+  expect(() => readChoice("texture", cell, entries)).toThrow(
+    'texture is missing: it must be one of "silt loam", "clay"',
+  );
+});
+
+test.each([["loam"], [5], [true], ["toString"]])("%p is refused, the entries listed", (cell) => {
+  expect(() => readChoice("texture", cell, entries)).toThrow(
+    /^texture must be one of "silt loam", "clay"; got /,
+  );
+});
+
+test("yes or no", () => {
+  expect([true, false, null, 0, ""].map((cell) => readYesNo("compact", cell))).toEqual([
+    true,
+    false,
+    false,
+    false,
+    false,
+  ]);
+  expect(() => readYesNo("compact", "yes")).toThrow('compact must be TRUE or FALSE; got "yes"');
+  expect(() => readYesNo("compact", 1)).toThrow("compact must be TRUE or FALSE; got 1");
+});
