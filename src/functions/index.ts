@@ -5,6 +5,7 @@ import * as check from "./check";
 import * as crop from "./crop";
 import * as drain from "./drain";
 import * as et from "./et";
+import { exportNameOf } from "./export-name";
 import * as feeder from "./feeder";
 import * as flush from "./flush";
 import * as lateral from "./lateral";
@@ -44,11 +45,6 @@ const families: Readonly<Record<string, SheetFunction>> = {
   ...unit,
   ...water,
 };
-
-/** LATERAL_HEADFLOW is exported as lateralHeadflow: the id's words joined, the first in lower case. */
-export function exportNameOf(id: FunctionId): string {
-  return id.toLowerCase().replace(/_([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
-}
 
 /** Every landed function by its id. */
 export const sheetFunctions: ReadonlyMap<FunctionId, SheetFunction> = new Map(

@@ -1,0 +1,150 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { basename, join } from "node:path";
+import { parseTree } from "custom-functions-metadata";
+import { catalogue } from "../src/catalogue";
+import type { FunctionHelp, Reference } from "../src/reference";
+import { readDocComments } from "./doc-comments";
+import { BASE_URL, dist, NAMESPACE, root, VERSION } from "./settings";
+
+type HostFunction = ReturnType<typeof parseTree>["functions"][number];
+type HostEnum = ReturnType<typeof parseTree>["enums"][number];
+
+/** dist/functions.json, as hosts read it. */
+export interface HostMetadata {
+  readonly allowCustomDataForDataTypeAny: boolean;
+  readonly functions: readonly HostFunction[];
+  readonly enums: readonly HostEnum[];
+}
+
+export interface Generated {
+  readonly metadata: HostMetadata;
+  readonly functions: readonly FunctionHelp[];
+  /** Every reason why the two may not be used; empty when all is well. */
+  readonly problems: readonly string[];
+}
+
+/** What hosts allow; names are held to the strictest of the manifest forms. */
+const MOST_DESCRIPTION = 1024;
+const MOST_ARGUMENT_DESCRIPTION = 512;
+const MOST_ARGUMENT_NAME = 64;
+const LEAST_NAME = 3;
+const MOST_NAME = 64;
+const MOST_BYTES = 500_000;
+/** Words joined by dots: a dot keeps a name from ever being a cell's address. */
+const NAME = /^[A-Z][A-Z0-9]*(\.[A-Z][A-Z0-9]*)+$/;
+
+/** Reads the doc comments of the files; `ids` is what must be found, in this order. */
+export function generate(paths: readonly string[], ids: readonly string[]): Generated {
+  const functions: HostFunction[] = [];
+  const enums = new Map<string, HostEnum>();
+  const help: FunctionHelp[] = [];
+  const problems: string[] = [];
+
+  for (const path of paths) {
+    const parsed = parseTree(readFileSync(path, "utf8"), path);
+    for (const { errors } of parsed.extras) {
+      problems.push(...errors.map((error) => `${basename(path)}: ${error}`));
+    }
+    functions.push(...parsed.functions);
+    for (const listed of parsed.enums) {
+      const known = enums.get(listed.id);
+      if (known !== undefined && JSON.stringify(known) !== JSON.stringify(listed)) {
+        problems.push(`${basename(path)}: the enum ${listed.id} differs from another of its name`);
+      }
+      enums.set(listed.id, listed);
+    }
+    const comments = readDocComments(path);
+    help.push(...comments.functions);
+    problems.push(...comments.problems);
+  }
+
+  problems.push(...outOfCatalogue(functions, ids), ...twice(functions), ...tooLong(functions));
+  const rank = (entry: { readonly id: string }) => ids.indexOf(entry.id);
+  const inOrder = <T extends { readonly id: string }>(list: T[]) =>
+    [...list].sort((a, b) => rank(a) - rank(b));
+  const metadata: HostMetadata = {
+    // Cells with data types would reach an `any` argument as objects; we take plain values.
+    allowCustomDataForDataTypeAny: false,
+    functions: inOrder(functions).map((entry) => {
+      const page = help.find(({ id }) => id === entry.id)?.page;
+      return page === undefined ? entry : { ...entry, helpUrl: `${BASE_URL}/${page}` };
+    }),
+    enums: [...enums.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
+  };
+  if (JSON.stringify(metadata).length > MOST_BYTES) {
+    problems.push(`the metadata is larger than ${MOST_BYTES} bytes`);
+  }
+  return { metadata, functions: inOrder(help), problems };
+}
+
+function outOfCatalogue(functions: readonly HostFunction[], ids: readonly string[]): string[] {
+  const found = new Set(functions.map(({ id }) => id));
+  return [
+    ...ids
+      .filter((id) => !found.has(id))
+      .map((id) => `${id} is in the catalogue, but no exported function declares it`),
+    ...[...found]
+      .filter((id) => !ids.includes(id))
+      .map((id) => `${id} is declared, but not in src/catalogue.ts`),
+  ];
+}
+
+function twice(functions: readonly HostFunction[]): string[] {
+  const ids = functions.map(({ id }) => id);
+  return [...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))].map(
+    (id) => `${id} is declared twice`,
+  );
+}
+
+function tooLong(functions: readonly HostFunction[]): string[] {
+  return functions.flatMap(({ id, name, description = "", parameters }) => {
+    const problems: string[] = [];
+    if (!NAME.test(name) || name.length < LEAST_NAME || name.length > MOST_NAME) {
+      problems.push(
+        `${id}: the name ${name} is not words joined by dots, at most ${MOST_NAME} long`,
+      );
+    }
+    if (description.length < 1 || description.length > MOST_DESCRIPTION) {
+      problems.push(
+        `${id}: the short help has ${description.length} of 1 to ${MOST_DESCRIPTION} characters`,
+      );
+    }
+    for (const parameter of parameters) {
+      const length = parameter.description?.length ?? 0;
+      if (length > MOST_ARGUMENT_DESCRIPTION) {
+        problems.push(
+          `${id}: the text of ${parameter.name} has ${length} characters, at most ${MOST_ARGUMENT_DESCRIPTION} are allowed`,
+        );
+      }
+      if (parameter.name.length > MOST_ARGUMENT_NAME) {
+        problems.push(`${id}: the argument name ${parameter.name} is too long`);
+      }
+      if (parameter.repeating) problems.push(`${id}: ${parameter.name} is a repeating argument`);
+    }
+    return problems;
+  });
+}
+
+export function functionFiles(): string[] {
+  const folder = join(root, "src", "functions");
+  return readdirSync(folder)
+    .filter((file) => file.endsWith(".ts"))
+    .sort()
+    .map((file) => join(folder, file));
+}
+
+function main(): void {
+  const { metadata, functions, problems } = generate(functionFiles(), catalogue);
+  if (problems.length > 0) {
+    console.error(`functions.json was not written:\n${problems.map((p) => `  ${p}`).join("\n")}`);
+    process.exitCode = 1;
+    return;
+  }
+  const reference: Reference = { namespace: NAMESPACE, version: VERSION, functions };
+  mkdirSync(dist, { recursive: true });
+  writeFileSync(join(dist, "functions.json"), `${JSON.stringify(metadata, null, 1)}\n`);
+  writeFileSync(join(dist, "reference.json"), `${JSON.stringify(reference, null, 1)}\n`);
+  console.log(`functions.json: ${functions.length} functions`);
+}
+
+if (require.main === module) main();

@@ -1,0 +1,57 @@
+/**
+ * What the build reads from the doc comments beyond the host's metadata: the one text behind the
+ * reference pages, the trial page and the task pane. Written to dist/reference.json.
+ */
+export interface Reference {
+  /** Namespace of this build, as it stands before every function's name in a formula. */
+  readonly namespace: string;
+  readonly version: string;
+  /** By family as in the catalogue, then as in the catalogue. */
+  readonly functions: readonly FunctionHelp[];
+}
+
+export interface FunctionHelp {
+  /** "PIPE_FRICTION": what the host and a saved workbook know it by. */
+  readonly id: string;
+  /** "PIPE.FRICTION": what a user types behind the namespace. */
+  readonly name: string;
+  /** "PIPE" */
+  readonly family: string;
+  /** One sentence. */
+  readonly short: string;
+  readonly arguments: readonly ArgumentHelp[];
+  readonly returns: string;
+  /** True where the result fills more than one cell. */
+  readonly spills: boolean;
+  /** Method, limits, editions. */
+  readonly remarks: string;
+  /** From where the formula is. */
+  readonly source: string;
+  readonly errors: string;
+  /** Subjects of src/cautions.ts; empty for most. */
+  readonly cautions: readonly string[];
+  /** A phrase that a user would search for. */
+  readonly task: string;
+  /** A formula with plain values, written with WRITTEN_NAMESPACE whatever this build's is. */
+  readonly example: string;
+  /** Address of its reference page, relative to the folder of the pages. */
+  readonly page: string;
+}
+
+export interface ArgumentHelp {
+  readonly name: string;
+  readonly help: string;
+  readonly optional: boolean;
+  /** True where the argument takes a range of cells. */
+  readonly range: boolean;
+  /** The entries of a choice; undefined where there is no list. */
+  readonly choices?: readonly Choice[];
+}
+
+export interface Choice {
+  readonly value: string;
+  readonly help: string;
+}
+
+/** The namespace that examples in doc comments are written with. */
+export const WRITTEN_NAMESPACE = "IRRIG";
