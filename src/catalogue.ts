@@ -13,13 +13,17 @@ export const catalogue = [
   // PUMP
   // SOURCE
   // APPLICATION
+  "APPLICATION_RATE",
+  "APPLICATION_DEPTH",
   // SET
+  "SET_TIME",
   // SYSTEM
   // SOIL
   // CROP
   // ET
   // FLUSH
   // DRAIN
+  "DRAIN_VOLUME",
   // TOW
   // STAKE
   // BILL
