@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { parseTree } from "custom-functions-metadata";
 import { catalogue } from "../src/catalogue";
@@ -133,18 +133,21 @@ export function functionFiles(): string[] {
     .map((file) => join(folder, file));
 }
 
-function main(): void {
-  const { metadata, functions, problems } = generate(functionFiles(), catalogue);
-  if (problems.length > 0) {
-    console.error(`functions.json was not written:\n${problems.map((p) => `  ${p}`).join("\n")}`);
-    process.exitCode = 1;
-    return;
+/** The metadata of the functions as they stand, or an error with the whole list of problems. */
+export function readMetadata(): Generated {
+  const generated = generate(functionFiles(), catalogue);
+  if (generated.problems.length > 0) {
+    throw new Error(
+      `functions.json was not written:\n${generated.problems.map((problem) => `  ${problem}`).join("\n")}`,
+    );
   }
+  return generated;
+}
+
+/** Writes dist/functions.json and dist/reference.json. */
+export function writeMetadata({ metadata, functions }: Generated): void {
   const reference: Reference = { namespace: NAMESPACE, version: VERSION, functions };
-  mkdirSync(dist, { recursive: true });
   writeFileSync(join(dist, "functions.json"), `${JSON.stringify(metadata, null, 1)}\n`);
   writeFileSync(join(dist, "reference.json"), `${JSON.stringify(reference, null, 1)}\n`);
   console.log(`functions.json: ${functions.length} functions`);
 }
-
-if (require.main === module) main();

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { WRITTEN_NAMESPACE } from "../src/reference";
+import { DEFAULT_NAMESPACE } from "../src/sheets/dialect";
 
 export const root = join(__dirname, "..");
 export const dist = join(root, "dist");
 
 /** What stands before every function's name in a formula; four letters or more, so that it is no column. */
-export const NAMESPACE = process.env.NAMESPACE ?? WRITTEN_NAMESPACE;
+export const NAMESPACE = process.env.NAMESPACE ?? DEFAULT_NAMESPACE;
 
 /** Ports of the development server: pages over http, the add-in over https. */
 export const PAGES_PORT = Number(process.env.PAGES_PORT ?? 3000);

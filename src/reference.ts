@@ -32,7 +32,7 @@ export interface FunctionHelp {
   readonly cautions: readonly string[];
   /** A phrase that a user would search for. */
   readonly task: string;
-  /** A formula with plain values, written with WRITTEN_NAMESPACE whatever this build's is. */
+  /** A formula with plain values, written with the default namespace whatever this build's is. */
   readonly example: string;
   /** Address of its reference page, relative to the folder of the pages. */
   readonly page: string;
@@ -52,6 +52,3 @@ export interface Choice {
   readonly value: string;
   readonly help: string;
 }
-
-/** The namespace that examples in doc comments are written with. */
-export const WRITTEN_NAMESPACE = "IRRIG";

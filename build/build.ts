@@ -1,0 +1,54 @@
+import { mkdirSync, rmSync } from "node:fs";
+import webpack, { type Configuration } from "webpack";
+import { readMetadata, writeMetadata } from "./metadata";
+import { dist } from "./settings";
+
+// The bundler's own command reads the same file, so it is plain JavaScript without types.
+// eslint-disable-next-line @typescript-eslint/no-require-imports
+const configurations = require("../webpack.config.js") as Configuration[];
+
+/** Everything that dist/ holds, from nothing. */
+export async function build(): Promise<void> {
+  const generated = readMetadata();
+  rmSync(dist, { recursive: true, force: true });
+  mkdirSync(dist);
+  writeMetadata(generated);
+  await bundle(configurations);
+}
+
+/** What the tests need fresh: the script and the metadata, nothing removed. */
+export async function buildFunctions(): Promise<void> {
+  mkdirSync(dist, { recursive: true });
+  writeMetadata(readMetadata());
+  await bundle(configurations.filter(({ name }) => name === "functions"));
+}
+
+function bundle(chosen: Configuration[]): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const compiler = webpack(chosen);
+    compiler.run((error, result) => {
+      compiler.close(() => {
+        if (error !== null) reject(error);
+        else if (result === undefined) reject(new Error("the bundler gave no result"));
+        else if (result.hasErrors()) {
+          reject(new Error(result.toString({ preset: "errors-only", colors: false })));
+        } else {
+          resolve();
+        }
+      });
+    });
+  });
+}
+
+async function main(what: string): Promise<void> {
+  const started = Date.now();
+  await (what === "functions" ? buildFunctions() : build());
+  console.log(`dist/ is ready after ${((Date.now() - started) / 1000).toFixed(1)} s`);
+}
+
+if (require.main === module) {
+  main(process.argv[2] ?? "all").catch((error: unknown) => {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  });
+}

@@ -1,0 +1,52 @@
+import { createServer as createHttpServer, type RequestListener, type Server } from "node:http";
+import { createServer as createHttpsServer } from "node:https";
+import { getHttpsServerOptions } from "office-addin-dev-certs";
+import sirv from "sirv";
+import { build } from "./build";
+import { headersFor } from "./headers";
+import { dist, EXCEL_PORT, PAGES_PORT } from "./settings";
+
+/** Answers with the built folder, and with the headers that a host of it should send. */
+export function answering(folder: string): RequestListener {
+  const files = sirv(folder, { dev: true, etag: true });
+  return (request, response) => {
+    const path = new URL(request.url ?? "/", "http://localhost").pathname;
+    for (const [name, value] of Object.entries(headersFor(path))) response.setHeader(name, value);
+    files(request, response, () => {
+      response.statusCode = 404;
+      response.setHeader("Content-Type", "text/plain; charset=utf-8");
+      response.end(`There is no ${path} here.\n`);
+    });
+  };
+}
+
+/** Only this machine is answered. */
+export function listen(server: Server, port: number): Promise<Server> {
+  return new Promise((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, "localhost", () => resolve(server));
+  });
+}
+
+async function main(kind: string): Promise<void> {
+  await build();
+  if (kind === "excel") {
+    // Makes a certificate for localhost on first use; the system asks before it trusts it.
+    const server = createHttpsServer(await getHttpsServerOptions(), answering(dist));
+    await listen(server, EXCEL_PORT);
+    console.log(`\nThe add-in is served at https://localhost:${EXCEL_PORT}`);
+    console.log("Load dist/manifest.xml into Excel as the README says. Stop with Ctrl+C.");
+    return;
+  }
+  await listen(createHttpServer(answering(dist)), PAGES_PORT);
+  console.log(`\nOpen http://localhost:${PAGES_PORT} in a browser. Stop with Ctrl+C.`);
+}
+
+if (require.main === module) {
+  main(process.argv[2] ?? "pages").catch((error: unknown) => {
+    const code = (error as NodeJS.ErrnoException).code;
+    const hint = code === "EADDRINUSE" ? " Set PAGES_PORT or EXCEL_PORT to use another port." : "";
+    console.error(`${error instanceof Error ? error.message : String(error)}${hint}`);
+    process.exitCode = 1;
+  });
+}
