@@ -3,6 +3,7 @@ import { InvalidInput } from "../formulas/domain-error";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { above } from "./limits";
 import { readNumber } from "./numbers";
+import type { PowerLaw } from "../formulas/power-law-fit";
 import type { Units } from "./units";
 
 /** A chart's rows, SI, by rising pressure. */
@@ -64,4 +65,14 @@ export function readPairs(name: string, cell: Cell, columns: string): [Cell, Cel
     throw new InvalidInput(`${name} must be ${columns}; got ${describe(cell)}`);
   }
   return grid.slice(0, count) as [Cell, Cell][];
+}
+
+/** The unit of a K with any exponent, for a header. */
+export function coefficientUnit(u: Units): string {
+  return `${u.flow.unit} per ${u.pressure.unit}^x`;
+}
+
+/** K in the units of the call: the law's flow at one unit of pressure. */
+export function giveCoefficient(u: Units, law: PowerLaw): number {
+  return u.flow.give(law.coefficient * u.pressure.toSI(1) ** law.exponent);
 }

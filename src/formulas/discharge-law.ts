@@ -1,3 +1,5 @@
+import { InvalidInput, NoAnswer } from "./domain-error";
+
 /**
  * How a sprinkler head's flow follows from its pressure: q = K·p^x, in pieces.
  *
@@ -16,6 +18,12 @@ export interface DischargeLaw {
   readonly lowest: number;
   readonly highest: number;
 }
+
+/**
+ * Steeper than this is a slip in the chart, not a nozzle: an orifice has ½, a worn or flexing one
+ * somewhat more. The bound also keeps p^x far from overflow.
+ */
+const STEEPEST_EXPONENT = 10;
 
 /** The law of one coefficient: q = K √p (SI). */
 export function orificeLaw(coefficient: number): DischargeLaw {
@@ -38,6 +46,11 @@ export function chartLaw(pressures: readonly number[], flows: readonly number[])
   const coefficients: number[] = [];
   for (let i = 1; i < pressures.length; i++) {
     const exponent = Math.log(flows[i] / flows[i - 1]) / Math.log(pressures[i] / pressures[i - 1]);
+    if (exponent > STEEPEST_EXPONENT) {
+      throw new InvalidInput(
+        `discharge rises too steeply between rows ${i} and ${i + 1} (by rising pressure): check the chart`,
+      );
+    }
     exponents.push(exponent);
     coefficients.push(flows[i] / pressures[i] ** exponent);
   }
@@ -69,4 +82,27 @@ export function headFlow(law: DischargeLaw, pressure: number): number {
 /** How fast the flow rises with the pressure, m³/s per Pa, at a pressure above 0. */
 export function headFlowSlope(law: DischargeLaw, pressure: number, flow: number): number {
   return (law.exponents[pieceAt(law, pressure)] * flow) / pressure;
+}
+
+/**
+ * Pressure, Pa, at which a head gives a flow (m³/s): headFlow turned round.
+ *
+ * Where the chart is flat (exponent 0, as with a flow-controlled nozzle) one flow belongs to many
+ * pressures and any other to none.
+ */
+export function pressureForFlow(law: DischargeLaw, flow: number): number {
+  if (flow === 0) return 0;
+  let piece = 0;
+  while (piece < law.breaks.length && flow >= headFlow(law, law.breaks[piece])) piece++;
+  // A flow on a flat piece that ends in a rising one was stepped over: it is the break's own flow.
+  const before = piece - 1;
+  const flat =
+    law.exponents[piece] === 0 ||
+    (piece > 0 && law.exponents[before] === 0 && flow === headFlow(law, law.breaks[before]));
+  if (flat) {
+    throw new NoAnswer(
+      "discharge does not change with the pressure at this flow, so the flow does not tell the pressure",
+    );
+  }
+  return (flow / law.coefficients[piece]) ** (1 / law.exponents[piece]);
 }

@@ -1,0 +1,18 @@
+import { boreArea } from "./mean-speed";
+
+/**
+ * Water held by a full round pipe, m³: πD²/4 times its length (both m).
+ *
+ * In gallons, inches and feet this is the handbook's 4.08 D² per 100 ft.
+ * Example: 100 ft of a 2 in bore holds 16.32 gal.
+ */
+export function pipeVolume(bore: number, length: number): number {
+  return boreArea(bore) * length;
+}
+
+/** Water held by pipe of several sizes, m³. */
+export function sectionsVolume(
+  sections: readonly { readonly bore: number; readonly length: number }[],
+): number {
+  return sections.reduce((sum, { bore, length }) => sum + pipeVolume(bore, length), 0);
+}

@@ -1,0 +1,19 @@
+import { HOUR, MILE } from "../formulas/unit-factors";
+
+const MPH = MILE / HOUR;
+
+/**
+ * Largest spacing of sprinklers as a share of the wetted diameter, by wind.
+ *
+ * Source: older issues of USDA-NRCS (then SCS) Conservation Practice Standard 442, Irrigation
+ * System, Sprinkler; from memory. Along the line one share holds for every wind.
+ */
+export const ALONG_THE_LINE = 0.5;
+
+/** Between positions of the line: up to and at each wind speed, m/s. */
+export const BETWEEN_POSITIONS: readonly { readonly wind: number; readonly share: number }[] = [
+  { wind: 0, share: 0.65 },
+  { wind: 5 * MPH, share: 0.6 },
+  { wind: 10 * MPH, share: 0.5 },
+  { wind: Infinity, share: 0.45 },
+];
