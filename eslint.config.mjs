@@ -29,7 +29,16 @@ const inwardOnly = {
 };
 
 export default tseslint.config(
-  { ignores: ["dist/", "node_modules/", "coverage/", "reports/", ".stryker-tmp/"] },
+  {
+    ignores: [
+      "tests/build/fixtures/",
+      "dist/",
+      "node_modules/",
+      "coverage/",
+      "reports/",
+      ".stryker-tmp/",
+    ],
+  },
   js.configs.recommended,
   ...tseslint.configs.recommended,
   prettier,

@@ -1,0 +1,194 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { functionFiles, generate } from "../../build/metadata";
+import { BASE_URL } from "../../build/settings";
+import { catalogue } from "../../src/catalogue";
+
+const fixture = (name: string) => join(__dirname, "fixtures", `${name}.ts`);
+const sound = fixture("sound");
+const ids = ["SAMPLE_DOUBLE", "SAMPLE_BOTH"];
+
+test("writes what a host reads: names, texts, choices, ranges, help addresses", () => {
+  const { metadata, problems } = generate([sound], ids);
+  expect(problems).toEqual([]);
+  expect(metadata).toEqual({
+    allowCustomDataForDataTypeAny: false,
+    functions: [
+      {
+        id: "SAMPLE_DOUBLE",
+        name: "SAMPLE.DOUBLE",
+        description: "Twice a length.",
+        helpUrl: `${BASE_URL}/reference/sample-double.html`,
+        parameters: [
+          { name: "length", description: "Length (ft, m).", type: "any" },
+          {
+            name: "units",
+            description: '"US" (blank) or "SI".',
+            type: "string",
+            customEnumId: "Units",
+            optional: true,
+          },
+        ],
+        result: {},
+      },
+      {
+        id: "SAMPLE_BOTH",
+        name: "SAMPLE.BOTH",
+        description: "Spills a length and its double.",
+        helpUrl: `${BASE_URL}/reference/sample-both.html`,
+        parameters: [
+          {
+            name: "lengths",
+            description: "Lengths (ft, m).",
+            type: "any",
+            dimensionality: "matrix",
+          },
+        ],
+        result: { dimensionality: "matrix" },
+      },
+    ],
+    enums: [
+      {
+        id: "Units",
+        type: "string",
+        values: [
+          { name: "US", stringValue: "US", tooltip: "feet" },
+          { name: "SI", stringValue: "SI", tooltip: "metres" },
+        ],
+      },
+    ],
+  });
+});
+
+test("keeps the catalogue's order, whatever the files' is", () => {
+  const { metadata, functions } = generate([sound], [...ids].reverse());
+  expect(metadata.functions.map(({ id }) => id)).toEqual([...ids].reverse());
+  expect(functions.map(({ id }) => id)).toEqual([...ids].reverse());
+});
+
+test("reads the rest of the doc comment for the pages", () => {
+  const [double, both] = generate([sound], ids).functions;
+  expect(double).toEqual({
+    id: "SAMPLE_DOUBLE",
+    name: "SAMPLE.DOUBLE",
+    family: "SAMPLE",
+    short: "Twice a length.",
+    arguments: [
+      { name: "length", help: "Length (ft, m).", optional: false, range: false },
+      {
+        name: "units",
+        help: '"US" (blank) or "SI".',
+        optional: true,
+        range: false,
+        choices: [
+          { value: "US", help: "feet" },
+          { value: "SI", help: "metres" },
+        ],
+      },
+    ],
+    returns: "Length (ft, m).",
+    spills: false,
+    remarks: "Twice it is.",
+    source: "Arithmetic.",
+    errors: "#VALUE! for text.",
+    cautions: ["towing", "roads and buildings"],
+    task: "how long are two?",
+    example: '=IRRIG.SAMPLE.DOUBLE(2, "US")',
+    page: "reference/sample-double.html",
+  });
+  expect(both.spills).toBe(true);
+  expect(both.arguments[0].range).toBe(true);
+  expect(both.cautions).toEqual([]);
+  expect(both.example).toBe("=IRRIG.SAMPLE.BOTH({1;2})");
+});
+
+describe("refuses", () => {
+  test("a function that the metadata tool passes over because it is a const", () => {
+    const { problems } = generate([sound, fixture("skipped-const")], [...ids, "SAMPLE_HALF"]);
+    expect(problems).toEqual([
+      "skipped-const.ts: line 2: the @customfunction comment (SAMPLE_HALF) does not stand on an exported function declaration",
+      "SAMPLE_HALF is in the catalogue, but no exported function declares it",
+    ]);
+  });
+
+  test("a function that is not exported", () => {
+    expect(generate([fixture("not-exported")], ["SAMPLE_HALF"]).problems).toEqual([
+      "not-exported.ts: line 2: the @customfunction comment (SAMPLE_HALF) does not stand on an exported function declaration",
+    ]);
+  });
+
+  test("two enums of one name that differ", () => {
+    const { problems } = generate([sound, fixture("differing-enum")], [...ids, "SAMPLE_HALF"]);
+    expect(problems).toEqual([
+      "differing-enum.ts: the enum Units differs from another of its name",
+    ]);
+  });
+
+  test("an id that the catalogue does not list, and one that it lists alone", () => {
+    expect(generate([sound], ["SAMPLE_DOUBLE", "SAMPLE_LOST"]).problems).toEqual([
+      "SAMPLE_LOST is in the catalogue, but no exported function declares it",
+      "SAMPLE_BOTH is declared, but not in src/catalogue.ts",
+    ]);
+  });
+
+  test("an id declared twice", () => {
+    const { problems } = generate([sound, sound], ids);
+    expect(problems).toEqual(["SAMPLE_DOUBLE is declared twice", "SAMPLE_BOTH is declared twice"]);
+  });
+
+  test("missing, misspelt and contradictory parts, each by name", () => {
+    const { problems } = generate([fixture("slovenly")], ["SAMPLE_HALF", "SAMPLE_LONG"]);
+    expect(problems).toEqual(
+      expect.arrayContaining(
+        [
+          "@volatile is not a known tag",
+          "@remarks is missing",
+          "@source is missing",
+          "@errors is missing",
+          "@task is missing",
+          'the id must be the name SAMPLE.HALVES with "_" for "."',
+          "it must be exported as sampleHalf, not half",
+          'the short help begins with "Spills" where, and only where, the result is any[][]',
+          "the result must be declared any or any[][], not number",
+          "@cautions names an unknown subject, falling pianos",
+          "the example must begin =IRRIG.SAMPLE.HALVES(",
+          "the @param lines (length, width) are not the arguments (length, units, last)",
+          "@param length has no text",
+          "@param units has no text",
+          "length must be declared any, any[][] or a @customenum, not string",
+          "a required argument stands behind an optional one",
+        ].map((problem) => `slovenly.ts: SAMPLE_HALF: ${problem}`),
+      ),
+    );
+    expect(problems).toContain("slovenly.ts: sample_long: @remarks stands more than once");
+    expect(problems).toContain("SAMPLE_LONG: length is a repeating argument");
+  });
+
+  test("texts and names longer than hosts allow", () => {
+    const folder = mkdtempSync(join(tmpdir(), "metadata-"));
+    try {
+      const path = join(folder, "long.ts");
+      writeFileSync(
+        path,
+        readFileSync(fixture("slovenly"), "utf8")
+          .replace("* TOO LONG", `* ${"x".repeat(1025)}`)
+          .replace("@param length TOO LONG", `@param length ${"x".repeat(513)}`),
+      );
+      const { problems } = generate([path], ["SAMPLE_HALF", "SAMPLE_LONG"]);
+      expect(problems).toContain("SAMPLE_LONG: the short help has 1025 of 1 to 1024 characters");
+      expect(problems).toContain(
+        "SAMPLE_LONG: the text of length has 513 characters, at most 512 are allowed",
+      );
+      expect(problems).toContain(
+        "SAMPLE_LONG: the name SAMPLELONG is not words joined by dots, at most 64 long",
+      );
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
+
+test("finds nothing wrong with the functions of this project", () => {
+  expect(generate(functionFiles(), catalogue).problems).toEqual([]);
+});
