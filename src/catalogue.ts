@@ -23,7 +23,13 @@ export const catalogue = [
   "FEEDER_LENGTH",
   "FEEDER_PRESSURE",
   // PUMP
+  "PUMP_TDH",
+  "PUMP_POWER",
+  "PUMP_ENERGY",
+  "PUMP_DUTY",
+  "PUMP_STATIC",
   // SOURCE
+  "SOURCE_DAYS",
   // APPLICATION
   "APPLICATION_RATE",
   "APPLICATION_DEPTH",

@@ -1,1 +1,180 @@
-export {};
+import { readCurve, steadyDuty } from "../boundary/curve";
+import { energyMeasure, readEnergySource } from "../boundary/energy";
+import { above, anyNumber, atLeast } from "../boundary/limits";
+import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { spillTable } from "../boundary/table";
+import { hours as hourMeasure, readUnits } from "../boundary/units";
+import { shaftPower } from "../formulas/pump-power";
+import { pumpingEnergy } from "../formulas/pumping-energy";
+import { staticPressure } from "../formulas/static-pressure";
+import { totalDynamicHead } from "../formulas/total-dynamic-head";
+
+/** @customenum {string} */
+enum Units {
+  /** feet, inches, psi, gpm */
+  US = "US",
+  /** metres, millimetres, kPa, m³/h */
+  SI = "SI",
+}
+
+/** @customenum {string} */
+enum EnergySource {
+  /** kWh */
+  Electric = "electric",
+  /** gallons or litres */
+  Diesel = "diesel",
+  /** gallons or litres, liquid */
+  Propane = "propane",
+  /** gallons or litres */
+  Gasoline = "gasoline",
+  /** thousand cubic feet or cubic metres */
+  NaturalGas = "natural gas",
+}
+
+/**
+ * Total dynamic head that a pump must give.
+ * @customfunction PUMP_TDH PUMP.TDH
+ * @param pressure Pressure wanted at the far end, where the line is fed (psi, kPa), 0 or more.
+ * @param lift Height from the water surface up to that point (ft, m), negative when it lies below the water.
+ * @param losses Friction from the water to that point, pipe, fittings, screen and valves together (psi, kPa), 0 or more; 0 is none.
+ * @param [units] "US" (blank) or "SI".
+ * @param [velocity] Speed of the water there (ft/s, m/s), 0 or more; blank or 0 leaves the velocity head out.
+ * @returns Head (ft, m).
+ * @remarks Bernoulli's equation with friction: pressure and losses as height of water at 20 °C (2.311 ft a psi), plus the lift, plus V²/2g.
+ * @source Bernoulli's equation; water 998.2 kg/m³, g 9.80665 m/s².
+ * @errors #VALUE! for a blank or text among the first three, or a negative pressure, loss or speed.
+ * @cautions pressure, electricity
+ * @task how much head must my pump make?
+ * @example =IRRIG.PUMP.TDH(48, 12, 6.5, "US", 4)
+ */
+export function pumpTdh(pressure: any, lift: any, losses: any, units?: Units, velocity?: any): any {
+  const u = readUnits(units);
+  return u.length.give(
+    totalDynamicHead(
+      u.pressure.read("pressure", pressure, atLeast(0)),
+      u.length.read("lift", lift, anyNumber),
+      u.pressure.read("losses", losses, atLeast(0)),
+      u.speed.readOr("velocity", velocity, atLeast(0), 0),
+    ),
+  );
+}
+
+/**
+ * Power at the pump's shaft.
+ * @customfunction PUMP_POWER PUMP.POWER
+ * @param flow Flow (gpm, m³/h), 0 or more.
+ * @param head Total dynamic head (ft, m), 0 or more.
+ * @param efficiency Efficiency of the pump as a fraction, above 0 and at most 1, as its curve shows at this flow.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Power (hp, kW).
+ * @remarks Flow × head × weight of water over the efficiency; the handbooks' QH/3960 in US units. The motor or engine needs more: its own losses, those of a drive, and a reserve. The pump's curve and the motor's nameplate go first.
+ * @source Definition of power; water 998.2 kg/m³, g 9.80665 m/s².
+ * @errors #VALUE! for a blank, text or negative flow or head, or an efficiency outside 0 to 1.
+ * @cautions electricity, fuel
+ * @task how large a motor does my pump need?
+ * @example =IRRIG.PUMP.POWER(118, 135, 0.68, "US")
+ */
+export function pumpPower(flow: any, head: any, efficiency: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.power.give(
+    shaftPower(
+      u.flow.read("flow", flow, atLeast(0)),
+      u.length.read("head", head, atLeast(0)),
+      readNumber("efficiency", efficiency, above(0, 1)),
+    ),
+  );
+}
+
+/**
+ * Energy or fuel that pumping takes.
+ * @customfunction PUMP_ENERGY PUMP.ENERGY
+ * @param flow Flow (gpm, m³/h), 0 or more.
+ * @param head Total dynamic head (ft, m), 0 or more.
+ * @param hours Hours of pumping, 0 or more.
+ * @param source "electric", "diesel", "propane", "gasoline" or "natural gas".
+ * @param [units] "US" (blank) or "SI".
+ * @param [performance] How well the pumping plant does against the published criterion, above 0 and at most 2; blank or 0: 1, as good as the criterion. 0.8 is common in the field.
+ * @returns Electricity in kWh; diesel, propane and gasoline in gal or L; natural gas in 1000 ft³ or m³.
+ * @remarks Water power × hours ÷ (criterion × performance). The criteria are the Nebraska Pumping Plant Performance Criteria, work on the water from a unit of energy with a good pump: electricity 0.885 whp·h a kWh, diesel 12.5 a gal, propane 6.89 a gal, gasoline 8.66 a gal (8.55 in other printings), natural gas 61.7 a 1000 ft³.
+ * @source University of Nebraska–Lincoln Extension, Nebraska Pumping Plant Performance Criteria.
+ * @errors #VALUE! for a blank, text or negative number, or a source that is not on the list.
+ * @cautions fuel, electricity
+ * @task what does pumping cost in fuel or electricity?
+ * @example =IRRIG.PUMP.ENERGY(118, 135, 11, "electric", "US", 0.8)
+ */
+export function pumpEnergy(
+  flow: any,
+  head: any,
+  hours: any,
+  source: EnergySource,
+  units?: Units,
+  performance?: any,
+): any {
+  const u = readUnits(units);
+  const energySource = readEnergySource(source);
+  return energyMeasure(u, energySource).give(
+    pumpingEnergy(
+      u.flow.read("flow", flow, atLeast(0)),
+      u.length.read("head", head, atLeast(0)),
+      hourMeasure.read("hours", hours, atLeast(0)),
+      energySource,
+      readOptionalNumber("performance", performance, above(0, 2)) ?? 1,
+    ),
+  );
+}
+
+/**
+ * Spills the flow and head at which a pump runs on a system.
+ * @customfunction PUMP_DUTY PUMP.DUTY
+ * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), two points or more, from the least flow up.
+ * @param demand The system's curve in the same two columns: the total dynamic head it asks at each flow.
+ * @param [units] "US" (blank) or "SI".
+ * @returns A header row, then flow (gpm, m³/h) and head (ft, m).
+ * @remarks A monotone cubic goes through the points of either curve (two points: a straight line), and nothing is guessed beyond them. The pump must be above the demand at less flow and below it at more, or it does not settle there. A last row of 0 and 0 counts as blank.
+ * @source Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17; Fritsch and Butland (1984), SIAM Journal on Scientific and Statistical Computing 5.
+ * @errors #VALUE! for a curve that is not two columns of numbers, one point only, or a flow listed twice. #N/A when the curves do not cross (and which is above), cross more than once (and where), or cross the wrong way round.
+ * @cautions electricity
+ * @task at what flow and pressure will my pump run?
+ * @example =IRRIG.PUMP.DUTY({0,148;60,141;120,124;170,98}, {40,92;80,104;120,122;160,146}, "US")
+ */
+export function pumpDuty(curve: any[][], demand: any[][], units?: Units): any[][] {
+  const u = readUnits(units);
+  const duty = steadyDuty(
+    u,
+    readCurve(u, "curve", curve, atLeast(0)),
+    readCurve(u, "demand", demand, anyNumber),
+  );
+  return spillTable(
+    [
+      { header: "flow", unit: u.flow.unit },
+      { header: "head", unit: u.length.unit },
+    ],
+    [[u.flow.give(duty.flow), u.length.give(duty.head)]],
+  );
+}
+
+/**
+ * Highest pressure in the line while the pump runs against shut valves.
+ * @customfunction PUMP_STATIC PUMP.STATIC
+ * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), from the least flow up; it must have a point at zero flow.
+ * @param lift Height from the water surface up to the riser (ft, m), negative when the riser lies below the water.
+ * @param [units] "US" (blank) or "SI".
+ * @param [drop] Fall from the riser down to the lowest point of the line (ft, m), 0 or more; blank or 0 is none.
+ * @returns Pressure (psi, kPa).
+ * @remarks The head of the curve at zero flow, less the lift, plus the drop, as pressure. Every pipe, joint and valve at the lowest point must be rated for it; a sudden stop adds surge (PIPE.SURGE). A pump whose curve rises from zero flow makes more head at some flow than this.
+ * @source Hydrostatics; water 998.2 kg/m³, g 9.80665 m/s².
+ * @errors #VALUE! for a curve that is not two columns of numbers, a blank or text lift, or a negative drop. #N/A when the curve has no point at zero flow, or does not lift the water to the line.
+ * @cautions pressure, electricity
+ * @task what is the highest pressure my pipe can see?
+ * @example =IRRIG.PUMP.STATIC({0,148;60,141;120,124;170,98}, 12, "US", 13)
+ */
+export function pumpStatic(curve: any[][], lift: any, units?: Units, drop?: any): any {
+  const u = readUnits(units);
+  return u.pressure.give(
+    staticPressure(
+      readCurve(u, "curve", curve, atLeast(0)),
+      u.length.read("lift", lift, anyNumber),
+      u.length.readOr("drop", drop, atLeast(0), 0),
+    ),
+  );
+}

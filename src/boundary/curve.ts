@@ -1,0 +1,81 @@
+import { curveMeetings, type Meeting, type Meetings } from "../formulas/curve-meeting";
+import { InvalidInput, NoAnswer } from "../formulas/domain-error";
+import { type MonotoneCurve, monotoneCurve } from "../formulas/monotone-curve";
+import { type Cell, describe, isBlank, rows } from "./cell";
+import { atLeast, type Limit } from "./limits";
+import type { Units } from "./units";
+
+/**
+ * Reads a curve *(flow, head)* of two points or more. Rows may come in any order, and a flow may
+ * stand once only. Both 0 is a blank row at the end, as hosts hand blanks over.
+ */
+export function readCurve(u: Units, name: string, cell: Cell, headLimit: Limit): MonotoneCurve {
+  const columns = `two columns, flow (${u.flow.unit}) and head (${u.length.unit})`;
+  const grid = rows(cell);
+  const blank = (value: Cell) => isBlank(value) || value === 0;
+  let count = grid.length;
+  while (count > 0 && grid[count - 1].every(blank)) count--;
+  if (count === 0) throw new InvalidInput(`${name} is missing: it must be ${columns}`);
+  if (grid.some((row) => row.length !== 2)) {
+    throw new InvalidInput(`${name} must be ${columns}; got ${describe(cell)}`);
+  }
+  if (count === 1) throw new InvalidInput(`${name} must have two points or more; got one`);
+  const points = grid.slice(0, count).map(([flow, head], i) => ({
+    flow: u.flow.readAt(`${name} row ${i + 1} flow`, flow, atLeast(0)),
+    head: u.length.readAt(`${name} row ${i + 1} head`, head, headLimit),
+  }));
+  points.sort((a, b) => a.flow - b.flow);
+  for (let i = 1; i < points.length; i++) {
+    if (points[i].flow === points[i - 1].flow) {
+      throw new InvalidInput(`${name} lists ${u.flow.say(points[i].flow)} twice`);
+    }
+  }
+  return monotoneCurve(
+    points.map((point) => point.flow),
+    points.map((point) => point.head),
+  );
+}
+
+/** A flow (m³/s) and a head (m). */
+export interface Duty {
+  readonly flow: number;
+  readonly head: number;
+}
+
+/** The one flow at which a pump runs steadily against a demand, or a message that says why none. */
+export function steadyDuty(u: Units, pump: MonotoneCurve, demand: MonotoneCurve): Duty {
+  const found = curveMeetings(pump, demand);
+  if (found.to < found.from) {
+    throw new NoAnswer(
+      `the curves have no flow in common: one ends at ${u.flow.say(found.to)}, the other begins at ${u.flow.say(found.from)}`,
+    );
+  }
+  if (found.together) throw new NoAnswer("the curves lie on each other, so there is no one duty");
+  if (found.meetings.length === 0) throw noCrossing(u, found);
+  if (found.meetings.length > 1) {
+    const flows = found.meetings.map(({ x }) => u.flow.say(x)).join(", ");
+    throw new NoAnswer(`the curves cross ${found.meetings.length} times, at ${flows}`);
+  }
+  const [meeting] = found.meetings;
+  if (!isSteady(meeting)) {
+    throw new NoAnswer(
+      `the curves meet at ${u.flow.say(meeting.x)} only, and the pump does not settle there: ` +
+        `it must be above the demand at less flow and below it at more`,
+    );
+  }
+  return { flow: meeting.x, head: meeting.y };
+}
+
+/** With less flow the pump gives more head than the demand asks, with more flow less. */
+function isSteady({ before, after }: Meeting): boolean {
+  return before >= 0 && after <= 0;
+}
+
+function noCrossing(u: Units, { from, to, above }: Meetings): NoAnswer {
+  const range = `from ${u.flow.say(from)} to ${u.flow.say(to)}`;
+  return new NoAnswer(
+    above > 0
+      ? `the curves do not cross ${range}: the pump is above the demand throughout; carry both curves to more flow`
+      : `the curves do not cross ${range}: the pump is below the demand throughout; it cannot deliver this demand`,
+  );
+}

@@ -1,0 +1,277 @@
+import { callError, callNumber, callTable } from "../support/host";
+import { expectClose } from "../support/published";
+
+const GPM = 0.2271247069; // m³/h
+const FOOT = 0.3048;
+const PSI = 6.894757293; // kPa
+
+describe("PUMP.TDH", () => {
+  test("both unit systems agree", () => {
+    const us = callNumber("PUMP.TDH", 48, 12, 6.5, "US", 4);
+    const si = callNumber("PUMP.TDH", 48 * PSI, 12 * FOOT, 6.5 * PSI, "SI", 4 * FOOT);
+    expectClose(si, us * FOOT, 1e-9);
+  });
+
+  test.each([null, "", 0])("velocity %p leaves the velocity head out", (velocity) => {
+    expect(callNumber("PUMP.TDH", 0, 12, 0, "US", velocity)).toBeCloseTo(12, 12);
+  });
+
+  test("a wrong argument is named", () => {
+    expect(callError("PUMP.TDH", -1, 12, 0)).toMatchObject({
+      code: "#VALUE!",
+      message: "pressure must be 0 psi or more; got -1",
+    });
+    expect(callError("PUMP.TDH", 40, null, 0).message).toBe(
+      "lift is missing: it must be a number in ft",
+    );
+    expect(callError("PUMP.TDH", 40, 3, -2, "SI").message).toBe(
+      "losses must be 0 kPa or more; got -2",
+    );
+    expect(callError("PUMP.TDH", 40, 3, 2, "SI", -1).message).toBe(
+      "velocity must be 0 m/s or more; got -1",
+    );
+  });
+});
+
+describe("PUMP.POWER", () => {
+  test("both unit systems agree", () => {
+    const us = callNumber("PUMP.POWER", 118, 135, 0.68);
+    const si = callNumber("PUMP.POWER", 118 * GPM, 135 * FOOT, 0.68, "SI");
+    expectClose(si, us * 0.74569987158, 1e-9);
+  });
+
+  test("a wrong argument is named", () => {
+    expect(callError("PUMP.POWER", 118, 135, 68).message).toBe(
+      "efficiency must be above 0 and at most 1; got 68",
+    );
+    expect(callError("PUMP.POWER", 118, 135, 0).message).toMatch(/^efficiency must be above 0/);
+    expect(callError("PUMP.POWER", "a lot", 135, 0.7).message).toBe(
+      'flow must be a number, 0 gpm or more; got "a lot"',
+    );
+    expect(callError("PUMP.POWER", 118, -1, 0.7).message).toBe("head must be 0 ft or more; got -1");
+  });
+});
+
+describe("PUMP.ENERGY", () => {
+  const si = (source: string) => callNumber("PUMP.ENERGY", 118 * GPM, 135 * FOOT, 11, source, "SI");
+  const us = (source: string) => callNumber("PUMP.ENERGY", 118, 135, 11, source, "US");
+
+  test("both unit systems buy the same energy and fuel", () => {
+    expectClose(si("electric"), us("electric"), 1e-9);
+    for (const fuel of ["diesel", "propane", "gasoline"]) {
+      expectClose(si(fuel), us(fuel) * 3.785411784, 1e-9);
+    }
+    expectClose(si("natural gas"), us("natural gas") * 28.316846592, 1e-9);
+  });
+
+  test("performance divides, and blank is 1", () => {
+    const whole = us("diesel");
+    for (const blank of [null, "", 0, 1]) {
+      expect(callNumber("PUMP.ENERGY", 118, 135, 11, "diesel", "US", blank)).toBe(whole);
+    }
+    expectClose(callNumber("PUMP.ENERGY", 118, 135, 11, "diesel", "US", 0.5), whole * 2, 1e-12);
+    expect(callError("PUMP.ENERGY", 118, 135, 11, "diesel", "US", 80).message).toBe(
+      "performance must be above 0 and at most 2; got 80",
+    );
+  });
+
+  test("the source is in any spelling, and an unknown one lists them", () => {
+    expect(us("Natural Gas")).toBe(us("natural gas"));
+    expect(callError("PUMP.ENERGY", 118, 135, 11, "steam").message).toBe(
+      'source must be one of "electric", "diesel", "propane", "gasoline", "natural gas"; got "steam"',
+    );
+    expect(callError("PUMP.ENERGY", 118, 135, 11, "").message).toMatch(/^source is missing/);
+    expect(callError("PUMP.ENERGY", 118, 135, -11, "diesel").message).toBe(
+      "hours must be 0 h or more; got -11",
+    );
+  });
+});
+
+describe("PUMP.DUTY", () => {
+  const pump = [
+    [0, 148],
+    [60, 141],
+    [120, 124],
+    [170, 98],
+  ];
+  const demand = [
+    [40, 92],
+    [80, 104],
+    [120, 122],
+    [160, 146],
+  ];
+
+  test("spills a header and one row", () => {
+    const table = callTable("PUMP.DUTY", pump, demand);
+    expect(table).toHaveLength(2);
+    expect(table[0]).toEqual(["flow (gpm)", "head (ft)"]);
+    expect(callTable("PUMP.DUTY", pump, demand, "SI")[0]).toEqual(["flow (m³/h)", "head (m)"]);
+  });
+
+  test("rows may come in any order, blank rows at the end are dropped", () => {
+    const sorted = callTable("PUMP.DUTY", pump, demand);
+    expect(callTable("PUMP.DUTY", [...pump].reverse(), demand)).toEqual(sorted);
+    expect(callTable("PUMP.DUTY", pump, [...demand, ["", null], [0, 0]])).toEqual(sorted);
+  });
+
+  test("a demand may begin below 0, where the source lies above the field", () => {
+    const [, [flow]] = callTable("PUMP.DUTY", pump, [
+      [0, -20],
+      [160, 140],
+    ]);
+    expect(flow).toBeGreaterThan(120);
+  });
+
+  test("no crossing says which is above", () => {
+    const high = demand.map(([flow, head]) => [flow, head + 80]);
+    const low = demand.map(([flow, head]) => [flow, head - 80]);
+    expect(callError("PUMP.DUTY", pump, high)).toMatchObject({
+      code: "#N/A",
+      message:
+        "the curves do not cross from 40 gpm to 160 gpm: the pump is below the demand throughout; it cannot deliver this demand",
+    });
+    expect(callError("PUMP.DUTY", pump, low).message).toBe(
+      "the curves do not cross from 40 gpm to 160 gpm: the pump is above the demand throughout; carry both curves to more flow",
+    );
+  });
+
+  test("several crossings are listed", () => {
+    const hump = [
+      [0, 100],
+      [50, 130],
+      [100, 100],
+    ];
+    const flat = [
+      [0, 115],
+      [100, 115],
+    ];
+    expect(callError("PUMP.DUTY", hump, flat)).toMatchObject({
+      code: "#N/A",
+      message: "the curves cross 2 times, at 14.6 gpm, 85.4 gpm",
+    });
+  });
+
+  test("a crossing the wrong way round is no duty", () => {
+    const rising = [
+      [0, 50],
+      [100, 150],
+    ];
+    const flat = [
+      [0, 100],
+      [100, 100],
+    ];
+    expect(callError("PUMP.DUTY", rising, flat)).toMatchObject({
+      code: "#N/A",
+      message:
+        "the curves meet at 50 gpm only, and the pump does not settle there: it must be above the demand at less flow and below it at more",
+    });
+    expect(callError("PUMP.DUTY", flat, flat).message).toBe(
+      "the curves lie on each other, so there is no one duty",
+    );
+  });
+
+  test("curves without a flow in common", () => {
+    expect(
+      callError(
+        "PUMP.DUTY",
+        [
+          [0, 100],
+          [30, 90],
+        ],
+        demand,
+      ).message,
+    ).toBe("the curves have no flow in common: one ends at 30 gpm, the other begins at 40 gpm");
+  });
+
+  test("a wrong curve is named", () => {
+    expect(callError("PUMP.DUTY", null, demand).message).toBe(
+      "curve is missing: it must be two columns, flow (gpm) and head (ft)",
+    );
+    expect(callError("PUMP.DUTY", [[1, 2, 3]], demand).message).toBe(
+      "curve must be two columns, flow (gpm) and head (ft); got a range of 1 row and 3 columns",
+    );
+    expect(callError("PUMP.DUTY", pump, [[40, 92]]).message).toBe(
+      "demand must have two points or more; got one",
+    );
+    expect(callError("PUMP.DUTY", [...pump, [60, 130]], demand).message).toBe(
+      "curve lists 60 gpm twice",
+    );
+    expect(
+      callError(
+        "PUMP.DUTY",
+        [
+          [0, 148],
+          [60, "high"],
+        ],
+        demand,
+      ).message,
+    ).toBe('curve row 2 head must be a number, 0 ft or more; got "high"');
+    expect(
+      callError(
+        "PUMP.DUTY",
+        [
+          [0, 148],
+          [-60, 90],
+        ],
+        demand,
+        "SI",
+      ).message,
+    ).toBe("curve row 2 flow must be 0 m³/h or more; got -60");
+    expect(
+      callError(
+        "PUMP.DUTY",
+        [
+          [0, 148],
+          [60, -90],
+        ],
+        demand,
+      ).message,
+    ).toBe("curve row 2 head must be 0 ft or more; got -90");
+  });
+});
+
+describe("PUMP.STATIC", () => {
+  const curve = [
+    [0, 148],
+    [120, 124],
+  ];
+
+  test("both unit systems agree, and drop counts", () => {
+    const us = callNumber("PUMP.STATIC", curve, 12, "US", 13);
+    const metric = curve.map(([flow, head]) => [flow * GPM, head * FOOT]);
+    expectClose(callNumber("PUMP.STATIC", metric, 12 * FOOT, "SI", 13 * FOOT), us * PSI, 1e-9);
+    expectClose(us - callNumber("PUMP.STATIC", curve, 12), 13 / 2.311, 1e-3);
+  });
+
+  test("a lift below 0 adds", () => {
+    expectClose(
+      callNumber("PUMP.STATIC", curve, -2),
+      callNumber("PUMP.STATIC", curve, 0, "US", 2),
+      1e-12,
+    );
+  });
+
+  test("needs a point at zero flow, and a pump that reaches the line", () => {
+    expect(
+      callError(
+        "PUMP.STATIC",
+        [
+          [10, 148],
+          [120, 124],
+        ],
+        12,
+      ),
+    ).toMatchObject({
+      code: "#N/A",
+      message: "curve has no point at zero flow: add the pump's head with the valve shut",
+    });
+    expect(callError("PUMP.STATIC", curve, 160)).toMatchObject({
+      code: "#N/A",
+      message: "the pump's head at zero flow does not lift the water to the line",
+    });
+    expect(callNumber("PUMP.STATIC", curve, 160, "US", 12)).toBeCloseTo(0, 9);
+    expect(callError("PUMP.STATIC", curve, 12, "US", -1).message).toBe(
+      "drop must be 0 ft or more; got -1",
+    );
+  });
+});

@@ -1,0 +1,198 @@
+import { callNumber, callTable } from "../support/host";
+import { expectClose, expectWithin, published } from "../support/published";
+
+published(
+  {
+    source: "Utah State University course text on irrigation pumps",
+    where: "water horsepower QH/3960 and brake horsepower, its quotient by the efficiency",
+    seen: "read in a secondary text",
+  },
+  () => {
+    // The printed 3960 is rounded, and taken with water of 62.4 lb/ft³: 0.04 %.
+    expectClose(callNumber("PUMP.POWER", 396, 100, 1, "US"), 10, 0.001);
+    expectClose(callNumber("PUMP.POWER", 500, 150, 0.75, "US"), (500 * 150) / 3960 / 0.75, 0.001);
+  },
+);
+
+published(
+  {
+    source: "Crane Technical Paper No. 410",
+    where: "Example 7.34: 700 gpm, 428 ft, pump efficiency 0.707, 107.0 brake horsepower",
+    seen: "read in a secondary text",
+  },
+  () => {
+    expectClose(callNumber("PUMP.POWER", 700, 428, 0.707, "US"), 107.0, 0.001);
+  },
+);
+
+published(
+  {
+    source: "Definition of power, P = ρgQH/η",
+    where: "360 m³/h of 998.2 kg/m³ against 10 m at 0.8: 12.236 kW",
+    seen: "closed form",
+  },
+  () => {
+    expectClose(
+      callNumber("PUMP.POWER", 360, 10, 0.8, "SI"),
+      (998.2 * 9.80665 * 0.1 * 10) / 800,
+      1e-12,
+    );
+  },
+);
+
+published(
+  {
+    source: "University of Nebraska–Lincoln Extension, pumping plant performance example",
+    where: "600 gpm, 70 ft of lift and 60 psi: total dynamic head 208.6 ft at 2.31 ft a psi",
+    seen: "read in a secondary text",
+  },
+  () => {
+    expectClose(callNumber("PUMP.TDH", 60, 70, 0, "US"), 70 + 60 * 2.31, 0.0005);
+  },
+);
+
+published(
+  {
+    source: "Bernoulli's equation",
+    where: "pressure and losses over ρg, lift, V²/2g, each on its own",
+    seen: "closed form",
+  },
+  () => {
+    const weight = 998.2 * 9.80665;
+    expectClose(callNumber("PUMP.TDH", 300, 0, 0, "SI"), 300000 / weight, 1e-12);
+    expectClose(callNumber("PUMP.TDH", 0, 0, 40, "SI"), 40000 / weight, 1e-12);
+    expectClose(callNumber("PUMP.TDH", 0, -3, 0, "SI", 2), -3 + 4 / (2 * 9.80665), 1e-12);
+  },
+);
+
+published(
+  {
+    source: "University of Nebraska–Lincoln Extension, Nebraska Pumping Plant Performance Criteria",
+    where: "diesel 12.5, electricity 0.885, propane 6.89 water horsepower hours a unit",
+    seen: "read in a secondary text",
+  },
+  () => {
+    // 3960 gpm against 1 ft is one water horsepower by the printed formula.
+    expectClose(callNumber("PUMP.ENERGY", 3960, 1, 12.5, "diesel", "US"), 1, 0.001);
+    expectClose(callNumber("PUMP.ENERGY", 3960, 1, 0.885, "electric", "US"), 1, 0.001);
+    expectClose(callNumber("PUMP.ENERGY", 3960, 1, 6.89, "propane", "US"), 1, 0.001);
+  },
+);
+
+published(
+  {
+    source: "University of Nebraska–Lincoln Extension, Nebraska Pumping Plant Performance Criteria",
+    where: "gasoline 8.66 a gallon and natural gas 61.7 a thousand cubic feet",
+    seen: "from memory",
+  },
+  () => {
+    expectClose(callNumber("PUMP.ENERGY", 3960, 1, 8.66, "gasoline", "US"), 1, 0.001);
+    expectClose(callNumber("PUMP.ENERGY", 3960, 1, 61.7, "natural gas", "US"), 1, 0.001);
+  },
+);
+
+published(
+  {
+    source:
+      "University of Nebraska–Lincoln Extension, diesel to pump an acre-inch at 100 % of the criteria",
+    where: "table of gallons by lift and pressure",
+    seen: "read in a secondary text",
+  },
+  () => {
+    // 452.571 gpm for an hour is an acre-inch.
+    const table: [lift: number, psi: number, gallons: number][] = [
+      [0, 35, 0.74],
+      [0, 80, 1.69],
+      [125, 35, 1.88],
+      [125, 60, 2.4],
+      [50, 20, 0.88],
+      [100, 40, 1.75],
+    ];
+    for (const [lift, psi, gallons] of table) {
+      const head = callNumber("PUMP.TDH", psi, lift, 0, "US");
+      expectWithin(callNumber("PUMP.ENERGY", 452.571, head, 1, "diesel", "US"), gallons, 0.02);
+    }
+  },
+);
+
+published(
+  {
+    source: "University of Nebraska–Lincoln Extension, pumping plant performance example",
+    where:
+      "600 gpm, 70 ft and 60 psi on 4.0 gal of diesel an hour: 63.2 % of the criterion, worked by hand",
+    seen: "read in a secondary text",
+  },
+  () => {
+    const head = callNumber("PUMP.TDH", 60, 70, 0, "US");
+    expectClose(callNumber("PUMP.ENERGY", 600, head, 1, "diesel", "US", 0.632), 4.0, 0.002);
+  },
+);
+
+published(
+  {
+    source: "SciPy 1.17.1, PchipInterpolator and brentq",
+    where:
+      "meeting of (0,148) (20,146) (45,131) (60,120) (90,80) with (0,40) (30,58) (60,104) (90,171)",
+    seen: "independent engine",
+  },
+  () => {
+    const [, [flow, head]] = callTable(
+      "PUMP.DUTY",
+      [
+        [0, 148],
+        [20, 146],
+        [45, 131],
+        [60, 120],
+        [90, 80],
+      ],
+      [
+        [0, 40],
+        [30, 58],
+        [60, 104],
+        [90, 171],
+      ],
+    );
+    expectClose(flow, 65.5169211934411, 1e-12);
+    expectClose(head, 114.50629461254793, 1e-12);
+  },
+);
+
+published(
+  {
+    source: "Two straight lines",
+    where: "100 − Q meets 20 + 3Q at Q 20, height 80",
+    seen: "closed form",
+  },
+  () => {
+    const pump = [
+      [0, 100],
+      [60, 40],
+    ];
+    const demand = [
+      [5, 35],
+      [40, 140],
+    ];
+    for (const units of ["US", "SI"]) {
+      const [, [flow, head]] = callTable("PUMP.DUTY", pump, demand, units);
+      expectClose(flow, 20, 1e-12);
+      expectClose(head, 80, 1e-12);
+    }
+  },
+);
+
+published(
+  {
+    source: "Hydrostatics, p = ρgh",
+    where:
+      "150 ft at no flow, 20 ft of lift, lowest point 10 ft down: 140 ft of water at 2.311 ft a psi",
+    seen: "closed form",
+  },
+  () => {
+    const curve = [
+      [0, 150],
+      [100, 90],
+    ];
+    expectClose(callNumber("PUMP.STATIC", curve, 20, "US", 10), 140 / 2.311, 0.0002);
+    expectClose(callNumber("PUMP.STATIC", curve, 20, "SI", 10), 140 * 9.78899803, 1e-9);
+  },
+);
