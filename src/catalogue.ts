@@ -4,6 +4,7 @@
  */
 export const catalogue = [
   // UNIT
+  "UNIT_CONVERT",
   // PIPE
   "PIPE_FRICTION",
   "PIPE_VELOCITY",
@@ -11,7 +12,13 @@ export const catalogue = [
   "PIPE_SIZE",
   "PIPE_MAXFLOW",
   "PIPE_VOLUME",
+  "PIPE_INSIDE",
+  "PIPE_RATING",
+  "PIPE_SURGE",
   // WATER
+  "WATER_VISCOSITY",
+  "WATER_DENSITY",
+  "WATER_VAPOR",
   // SPRINKLER
   "SPRINKLER_FLOW",
   "SPRINKLER_PRESSURE",
@@ -25,6 +32,7 @@ export const catalogue = [
   // PUMP
   "PUMP_TDH",
   "PUMP_POWER",
+  "PUMP_NPSH",
   "PUMP_ENERGY",
   "PUMP_DUTY",
   "PUMP_STATIC",
@@ -33,12 +41,33 @@ export const catalogue = [
   // APPLICATION
   "APPLICATION_RATE",
   "APPLICATION_DEPTH",
+  "APPLICATION_CATCH",
+  "APPLICATION_CU",
+  "APPLICATION_DU",
+  "APPLICATION_OVERLAP",
+  "APPLICATION_FOLD",
+  "APPLICATION_COARSENESS",
+  "APPLICATION_EFFECTIVE",
+  "APPLICATION_EFFICIENCY",
   // SET
   "SET_TIME",
   // SYSTEM
   // SOIL
+  "SOIL_AWC",
+  "SOIL_PROFILE",
+  "SOIL_INTAKE",
+  "SOIL_NET",
   // CROP
+  "CROP_ROOT",
+  "CROP_DEPLETION",
+  "CROP_KC",
   // ET
+  "ET_REFERENCE",
+  "ET_HARGREAVES",
+  "ET_DEWPOINT",
+  "ET_WIND2M",
+  "ET_SOLAR",
+  "ET_RADIATION",
   // FLUSH
   // DRAIN
   "DRAIN_VOLUME",

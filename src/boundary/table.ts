@@ -18,3 +18,8 @@ export function spillTable(columns: readonly Column[], body: Spill): Spill {
 export function spillPairs(pairs: readonly (readonly [Column, number | string])[]): Spill {
   return pairs.map(([column, value]) => [headerOf(column), value]);
 }
+
+/** One column of numbers, without a header. */
+export function column(values: readonly number[]): Spill {
+  return values.map((value) => [value]);
+}

@@ -162,3 +162,5 @@ export const seconds = new Measure("s", 1, "SI");
 export const degrees = new Measure("degrees", Math.PI / 180, "SI");
 /** MJ/m² a day, as W/m² inside. */
 export const radiation = new Measure("MJ/m²/day", factor.MEGAJOULE / factor.DAY, "SI");
+/** What a catch can's cylinder reads, in both systems. */
+export const millilitres = new Measure("mL", factor.LITRE / 1000, "SI");
