@@ -1,1 +1,161 @@
-export {};
+import { readChoice, readYesNo } from "../boundary/choices";
+import { above, atLeast } from "../boundary/limits";
+import { readNumber } from "../boundary/numbers";
+import { percent, readUnits } from "../boundary/units";
+import { readWaterCapacity } from "../boundary/water-capacity";
+import { netDepth } from "../formulas/net-depth";
+import {
+  largestApplicationRate,
+  profileSpellings,
+  soilProfile as profileOfTexture,
+  soilProfiles,
+} from "../tables/intake";
+import { availableWaterCapacity, soilTextures, textureSpellings } from "../tables/soils";
+
+/** @customenum {string} */
+enum Units {
+  /** feet, inches, psi, gpm */
+  US = "US",
+  /** metres, millimetres, kPa, m³/h */
+  SI = "SI",
+}
+
+/** @customenum {string} */
+enum Texture {
+  /** holds 0.40 to 0.75 in/ft */
+  VeryCoarseSand = "very coarse sand",
+  /** holds 0.75 to 1.25 in/ft */
+  CoarseSand = "coarse sand",
+  /** holds 0.75 to 1.25 in/ft */
+  FineSand = "fine sand",
+  /** holds 0.75 to 1.25 in/ft */
+  LoamySand = "loamy sand",
+  /** holds 1.25 to 1.75 in/ft */
+  SandyLoam = "sandy loam",
+  /** holds 1.25 to 1.75 in/ft */
+  FineSandyLoam = "fine sandy loam",
+  /** holds 1.50 to 2.30 in/ft */
+  VeryFineSandyLoam = "very fine sandy loam",
+  /** holds 1.50 to 2.30 in/ft */
+  Loam = "loam",
+  /** holds 1.50 to 2.30 in/ft */
+  SiltLoam = "silt loam",
+  /** holds 1.75 to 2.50 in/ft */
+  ClayLoam = "clay loam",
+  /** holds 1.75 to 2.50 in/ft */
+  SiltyClayLoam = "silty clay loam",
+  /** holds 1.75 to 2.50 in/ft */
+  SandyClayLoam = "sandy clay loam",
+  /** holds 1.60 to 2.50 in/ft */
+  SandyClay = "sandy clay",
+  /** holds 1.60 to 2.50 in/ft */
+  SiltyClay = "silty clay",
+  /** holds 1.60 to 2.50 in/ft */
+  Clay = "clay",
+  /** peat or muck, holds 2.00 to 3.00 in/ft */
+  Peat = "peat",
+}
+
+/** @customenum {string} */
+enum Profile {
+  /** coarse sandy soil, alike to 6 ft (1.8 m) */
+  CoarseSandy = "coarse sandy",
+  /** coarse sandy soil over a more compact one */
+  CoarseSandyOverCompact = "coarse sandy over compact",
+  /** light sandy loam, alike to 6 ft (1.8 m) */
+  LightSandyLoam = "light sandy loam",
+  /** light sandy loam over a more compact soil */
+  LightSandyLoamOverCompact = "light sandy loam over compact",
+  /** silt loam, alike to 6 ft (1.8 m) */
+  SiltLoam = "silt loam",
+  /** silt loam over a more compact soil */
+  SiltLoamOverCompact = "silt loam over compact",
+  /** heavy-textured clay or clay loam */
+  HeavyClay = "heavy clay",
+}
+
+/**
+ * Water that a soil of this texture holds for plants, per depth of soil.
+ * @customfunction SOIL_AWC SOIL.AWC
+ * @param texture Soil texture, such as "silt loam" (the remarks list them all); any case, spaces or hyphens.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Available water capacity (in/ft, mm/m): the middle of the published range.
+ * @remarks Every entry is a range, in in/ft; the middle is given. very coarse sand 0.40–0.75; coarse sand, fine sand, loamy sand 0.75–1.25; sandy loam, fine sandy loam 1.25–1.75; very fine sandy loam, loam, silt loam 1.50–2.30; clay loam, silty clay loam, sandy clay loam 1.75–2.50; sandy clay, silty clay, clay 1.60–2.50; peat 2.00–3.00. The row of peat, and which textures share a row, are from memory. Stones, salt and thin soil hold less: a soil survey or a laboratory knows better. For layers, add up capacity × thickness of each.
+ * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), Table 11-1, read in a secondary text.
+ * @errors #VALUE! for a blank or unknown texture, with the list.
+ * @task how much water does my soil hold?
+ * @example =IRRIG.SOIL.AWC("silt loam", "US")
+ */
+export function soilAwc(texture: Texture, units?: Units): any {
+  const u = readUnits(units);
+  return u.waterCapacity.give(
+    availableWaterCapacity(readChoice("texture", texture, soilTextures, textureSpellings)),
+  );
+}
+
+/**
+ * Profile class, for SOIL.INTAKE, that a soil texture belongs to.
+ * @customfunction SOIL_PROFILE SOIL.PROFILE
+ * @param texture Soil texture of the upper soil, such as "silt loam" (the remarks list them all); any case, spaces or hyphens.
+ * @param [compact] TRUE where the soil lies over a more compact one, FALSE (blank) where it is alike to 6 ft (1.8 m).
+ * @returns Profile class, a text that SOIL.INTAKE takes.
+ * @remarks very coarse sand, coarse sand, fine sand, loamy sand: "coarse sandy"; sandy loam, fine sandy loam: "light sandy loam"; very fine sandy loam, loam, silt loam: "silt loam"; each with "over compact" where `compact` is TRUE. clay loam, silty clay loam, sandy clay loam, sandy clay, silty clay, clay: "heavy clay", compact or not. peat: the table has none. The published table names its classes only; where a texture could be in two, it is in the one that takes less water (common practice, no source).
+ * @source Classes: USDA Soil Conservation Service, National Engineering Handbook, Section 15 Chapter 11 (1983), maximum application rates; the textures in them: common practice, no source.
+ * @errors #VALUE! for a blank or unknown texture, with the list, or a `compact` that is not TRUE or FALSE. #N/A for peat.
+ * @task which profile class is my soil?
+ * @example =IRRIG.SOIL.PROFILE("silt loam", TRUE)
+ */
+export function soilProfile(texture: Texture, compact?: any): any {
+  return profileOfTexture(
+    readChoice("texture", texture, soilTextures, textureSpellings),
+    readYesNo("compact", compact),
+  );
+}
+
+/**
+ * Largest rate at which sprinklers may apply water without runoff, by soil profile and slope.
+ * @customfunction SOIL_INTAKE SOIL.INTAKE
+ * @param profile Profile class: "coarse sandy", "light sandy loam" or "silt loam", each alone or with "over compact" behind it, or "heavy clay". SOIL.PROFILE gives one from a texture.
+ * @param slope Slope of the ground, percent, 0 or more (its steepness, without a sign). 0 is flat ground.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Largest application rate (in/h, mm/h), for bare ground in average tilth.
+ * @remarks In in/h at slopes to 5, 8, 12 and 16 %: coarse sandy 2, 1.5, 1, 0.5; coarse sandy over compact 1.5, 1, 0.75, 0.4; light sandy loam 1, 0.8, 0.6, 0.4; light sandy loam over compact 0.75, 0.5, 0.4, 0.3; silt loam 0.5, 0.4, 0.3, 0.2; silt loam over compact 0.3, 0.25, 0.15, 0.1; heavy clay 0.15, 0.1, 0.08, 0.06. A slope on a boundary belongs to the flatter class. Each entry is one value, an upper limit. The rows over compact soil, and all rates at 12 to 16 %, are from memory. Under a good plant cover soil takes more, after traffic or on a crust less: watch the ground.
+ * @source USDA Soil Conservation Service, National Engineering Handbook, Section 15 Chapter 11 (1983), maximum application rates for bare ground, read in a secondary text and from memory.
+ * @errors #VALUE! for a blank or unknown profile, with the list, or a blank, text or negative slope. #N/A for a slope above 16 %.
+ * @task how fast can my soil take water?
+ * @example =IRRIG.SOIL.INTAKE("silt loam", 2, "US")
+ */
+export function soilIntake(profile: Profile, slope: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.rate.give(
+    largestApplicationRate(
+      readChoice("profile", profile, soilProfiles, profileSpellings),
+      percent.read("slope", slope, atLeast(0)),
+    ),
+  );
+}
+
+/**
+ * Net depth of water to replace at an irrigation.
+ * @customfunction SOIL_NET SOIL.NET
+ * @param awc Available water capacity (in/ft, mm/m), above 0, at most all soil (12 in/ft, 1000 mm/m); SOIL.AWC gives one.
+ * @param root Depth of the roots to water (ft, m), above 0; CROP.ROOT gives one.
+ * @param depletion Share of the available water that may be used up before the next irrigation, a fraction above 0 up to 1; CROP.DEPLETION gives one.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Net depth (in, mm).
+ * @remarks awc × root × depletion. Net: what must stay in the soil; divide it by the application efficiency for what the sprinklers must put on. Where the soil is shallower than the roots, give the depth of the soil.
+ * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016); FAO Irrigation and Drainage Paper 56 (1998), equations 82 and 83.
+ * @errors #VALUE! for a blank or text, a number that is not above 0, a depletion above 1 or a capacity that no soil has.
+ * @task how much water do I replace each time?
+ * @example =IRRIG.SOIL.NET(1.9, 1.64, 0.6, "US")
+ */
+export function soilNet(awc: any, root: any, depletion: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.depth.give(
+    netDepth(
+      readWaterCapacity(u, awc),
+      u.length.read("root", root, above(0)),
+      readNumber("depletion", depletion, above(0, 1)),
+    ),
+  );
+}
