@@ -5,114 +5,185 @@ import { readDischarge, readPairs } from "./discharge";
 import { readFriction } from "./friction";
 import { above, anyNumber, atLeast, headCount, MOST_HEADS, wholeNumber } from "./limits";
 import { readNumber } from "./numbers";
-import type { BySystem, Units } from "./units";
+import { type BySystem, percent, type Units } from "./units";
 
 /** Pressure a regulator takes when the sheet does not say: common practice, from memory. */
 const REGULATOR_LOSS: BySystem = { US: 5, SI: 34.5 };
 
-/** The cells that describe a line, as every LATERAL, PUMP.LINES and FLUSH function takes them. */
-export interface LineCells {
+/** The cells that describe a line, whatever its tubing and its ground. */
+interface HeadCells {
   readonly spacing: Cell;
-  readonly inside: Cell;
   readonly discharge: Cell;
-  readonly rise?: Cell;
   readonly regulator?: Cell;
   readonly friction?: Cell;
   readonly first?: Cell;
   readonly riser?: Cell;
 }
 
-/** Reads a line of a known number of heads; the inlet pressure is the caller's (read or sought). */
-export function readLine(u: Units, heads: number, inletPressure: number, cells: LineCells): Line {
-  const segmentLength = readSegmentLengths(u, heads, cells.spacing, cells.first);
-  const regulator = readRegulators(u, heads, cells.regulator);
-  return {
-    inletPressure,
-    segmentLength,
-    bore: readBores(u, heads, cells.inside),
-    elevation: readElevations(u, segmentLength, cells.rise),
-    riser: u.length.readOr("riser", cells.riser, atLeast(0), 0),
-    discharge: readDischarge(u, cells.discharge),
-    regulatorSet: regulator.set,
-    regulatorLoss: regulator.loss,
-    friction: readFriction(cells.friction),
-  };
+/** The cells that describe a line, as most LATERAL functions, PUMP.LINES and FLUSH take them. */
+export interface LineCells extends HeadCells {
+  readonly inside: Cell;
+  readonly rise?: Cell;
 }
+
+/** A line whose tubing is still to be chosen. */
+export type LineWithoutTubing = Omit<Line, "bore">;
 
 export function readHeads(cell: Cell): number {
   return readNumber("heads", cell, headCount);
 }
 
-/** One spacing for all (with `first` from the inlet to head 1), or a value per segment. */
-function readSegmentLengths(u: Units, heads: number, spacing: Cell, first: Cell): Float64Array {
-  const values = perSegment(u, "spacing", heads, spacing);
-  const firstLength = u.length.readOptional("first", first, above(0));
-  if (values.length > 1) {
-    if (firstLength !== undefined) {
-      throw new InvalidInput(
-        "first goes with one spacing for all heads; a range of spacings already holds the distance from inlet to head 1",
-      );
-    }
-    return Float64Array.from(values);
-  }
-  const lengths = new Float64Array(heads).fill(values[0]);
-  if (firstLength !== undefined) lengths[0] = firstLength;
-  return lengths;
+/** Reads a line of a known number of heads; the inlet pressure is the caller's (read or sought). */
+export function readLine(u: Units, heads: number, inletPressure: number, cells: LineCells): Line {
+  return {
+    ...readLineWithoutTubing(u, heads, inletPressure, cells),
+    bore: forHeads(readBores(u, cells.inside), heads),
+  };
 }
 
-/** One value, or exactly one per head. Cells past the last head may be blank, or 0 as hosts hand blanks over. */
-function perSegment(u: Units, name: string, heads: number, cell: Cell): number[] {
-  const values = (name === "inside" ? u.diameter : u.length).readValues(name, cell, above(0));
-  if (values.length !== 1 && values.length !== heads) {
-    throw new InvalidInput(`${name} has ${values.length} values for ${heads} heads`);
+export function readLineWithoutTubing(
+  u: Units,
+  heads: number,
+  inletPressure: number,
+  cells: Omit<LineCells, "inside">,
+): LineWithoutTubing {
+  const segmentLength = withFirst(u, forHeads(readSpacing(u, cells.spacing), heads), cells);
+  const regulators = readRegulators(u, cells.regulator, heads);
+  return {
+    inletPressure,
+    segmentLength,
+    elevation: readElevations(u, segmentLength, cells.rise),
+    regulatorSet: forHeads(regulators.set, heads),
+    regulatorLoss: forHeads(regulators.loss, heads),
+    ...readAlike(u, cells),
+  };
+}
+
+/**
+ * Reads a line of as many heads as its arguments cover, 500 at most: ranges for spacing, inside and
+ * regulator end it earlier. `slope` is the ground's, in percent along the line.
+ */
+export function readLongestLine(
+  u: Units,
+  inletPressure: number,
+  cells: HeadCells & { readonly inside: Cell; readonly slope?: Cell },
+): Line {
+  const spacing = readSpacing(u, cells.spacing);
+  const bores = readBores(u, cells.inside);
+  const regulators = readRegulators(u, cells.regulator, MOST_HEADS);
+  const heads = Math.min(
+    MOST_HEADS,
+    ...[spacing, bores, regulators.set].map(({ count }) => count ?? MOST_HEADS),
+  );
+  const segmentLength = withFirst(u, firstOf(spacing, heads), cells);
+  const slope = percent.readOr("slope", cells.slope, anyNumber, 0);
+  return {
+    inletPressure,
+    segmentLength,
+    bore: firstOf(bores, heads),
+    elevation: distances(segmentLength).map((distance) => slope * distance),
+    regulatorSet: firstOf(regulators.set, heads),
+    regulatorLoss: firstOf(regulators.loss, heads),
+    ...readAlike(u, cells),
+  };
+}
+
+/** What is the same for every head. */
+function readAlike(u: Units, cells: HeadCells): Pick<Line, "riser" | "discharge" | "friction"> {
+  return {
+    riser: u.length.readOr("riser", cells.riser, atLeast(0), 0),
+    discharge: readDischarge(u, cells.discharge),
+    friction: readFriction(cells.friction),
+  };
+}
+
+/** What an argument says along the line: one value for all, or one for each of a count. */
+interface Along {
+  readonly name: string;
+  /** What it counts, for a message: "values", "segments", "rows". */
+  readonly counted: string;
+  readonly values: readonly number[];
+  /** How many heads the values are for; undefined where one value is for any number. */
+  readonly count?: number;
+}
+
+function forHeads(along: Along, heads: number): number[] {
+  if (along.count !== undefined && along.count !== heads) {
+    throw new InvalidInput(
+      `${along.name} has ${along.count} ${along.counted} for ${heads} ${heads === 1 ? "head" : "heads"}`,
+    );
   }
-  return values;
+  return firstOf(along, heads);
+}
+
+function firstOf(along: Along, heads: number): number[] {
+  return along.count === undefined
+    ? new Array<number>(heads).fill(along.values[0])
+    : along.values.slice(0, heads);
+}
+
+/** One spacing for all, or a value per segment from the inlet on. */
+function readSpacing(u: Units, spacing: Cell): Along {
+  const values = u.length.readValues("spacing", spacing, above(0));
+  return { name: "spacing", counted: "values", values, count: countOf(values) };
+}
+
+function countOf(values: readonly number[]): number | undefined {
+  return values.length === 1 ? undefined : values.length;
+}
+
+/** `first` replaces the distance from inlet to head 1 where one spacing is given for all. */
+function withFirst(u: Units, lengths: number[], cells: HeadCells): number[] {
+  const first = u.length.readOptional("first", cells.first, above(0));
+  if (first === undefined) return lengths;
+  if (
+    rows(cells.spacing)
+      .flat()
+      .filter((cell) => !isBlank(cell) && cell !== 0).length > 1
+  ) {
+    throw new InvalidInput(
+      "first goes with one spacing for all heads; a range of spacings already holds the distance from inlet to head 1",
+    );
+  }
+  return [first, ...lengths.slice(1)];
 }
 
 /** One bore, a column with one per segment, or two columns *(inside diameter, number of segments)*. */
-function readBores(u: Units, heads: number, inside: Cell): Float64Array {
-  if (!isTwoColumns(inside)) {
-    if ((rows(inside)[0]?.length ?? 0) > 2) {
-      throw new InvalidInput(
-        `inside takes one value, one column with a value per segment, or two columns (inside diameter, number of segments); got ${describe(inside)}`,
-      );
-    }
-    const values = perSegment(u, "inside", heads, inside);
-    return values.length === 1
-      ? new Float64Array(heads).fill(values[0])
-      : Float64Array.from(values);
+function readBores(u: Units, inside: Cell): Along {
+  const width = rows(inside)[0]?.length ?? 0;
+  if (width > 2) {
+    throw new InvalidInput(
+      `inside takes one value, one column with a value per segment, or two columns (inside diameter, number of segments); got ${describe(inside)}`,
+    );
+  }
+  if (width < 2) {
+    const values = u.diameter.readValues("inside", inside, above(0));
+    return { name: "inside", counted: "values", values, count: countOf(values) };
   }
   const columns = `two columns, inside diameter (${u.diameter.unit}) and number of segments`;
-  const sizes = readPairs("inside", inside, columns).map(([bore, count], i) => ({
-    bore: u.diameter.readAt(`inside row ${i + 1}`, bore, above(0)),
-    count: readNumber(`inside row ${i + 1} number of segments`, count, wholeNumber(1, MOST_HEADS)),
-  }));
-  const total = sizes.reduce((sum, size) => sum + size.count, 0);
-  if (total !== heads) {
-    throw new InvalidInput(`inside lists ${total} segments for ${heads} heads`);
-  }
-  return Float64Array.from(sizes.flatMap(({ bore, count }) => new Array<number>(count).fill(bore)));
+  const values = readPairs("inside", inside, columns).flatMap(([bore, count], i) => {
+    const size = u.diameter.readAt(`inside row ${i + 1}`, bore, above(0));
+    // A size may be listed and not laid, as in what LATERAL.CHANGEOVER gives.
+    const place = `inside row ${i + 1} number of segments`;
+    return new Array<number>(readNumber(place, count, wholeNumber(0, MOST_HEADS))).fill(size);
+  });
+  return { name: "inside", counted: "segments", values, count: values.length };
 }
 
-function isTwoColumns(cell: Cell): boolean {
-  const grid = rows(cell);
-  return grid.length > 0 && grid[0].length === 2;
+/** Distance of each head from the inlet, along the tubing. */
+function distances(segmentLength: readonly number[]): number[] {
+  let distance = 0;
+  return segmentLength.map((length) => (distance += length));
 }
 
 /** Blank: level. One number: the last head, spread evenly with distance. A range: each head's own. */
-function readElevations(u: Units, segmentLength: Float64Array, rise: Cell): Float64Array {
+function readElevations(u: Units, segmentLength: readonly number[], rise: Cell): number[] {
   const heads = segmentLength.length;
   const grid = rows(rise);
-  const elevation = new Float64Array(heads);
   if (grid.length <= 1 && (grid[0]?.length ?? 0) <= 1) {
     const last = u.length.readOr("rise", grid[0]?.[0] ?? null, anyNumber, 0);
-    let distance = 0;
-    const length = segmentLength.reduce((sum, part) => sum + part, 0);
-    for (let i = 0; i < heads; i++) {
-      distance += segmentLength[i];
-      elevation[i] = (last * distance) / length;
-    }
-    return elevation;
+    const along = distances(segmentLength);
+    return along.map((distance) => last * (distance / along[heads - 1]));
   }
   if (grid.length > 1 && grid.some((row) => row.length > 1)) {
     throw new InvalidInput(`rise takes one value, one row or one column; got ${describe(rise)}`);
@@ -120,47 +191,49 @@ function readElevations(u: Units, segmentLength: Float64Array, rise: Cell): Floa
   const cells = grid.length === 1 ? grid[0] : grid.map((row) => row[0]);
   // Where `heads` gives the count, the count decides: 0 is a height, so only blanks are dropped.
   let count = cells.length;
-  while (count > heads && (isBlank(cells[count - 1]) || cells[count - 1] === 0)) count--;
-  if (count !== heads) throw new InvalidInput(`rise has ${count} values for ${heads} heads`);
-  for (let i = 0; i < heads; i++) {
-    elevation[i] = u.length.readAt(`rise of head ${i + 1}`, cells[i], anyNumber);
-  }
-  return elevation;
+  while (count > heads && isNone(cells[count - 1])) count--;
+  const values = cells
+    .slice(0, count)
+    .map((cell, i) => u.length.readAt(`rise of head ${i + 1}`, cell, anyNumber));
+  return forHeads({ name: "rise", counted: "values", values, count }, heads);
 }
 
 interface Regulators {
-  readonly set: Float64Array;
-  readonly loss: Float64Array;
+  readonly set: Along;
+  readonly loss: Along;
 }
 
-/** Blank: none. One value or one row of two: for every head. A column or two: one row per head. */
-function readRegulators(u: Units, heads: number, regulator: Cell): Regulators {
-  const set = new Float64Array(heads).fill(Infinity);
-  const loss = new Float64Array(heads);
+/**
+ * Blank: none. One value or one row of two: for every head. A column or two: one row per head, and
+ * rows without a set pressure beyond `most` heads are left out.
+ */
+function readRegulators(u: Units, regulator: Cell, most: number): Regulators {
   const grid = rows(regulator);
   const width = grid[0]?.length ?? 0;
-  if (grid.length === 0 || (grid.length === 1 && width === 1 && isNone(grid[0][0])))
-    return { set, loss };
   if (width > 2 || grid.some((row) => row.length !== width)) {
     throw new InvalidInput(
       `regulator takes one set pressure, one per head, or two columns (set, loss); got ${describe(regulator)}`,
     );
   }
   let count = grid.length;
-  while (count > heads && grid[count - 1].every(isNone)) count--;
-  if (count !== 1 && count !== heads) {
-    throw new InvalidInput(`regulator has ${count} rows for ${heads} heads`);
+  while (count > most && grid[count - 1].every(isNone)) count--;
+  const forAll = count <= 1;
+  const set: number[] = [];
+  const loss: number[] = [];
+  for (let i = 0; i < Math.max(count, 1); i++) {
+    const [setCell, lossCell] = (grid[i] ?? [null]) as [Cell, Cell?];
+    const place = forAll ? "regulator" : `regulator of head ${i + 1}`;
+    const none = isNone(setCell);
+    set.push(none ? Infinity : u.pressure.readAt(place, setCell, above(0)));
+    loss.push(
+      none ? 0 : u.pressure.readOr(`${place} loss`, lossCell ?? null, atLeast(0), REGULATOR_LOSS),
+    );
   }
-  for (let i = 0; i < heads; i++) {
-    const [setCell, lossCell] = grid[count === 1 ? 0 : i] as [Cell, Cell?];
-    if (isNone(setCell)) continue;
-    const place = count === 1 ? "regulator" : `regulator of head ${i + 1}`;
-    set[i] = u.pressure.readAt(place, setCell, above(0));
-    loss[i] = u.pressure.readOr(`${place} loss`, lossCell ?? null, atLeast(0), REGULATOR_LOSS);
-  }
-  return { set, loss };
+  const along = { name: "regulator", counted: "rows", count: forAll ? undefined : count };
+  return { set: { ...along, values: set }, loss: { ...along, values: loss } };
 }
 
+/** A blank, or a 0 as hosts hand blanks over. */
 function isNone(cell: Cell): boolean {
   return isBlank(cell) || single("regulator", cell) === 0;
 }

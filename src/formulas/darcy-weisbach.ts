@@ -51,10 +51,43 @@ function colebrook(reynolds: number, relativeRoughness: number): number {
   return 1 / x ** 2;
 }
 
+/**
+ * How steeply the factor follows the Reynolds number, d ln f / d ln Re: what Newton's method in a
+ * solved line needs. `factor` is frictionFactor's own answer for the same two numbers.
+ */
+export function frictionFactorElasticity(
+  reynolds: number,
+  relativeRoughness: number,
+  factor: number,
+): number {
+  if (reynolds <= LAMINAR_END) return -1;
+  if (reynolds < TURBULENT_START) {
+    // On the straight line f = a + b·Re it is b·Re/f.
+    const laminar = 64 / LAMINAR_END;
+    const rise = (factor - laminar) / (reynolds - LAMINAR_END);
+    return (rise * reynolds) / factor;
+  }
+  // Colebrook's equation differentiated: with x = 1/√f, −2t/(1 + t).
+  const x = 1 / Math.sqrt(factor);
+  const smooth = 2.51 / reynolds;
+  const t = (2 * smooth) / (Math.LN10 * (relativeRoughness / 3.7 + smooth * x));
+  return (-2 * t) / (1 + t);
+}
+
+/** Head lost, m, at a friction factor: h = f (L/D) V²/2g. */
+export function headLossAtFactor(
+  factor: number,
+  flow: number,
+  bore: number,
+  length: number,
+): number {
+  const speed = (4 * flow) / (Math.PI * bore ** 2);
+  return (factor * length * speed ** 2) / (bore * 2 * GRAVITY);
+}
+
 /** Head lost to friction, m, by a flow (m³/s) through a bore (m) over a length (m). */
 export function darcyWeisbach(flow: number, bore: number, length: number): number {
   if (flow === 0) return 0;
-  const speed = (4 * flow) / (Math.PI * bore ** 2);
   const factor = frictionFactor(reynoldsNumber(flow, bore), POLYETHYLENE_ROUGHNESS / bore);
-  return (factor * length * speed ** 2) / (bore * 2 * GRAVITY);
+  return headLossAtFactor(factor, flow, bore, length);
 }
