@@ -4,10 +4,13 @@ import { above, anyNumber, atLeast } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { hours as hourMeasure, readUnits } from "../boundary/units";
+import { netPositiveSuctionHead } from "../formulas/net-positive-suction-head";
 import { shaftPower } from "../formulas/pump-power";
 import { pumpingEnergy } from "../formulas/pumping-energy";
+import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "../formulas/standard-atmosphere";
 import { staticPressure } from "../formulas/static-pressure";
 import { totalDynamicHead } from "../formulas/total-dynamic-head";
+import { ZERO_CELSIUS } from "../formulas/unit-factors";
 
 /** @customenum {string} */
 enum Units {
@@ -81,6 +84,53 @@ export function pumpPower(flow: any, head: any, efficiency: any, units?: Units):
       u.flow.read("flow", flow, atLeast(0)),
       u.length.read("head", head, atLeast(0)),
       readNumber("efficiency", efficiency, above(0, 1)),
+    ),
+  );
+}
+
+/**
+ * Net positive suction head available at a pump that draws from open water.
+ * @customfunction PUMP_NPSH PUMP.NPSH
+ * @param lift Height of the pump above the water (ft, m); negative when the water stands above the pump.
+ * @param loss Friction of the suction side, strainer and fittings with it, as height of water (ft, m), 0 or more.
+ * @param [units] "US" (blank) or "SI".
+ * @param [temperature] Water temperature, 32 to 212 °F or 0 to 100 °C; omitted: 68 °F, 20 °C. A blank cell may count as 0, which is 0 °C in "SI" and the default in "US".
+ * @param [altitude] Height above the sea (ft, m), −16 404 to 36 089 ft or −5000 to 11 000 m; blank or 0 is the sea.
+ * @returns Head (ft, m). Below 0 the water would boil before it reaches the pump.
+ * @remarks Air pressure of the ICAO standard atmosphere at the altitude, less the vapour pressure of water at the temperature, less lift and loss. Weather takes off up to about 1 ft (0.3 m) more. Compare it with what the pump's own curve requires, and leave a margin.
+ * @source ICAO Doc 7488, standard atmosphere; ANSI/HI 9.6.1, definition.
+ * @errors #VALUE! for a blank or text lift or loss, a negative loss, or a temperature or altitude out of range.
+ * @cautions water edge, electricity
+ * @task can my pump draw water from this depth?
+ * @example =IRRIG.PUMP.NPSH(8, 2.5, "US", 75, 1800)
+ */
+export function pumpNpsh(
+  lift: any,
+  loss: any,
+  units?: Units,
+  temperature?: any,
+  altitude?: any,
+): any {
+  const u = readUnits(units);
+  return u.length.give(
+    netPositiveSuctionHead(
+      u.length.read("lift", lift, anyNumber),
+      u.length.read("loss", loss, atLeast(0)),
+      u.temperature.readOr(
+        "temperature",
+        temperature,
+        u.temperature.betweenSI(ZERO_CELSIUS, ZERO_CELSIUS + 100),
+        {
+          US: 68,
+          SI: 20,
+        },
+      ),
+      u.length.readOr(
+        "altitude",
+        altitude,
+        u.length.betweenSI(LOWEST_ALTITUDE, HIGHEST_ALTITUDE),
+        0,
+      ),
     ),
   );
 }

@@ -52,6 +52,53 @@ describe("PUMP.POWER", () => {
   });
 });
 
+describe("PUMP.NPSH", () => {
+  test("both unit systems agree", () => {
+    const us = callNumber("PUMP.NPSH", 8, 2.5, "US", 77, 1800);
+    const si = callNumber("PUMP.NPSH", 8 * FOOT, 2.5 * FOOT, "SI", 25, 1800 * FOOT);
+    expectClose(si, us * FOOT, 1e-9);
+  });
+
+  test("lift and loss come off foot for foot", () => {
+    const least = callNumber("PUMP.NPSH", 0, 0);
+    expect(callNumber("PUMP.NPSH", 8, 0)).toBeCloseTo(least - 8, 9);
+    expect(callNumber("PUMP.NPSH", -8, 0)).toBeCloseTo(least + 8, 9);
+    expect(callNumber("PUMP.NPSH", 0, 3)).toBeCloseTo(least - 3, 9);
+    expect(callNumber("PUMP.NPSH", 40, 0)).toBeLessThan(0);
+  });
+
+  test("blank temperature is 68 °F or 20 °C; 0 is a temperature in °C only", () => {
+    const us = callNumber("PUMP.NPSH", 8, 2, "US", 68);
+    for (const blank of [null, "", 0]) expect(callNumber("PUMP.NPSH", 8, 2, "US", blank)).toBe(us);
+    const si = callNumber("PUMP.NPSH", 3, 1, "SI", 20);
+    for (const blank of [null, ""]) expect(callNumber("PUMP.NPSH", 3, 1, "SI", blank)).toBe(si);
+    expect(callNumber("PUMP.NPSH", 3, 1, "SI", 0)).toBeGreaterThan(si + 0.1);
+  });
+
+  test.each([null, "", 0])("altitude %p is the sea", (altitude) => {
+    expect(callNumber("PUMP.NPSH", 3, 1, "SI", 20, altitude)).toBe(
+      callNumber("PUMP.NPSH", 3, 1, "SI"),
+    );
+  });
+
+  test("limits are in the units of the call", () => {
+    expect(callError("PUMP.NPSH", 3, 1, "SI", 101).message).toBe(
+      "temperature must be from 0 to 100 °C; got 101",
+    );
+    expect(callError("PUMP.NPSH", 3, 1, "US", 20).message).toBe(
+      "temperature must be from 32 to 212 °F; got 20",
+    );
+    expect(callError("PUMP.NPSH", 3, 1, "SI", 20, 11001).message).toBe(
+      "altitude must be from -5000 to 11000 m; got 11001",
+    );
+    expect(callNumber("PUMP.NPSH", 3, 1, "SI", 20, -5000)).toBeGreaterThan(0);
+    expect(callError("PUMP.NPSH", 3, -1).message).toBe("loss must be 0 ft or more; got -1");
+    expect(callError("PUMP.NPSH", "deep", 1).message).toBe(
+      'lift must be a number in ft; got "deep"',
+    );
+  });
+});
+
 describe("PUMP.ENERGY", () => {
   const si = (source: string) => callNumber("PUMP.ENERGY", 118 * GPM, 135 * FOOT, 11, source, "SI");
   const us = (source: string) => callNumber("PUMP.ENERGY", 118, 135, 11, source, "US");

@@ -196,3 +196,48 @@ published(
     expectClose(callNumber("PUMP.STATIC", curve, 20, "SI", 10), 140 * 9.78899803, 1e-9);
   },
 );
+
+published(
+  {
+    source: "ICAO Doc 7488, Manual of the ICAO Standard Atmosphere (1993)",
+    where:
+      "table of pressure by altitude: 1013.25, 898.746, 794.952 and 540.199 hPa at 0, 1, 2 and 5 km",
+    seen: "from memory",
+  },
+  () => {
+    // At 0 °C the vapour takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
+    const weight = 9.78899803; // kPa a metre of water
+    const air = (altitude: number) =>
+      callNumber("PUMP.NPSH", 0, 0, "SI", 0, altitude) * weight + 0.6112;
+    expectWithin(air(0), 101.325, 0.001);
+    expectWithin(air(1000), 89.8746, 0.001);
+    expectWithin(air(2000), 79.4952, 0.001);
+    expectWithin(air(5000), 54.0199, 0.001);
+  },
+);
+
+published(
+  {
+    source: "Pump textbook example of net positive suction head",
+    where:
+      "open tank 6 ft above the pump: 33.9 + 6.0 − 0.839 − 2.0 − 2.0 = 35.06 ft, vapour head 0.839 ft that of 70 °F",
+    seen: "read in a secondary text",
+  },
+  () => {
+    // The example rounds the air's head and gives it at 20 °C; its two losses are added here.
+    expectWithin(callNumber("PUMP.NPSH", -6, 4, "US", 70), 35.061, 0.1);
+  },
+);
+
+published(
+  {
+    source: "IAPWS saturation pressure, by the chemicals library 1.5.2",
+    where: "vapour takes 2.3393 kPa at 20 °C, 7.3849 kPa at 40 °C",
+    seen: "independent engine",
+  },
+  () => {
+    const npsh = (celsius: number) => callNumber("PUMP.NPSH", 0, 0, "SI", celsius);
+    expectWithin(npsh(20) * 9.78899803, 101.325 - 2.3393, 0.002);
+    expectWithin((npsh(20) - npsh(40)) * 9.78899803, 7.3849 - 2.3393, 0.003);
+  },
+);
