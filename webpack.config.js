@@ -46,17 +46,27 @@ const functions = {
 /** A page is a folder of src with an index.ts and an index.html. */
 const pageFiles = { trial: "index.html", taskpane: "taskpane.html" };
 const pageNames = Object.keys(pageFiles).filter((name) =>
-  existsSync(path.join(source, name, "index.html")),
+  existsSync(path.join(source, name, "index.ts")),
 );
+
+/** The reference pages are written by the build; their script and style keep fixed names. */
+const REFERENCE = "reference";
+const named = (extension) => (pathData) =>
+  pathData.chunk.name === REFERENCE
+    ? `reference/page.${extension}`
+    : `assets/[name].[contenthash:8].${extension}`;
 
 const pages = {
   ...shared(PAGES_TARGET),
   name: "pages",
   target: ["web", "es2022"],
-  entry: Object.fromEntries(pageNames.map((name) => [name, path.join(source, name, "index.ts")])),
+  entry: {
+    ...Object.fromEntries(pageNames.map((name) => [name, path.join(source, name, "index.ts")])),
+    [REFERENCE]: path.join(source, "reference-pages", "index.ts"),
+  },
   output: {
     path: dist,
-    filename: "assets/[name].[contenthash:8].js",
+    filename: named("js"),
     chunkFilename: "assets/[name].[contenthash:8].js",
     assetModuleFilename: "assets/[name].[contenthash:8][ext]",
     // Relative to the page, so that the folder can be served from anywhere.
@@ -64,7 +74,7 @@ const pages = {
   },
   plugins: [
     new MiniCssExtractPlugin({
-      filename: "assets/[name].[contenthash:8].css",
+      filename: named("css"),
       chunkFilename: "assets/[name].[contenthash:8].css",
     }),
     ...pageNames.map(
@@ -78,4 +88,4 @@ const pages = {
   ],
 };
 
-module.exports = pageNames.length === 0 ? [functions] : [functions, pages];
+module.exports = [functions, pages];

@@ -1,6 +1,12 @@
-import { mkdirSync, rmSync } from "node:fs";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import webpack, { type Configuration } from "webpack";
+import { headersFile } from "./headers";
+import { writeIcons } from "./icons";
+import { validateManifest, writeManifest } from "./manifest";
 import { readMetadata, writeMetadata } from "./metadata";
+import { writePlainPages } from "./plain-pages";
+import { writeReferencePages } from "./reference-pages";
 import { dist } from "./settings";
 
 // The bundler's own command reads the same file, so it is plain JavaScript without types.
@@ -13,6 +19,11 @@ export async function build(): Promise<void> {
   rmSync(dist, { recursive: true, force: true });
   mkdirSync(dist);
   writeMetadata(generated);
+  writeIcons();
+  writePlainPages();
+  writeReferencePages(generated.functions);
+  writeManifest();
+  writeFileSync(join(dist, "_headers"), headersFile());
   await bundle(configurations);
 }
 
@@ -42,7 +53,12 @@ function bundle(chosen: Configuration[]): Promise<void> {
 
 async function main(what: string): Promise<void> {
   const started = Date.now();
-  await (what === "functions" ? buildFunctions() : build());
+  if (what === "functions") {
+    await buildFunctions();
+  } else {
+    await build();
+    await validateManifest();
+  }
   console.log(`dist/ is ready after ${((Date.now() - started) / 1000).toFixed(1)} s`);
 }
 

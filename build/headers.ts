@@ -37,6 +37,8 @@ const OWN_PAGES = policy({ ...CONTENT, "frame-ancestors": "'none'" });
  * frame under addresses that change, so there is no frame-ancestors here.
  */
 const HOST_SCRIPT = "https://appsforoffice.microsoft.com";
+/** The host's script for a page of functions without a pane. */
+export const HOST_RUNTIME = `${HOST_SCRIPT}/lib/1/hosted/custom-functions-runtime.js`;
 const EXCEL_PAGES = policy({
   ...CONTENT,
   "script-src": `'self' ${HOST_SCRIPT}`,

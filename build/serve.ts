@@ -4,6 +4,7 @@ import { getHttpsServerOptions } from "office-addin-dev-certs";
 import sirv from "sirv";
 import { build } from "./build";
 import { headersFor } from "./headers";
+import { validateManifest } from "./manifest";
 import { dist, EXCEL_PORT, PAGES_PORT } from "./settings";
 
 /** Answers with the built folder, and with the headers that a host of it should send. */
@@ -31,6 +32,7 @@ export function listen(server: Server, port: number): Promise<Server> {
 async function main(kind: string): Promise<void> {
   await build();
   if (kind === "excel") {
+    await validateManifest();
     // Makes a certificate for localhost on first use; the system asks before it trusts it.
     const server = createHttpsServer(await getHttpsServerOptions(), answering(dist));
     await listen(server, EXCEL_PORT);

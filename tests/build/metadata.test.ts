@@ -107,14 +107,14 @@ describe("refuses", () => {
   test("a function that the metadata tool passes over because it is a const", () => {
     const { problems } = generate([sound, fixture("skipped-const")], [...ids, "SAMPLE_HALF"]);
     expect(problems).toEqual([
-      "skipped-const.ts: line 2: the @customfunction comment (SAMPLE_HALF) does not stand on an exported function declaration",
+      "skipped-const.ts: line 1: the @customfunction comment (SAMPLE_HALF) does not stand on an exported function declaration",
       "SAMPLE_HALF is in the catalogue, but no exported function declares it",
     ]);
   });
 
   test("a function that is not exported", () => {
     expect(generate([fixture("not-exported")], ["SAMPLE_HALF"]).problems).toEqual([
-      "not-exported.ts: line 2: the @customfunction comment (SAMPLE_HALF) does not stand on an exported function declaration",
+      "not-exported.ts: line 1: the @customfunction comment (SAMPLE_HALF) does not stand on an exported function declaration",
     ]);
   });
 

@@ -1,0 +1,62 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { plainPage } from "./html";
+import { HOST_RUNTIME } from "./headers";
+import { dist, VERSION } from "./settings";
+
+/** The page that a host opens for the functions: nothing to see, two scripts to run. */
+export function functionsPage(): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<title>Fieldsum functions</title>
+<script src="${HOST_RUNTIME}"></script>
+<script src="functions.js"></script>
+</head>
+<body></body>
+</html>
+`;
+}
+
+const support = `<h1>Support and privacy</h1>
+<h2>Privacy</h2>
+<p>Nothing is collected. The functions compute on your own computer or in your own browser from the
+arguments you give them; they read no other cell, keep nothing and send nothing. The pane reads and
+writes the open workbook only when you press one of its buttons. There are no accounts, no cookies,
+no measuring of use and no third parties, save that Excel itself loads its own script for add-ins
+from its maker's address, as it does for every add-in.</p>
+<h2>Support</h2>
+<p>Fieldsum is free software under the MIT licence, with no warranty. Ask whoever put it into your
+Excel first: they can see how it was installed. A wrong number is the worst fault: report it with
+the formula, the values of its arguments, the result, and where the right value is published, to
+the place from which the source code came to you.</p>
+<h2>When a cell shows an error</h2>
+<ul>
+<li><b>#VALUE!</b>: an argument is not what the function takes. Hold the pointer over the warning
+sign beside the cell: the message names the argument, what came and what is allowed.</li>
+<li><b>#N/A</b>: the arguments are sound, but there is no answer; the message says why.</li>
+<li><b>#NAME?</b>: the add-in is not loaded in this workbook yet, or the name is misspelt. Open the
+pane once, then enter the cell again.</li>
+<li><b>#SPILL!</b>: the result needs more empty cells below or beside it.</li>
+<li><b>#BUSY!</b>: Excel is waiting for something, often an open dialog. Close it.</li>
+</ul>
+<h2>What the numbers are, and are not</h2>
+<p>The functions are the trade's published formulas, checked as the sources page lists. They know
+what their arguments say and no more. Where pressure, electricity, water edges, towing or a code is
+concerned, the maker's instructions, the local rules and a licensed professional come first.</p>
+<p class="quiet">Version ${VERSION}</p>`;
+
+export function writePlainPages(): void {
+  writeFileSync(join(dist, "functions.html"), functionsPage());
+  writeFileSync(
+    join(dist, "support.html"),
+    plainPage({
+      title: "Fieldsum: support and privacy",
+      description: "What is collected (nothing), and what to do when a cell shows an error.",
+      body: support,
+      up: "",
+      script: false,
+    }),
+  );
+}

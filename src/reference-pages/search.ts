@@ -1,0 +1,40 @@
+import type { FunctionHelp } from "../reference";
+import { functionSearch } from "../taskpane/search";
+
+/** Shows the functions that a question finds, the best first; all by family when it is empty. */
+export function startSearch(functions: readonly FunctionHelp[]): void {
+  const field = document.getElementById("search") as HTMLInputElement;
+  const families = document.getElementById("families") as HTMLElement;
+  const found = document.getElementById("found") as HTMLElement;
+  const count = document.getElementById("found-count") as HTMLElement;
+  const find = functionSearch(functions);
+  const entryOf = new Map(
+    [...families.querySelectorAll<HTMLElement>("[data-id]")].map((entry) => [
+      entry.dataset.id,
+      entry,
+    ]),
+  );
+
+  const show = () => {
+    const question = field.value.trim();
+    families.hidden = question !== "";
+    found.hidden = question === "";
+    if (question === "") {
+      count.textContent = "";
+      return;
+    }
+    const entries = find(question).flatMap(({ id }) => entryOf.get(id)?.cloneNode(true) ?? []);
+    found.replaceChildren(...entries);
+    count.textContent =
+      entries.length === 0
+        ? "No function answers to that. Try fewer words, or a unit such as gpm."
+        : `${entries.length} of ${functions.length} functions`;
+  };
+
+  field.addEventListener("input", show);
+  // A question may come with the address, and stands in the field again after going back.
+  const asked = new URLSearchParams(location.search).get("q");
+  if (asked !== null) field.value = asked;
+  (document.getElementById("search-form") as HTMLElement).hidden = false;
+  show();
+}
