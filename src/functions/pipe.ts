@@ -1,12 +1,19 @@
+import { readChoice, readOptionalChoice } from "../boundary/choices";
 import { readFriction } from "../boundary/friction";
-import { above, atLeast } from "../boundary/limits";
+import { above, atLeast, between } from "../boundary/limits";
 import { readNumber, readNumbers } from "../boundary/numbers";
+import { readStrength, readWallTemperature } from "../boundary/strength";
+import { readSurge } from "../boundary/surge";
 import { type BySystem, readUnits } from "../boundary/units";
 import { fittingLoss } from "../formulas/fitting-loss";
 import { frictionPressureLoss } from "../formulas/friction";
 import { flowAtSpeed, meanSpeed } from "../formulas/mean-speed";
+import { pipeInside as insideOfPipe } from "../formulas/pipe-inside";
+import { reducedRating } from "../formulas/pipe-rating";
 import { smallestPipe } from "../formulas/pipe-size";
 import { pipeVolume as volumeOfPipe } from "../formulas/pipe-volume";
+import { surgePressure } from "../formulas/surge";
+import { PIPE_SERIES } from "../tables/pipe-sizes";
 
 /** @customenum {string} */
 enum Units {
@@ -16,8 +23,21 @@ enum Units {
   SI = "SI",
 }
 
+/** @customenum {string} */
+enum PipeSeries {
+  /** metric: nominal outside diameter in mm, SDR (ISO 4427-2) */
+  ISO = "ISO PE",
+  /** iron pipe size: nominal inches, DR (ASTM D3035) */
+  IPS = "IPS PE",
+  /** controlled inside diameter: nominal inches, SIDR (ASTM D2239) */
+  SIDR = "SIDR",
+}
+
 /** Speed limit where surge is not analysed: 5 ft/s in practice standard 430, rounded for SI. */
 const GREATEST_SPEED: BySystem = { US: 5, SI: 1.5 };
+
+/** Wider than any dimension ratio made in polyethylene. */
+const DIMENSION_RATIO = between(5, 50);
 
 /**
  * Pressure lost to friction in one pipe segment.
@@ -184,5 +204,98 @@ export function pipeVolume(inside: any, length: any, units?: Units): any {
       u.diameter.read("inside", inside, above(0)),
       u.length.read("length", length, atLeast(0)),
     ),
+  );
+}
+
+/**
+ * Inside diameter of polyethylene pipe from a published dimension standard.
+ * @customfunction PIPE_INSIDE PIPE.INSIDE
+ * @param series "ISO PE" (metric), "IPS PE" (iron pipe size) or "SIDR" (controlled inside diameter).
+ * @param size Size by the standard, whatever the units of the call: nominal outside diameter in mm for "ISO PE" (20 to 160), nominal inches for "IPS PE" and "SIDR" (1.25 for 1-1/4).
+ * @param rating Dimension ratio of that series: SDR for "ISO PE", DR for "IPS PE", SIDR for "SIDR".
+ * @param [units] "US" (blank) or "SI": the unit of the result.
+ * @returns Inside diameter (in, mm).
+ * @remarks Mean outside diameter less twice the mean wall. ISO: the wall table of ISO 4427-2, outside and wall in the middle of their tolerances (ISO 11922-1, wall grade V). IPS: outside − 2.12·outside/DR, a wall 6 % above the least (ASTM D3035). SIDR: the average inside diameter of ASTM D2239, the same for every SIDR. IPS ratios and the SIDR table are from memory. Tubing as made may differ: measure it where it matters.
+ * @source ISO 4427-2 (2007), EN 12201-2, ISO 11922-1; Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6, with ASTM D3035; ASTM D2239.
+ * @errors #N/A for a size or a rating that the table does not list: the message names those it does. #VALUE! for an unknown series, a blank, text or a number that is not above 0.
+ * @task what is the bore of this tubing?
+ * @example =IRRIG.PIPE.INSIDE("ISO PE", 63, 17, "SI")
+ */
+export function pipeInside(series: PipeSeries, size: any, rating: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.diameter.give(
+    insideOfPipe(
+      readChoice("series", series, PIPE_SERIES),
+      readNumber("size", size, above(0)),
+      readNumber("rating", rating, above(0)),
+    ),
+  );
+}
+
+/**
+ * Allowable working pressure of polyethylene pipe from its design stress, dimension ratio and temperature.
+ * @customfunction PIPE_RATING PIPE.RATING
+ * @param strength Material, "PE4710", "PE3608", "PE2708", "PE100" or "PE80"; or the hydrostatic design stress as a number: HDS in psi (at most 1000), or MRS/1.25 in kPa (at most 8000: 8000 is PE100's, 6400 is PE80's).
+ * @param rating Dimension ratio (SDR, DR or SIDR), 5 to 50.
+ * @param [units] "US" (blank) or "SI".
+ * @param [temperature] Temperature of the pipe wall (°F, °C), which in sun can be well above the water's. Blank: no reduction; a blank cell may count as 0, which is no reduction either.
+ * @param [series] "ISO PE", "IPS PE" or "SIDR" (blank: that of the material; for a number "IPS PE" with US units, "ISO PE" with SI).
+ * @returns Pressure (psi, kPa).
+ * @remarks 2·stress/(ratio − 1), or 2·stress/(SIDR + 1), times the temperature factor: inch series by the Plastics Pipe Institute's table, 1 up to 73 °F and 0.5 at 140 °F; metric by ISO 4427-1, 1 up to 20 °C, 0.87 at 30 and 0.74 at 40 °C; straight lines between, never above 1 (both tables from memory). The marking on the pipe and the maker's data go first; fittings and joints may carry less. Compare with the highest static pressure plus surge.
+ * @source ISO 4427-1 (2007) with annex A; ASTM D3035 and D2239; Plastics Pipe Institute TR-4 and Handbook of Polyethylene Pipe, 2nd edition, chapter 3, table A.2.
+ * @errors #N/A above the temperature table (140 °F for the inch series, 40 °C for the metric). #VALUE! for an unknown material, a number that is a design basis or an MRS, or a ratio out of range.
+ * @cautions pressure
+ * @task how much pressure may this pipe carry?
+ * @example =IRRIG.PIPE.RATING("PE4710", 11, "US", 90, "IPS PE")
+ */
+export function pipeRating(
+  strength: any,
+  rating: any,
+  units?: Units,
+  temperature?: any,
+  series?: PipeSeries,
+): any {
+  const u = readUnits(units);
+  const { designStress, usualSeries } = readStrength(u, strength);
+  return u.pressure.give(
+    reducedRating(
+      readOptionalChoice("series", series, PIPE_SERIES) ?? usualSeries,
+      designStress,
+      readNumber("rating", rating, DIMENSION_RATIO),
+      readWallTemperature(u, temperature),
+    ),
+  );
+}
+
+/**
+ * Surge pressure when the flow in a pipe is stopped, above the running pressure.
+ * @customfunction PIPE_SURGE PIPE.SURGE
+ * @param flow Flow that is stopped (gpm, m³/h), 0 or more.
+ * @param outside Outside diameter of the pipe (in, mm), above the inside diameter.
+ * @param inside Inside diameter (in, mm), above 0; PIPE.INSIDE gives it.
+ * @param [units] "US" (blank) or "SI".
+ * @param [length] Length of pipe from the valve back to the pond, tank or main (ft, m), above 0. Needed with `closure`.
+ * @param [closure] Time the valve takes to close (s), 0 or more (blank or 0: at once).
+ * @param [modulus] Short-term modulus of the wall (psi, kPa), above 0 (blank or 0: polyethylene, 150 000 psi, which is 1 034 000 kPa).
+ * @returns Pressure (psi, kPa), to add to the running pressure.
+ * @remarks The elastic wave, a = 4660/√(1 + (K/E)·inside/wall) ft/s with K = 300 000 psi, times density and speed. When the valve closes in more than 2·length/a, that times (2·length/a)/closure, for an even closure. Leaves out column separation, check-valve slam, trapped air and pumps that start: those can do more.
+ * @source Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6.
+ * @errors #VALUE! for an outside diameter that is not above the inside one, a closure without a length, a blank, text or a negative number.
+ * @cautions pressure
+ * @task how much pressure does a fast stop add?
+ * @example =IRRIG.PIPE.SURGE(58, 2.48, 2.17, "US", 630, 2, 150000)
+ */
+export function pipeSurge(
+  flow: any,
+  outside: any,
+  inside: any,
+  units?: Units,
+  length?: any,
+  closure?: any,
+  modulus?: any,
+): any {
+  const u = readUnits(units);
+  return u.pressure.give(
+    surgePressure(readSurge(u, { flow, outside, inside, length, closure, modulus })),
   );
 }
