@@ -1,13 +1,24 @@
 /**
  * A ready-made sheet is one definition with three uses: a workbook file, a sheet of the trial page,
  * a sheet inserted into the open workbook. It holds no code: text, numbers, formulas as a user
- * would type them, and what each cell is for.
+ * would type them, and what each cell is for. How a role looks is in look.ts, for all three.
  */
 export type UnitSystem = "US" | "SI";
 
-/** What a cell is for; the writers turn it into a look. */
+/**
+ * What a cell is for; look.ts turns it into a look.
+ *
+ * - `title`, `purpose`: the page's name and one line under it
+ * - `question`, `answer`: the first questions at the top and the sentences that answer them
+ * - `heading`: of a block; `header`: of a table's column
+ * - `label`, `unit`: left and right of a value
+ * - `input`: the only cells a user is meant to change
+ * - `result`: a number, or a table that spills; `check`: "OK" or a sentence
+ * - `text`: a paragraph; `formulaText`: a formula shown as text; `caution`: a safety point
+ */
 export type Role =
   | "title"
+  | "purpose"
   | "question"
   | "answer"
   | "heading"
@@ -18,42 +29,74 @@ export type Role =
   | "check"
   | "header"
   | "text"
+  | "formulaText"
   | "caution";
 
 export interface SheetCell {
   /** A1 address. */
   readonly at: string;
   readonly role: Role;
+  /** A fixed value. An input with neither value nor formula is a blank one, to be filled in. */
   readonly value?: string | number | boolean;
   /** As typed on screen with the default namespace: "=IRRIG.PIPE.FRICTION(B4, B5, B6, Units)". */
   readonly formula?: string;
-  /** Rows and columns that the formula's result fills, where it spills. */
-  readonly spill?: { readonly rows: number; readonly columns: number };
-  /** Number format code, for the whole spill where there is one. */
+  readonly spill?: Spilling;
+  /** Number format code. */
   readonly format?: string;
   /** Name of the cell in the workbook. */
   readonly name?: string;
   /** What an input allows: a list, or bounds. */
-  readonly allowed?:
-    | { readonly list: readonly string[] }
-    | { readonly low: number; readonly high: number; readonly whole?: boolean };
+  readonly allowed?: Allowed;
   /** A note on the cell. */
   readonly note?: string;
+  /** Columns that the cell covers (merged), for text that wraps. */
+  readonly span?: number;
 }
 
+/** Where a formula's result fills more than its own cell. */
+export interface Spilling {
+  /** With the inputs as they stand in the definition. The first row holds the headers where `headed`. */
+  readonly rows: number;
+  readonly columns: number;
+  /** Rows kept free, and formatted, for other inputs; at least `rows`. */
+  readonly reserved: number;
+  readonly headed: boolean;
+  /** Number format code of each column. */
+  readonly formats: readonly string[];
+}
+
+export type Allowed =
+  | { readonly list: readonly string[] }
+  | { readonly low: number; readonly high: number; readonly whole?: boolean };
+
+/** Points joined by a line. Cells that are blank, or hold no number, are no points. */
 export interface SheetChart {
   readonly title: string;
   /** Ranges without their header, "B30:B43". */
   readonly x: { readonly range: string; readonly title: string };
   readonly series: readonly {
     readonly range: string;
-    readonly title: string;
-    readonly axis?: "left" | "right";
+    /** The cell that holds the series' title, with its unit. */
+    readonly titleAt: string;
   }[];
-  readonly leftTitle: string;
-  readonly rightTitle?: string;
+  readonly yTitle: string;
   /** The cells it covers. */
   readonly place: { readonly from: string; readonly to: string };
+  /** What the picture shows, for those who can't see it. */
+  readonly description: string;
+}
+
+export interface NamedRange {
+  readonly name: string;
+  /** On this page, "D12:E14". */
+  readonly range: string;
+}
+
+/** A function name of the user's own, made with LAMBDA. No other cell depends on one. */
+export interface NamedFunction {
+  readonly name: string;
+  /** "=LAMBDA(flow, …)", as typed on screen with the default namespace. */
+  readonly formula: string;
 }
 
 export interface Page {
@@ -62,11 +105,17 @@ export interface Page {
   /** Column widths in characters, from A on. */
   readonly widths: readonly number[];
   readonly cells: readonly SheetCell[];
+  /** Rows higher than one line: row number to number of lines. */
+  readonly lines: ReadonlyMap<number, number>;
   readonly frozenRows?: number;
   readonly landscape?: boolean;
-  readonly printArea?: string;
+  readonly printArea: string;
+  /** Rows that begin a new printed page. */
+  readonly pageBreaks?: readonly number[];
   readonly charts?: readonly SheetChart[];
-  /** Subjects of src/cautions.ts that stand on this page. */
+  readonly names?: readonly NamedRange[];
+  readonly functions?: readonly NamedFunction[];
+  /** Subjects of src/cautions.ts that stand on this page, beside the cells of role "caution". */
   readonly cautions?: readonly string[];
 }
 

@@ -115,7 +115,7 @@ function introducedNames(all: readonly Token[]): ReadonlySet<number> {
     const parts = argumentsOf(all, i + 1);
     const last = parts.length - 1;
     const introducing = parts.filter(
-      (part, place) => place < last && (name === "LAMBDA" || place % 2 === 0),
+      (_, place) => place < last && (name === "LAMBDA" || place % 2 === 0),
     );
     const introduced = new Set(
       introducing.map((part) => all.slice(...part).find((token) => token.kind === "name")?.text),
@@ -204,4 +204,54 @@ function literal(part: readonly Token[]): Literal {
   if (part.length === 2 && first.text === "-" && second.kind === "number")
     return -Number(second.text);
   throw new Error(`${part.map((token) => token.text).join("")} is not a literal`);
+}
+
+/** A formula that is one call: what it calls, as written, and its arguments as text. */
+export interface Call {
+  readonly name: string;
+  readonly arguments: readonly string[];
+}
+
+/** Takes a formula that is one call apart; undefined where it is anything else. */
+export function oneCall(formula: string): Call | undefined {
+  const all = tokens(formula.trim().replace(/^=/, "").trim());
+  if (all.length < 3 || !isCall(all, 0)) return undefined;
+  let parts: [number, number][];
+  try {
+    parts = argumentsOf(all, 1);
+  } catch {
+    return undefined;
+  }
+  if (parts[parts.length - 1][1] !== all.length - 1) return undefined;
+  const texts = parts.map((part) =>
+    all
+      .slice(...part)
+      .map((token) => token.text)
+      .join("")
+      .trim(),
+  );
+  return { name: all[0].text, arguments: texts.length === 1 && texts[0] === "" ? [] : texts };
+}
+
+/**
+ * Renames cells' names and worksheets in a formula: what a sheet needs when it is inserted into a
+ * workbook that already has one of the same name. A name is matched whatever its case, as hosts do.
+ */
+export function rename(
+  formula: string,
+  names: ReadonlyMap<string, string>,
+  sheets: ReadonlyMap<string, string>,
+): string {
+  const renamed = new Map([...names].map(([from, to]) => [from.toUpperCase(), to]));
+  return respell(formula, (all, i) => {
+    const { kind, text } = all[i];
+    const beforeCell = all[i + 1]?.text === "!";
+    if (kind === "sheet" || (kind === "name" && beforeCell)) {
+      const sheet = kind === "sheet" ? text.slice(1, -1).replace(/''/g, "'") : text;
+      const to = sheets.get(sheet);
+      return to === undefined ? text : `'${to.replace(/'/g, "''")}'`;
+    }
+    if (kind !== "name" || isCall(all, i) || all[i - 1]?.text === "!") return text;
+    return renamed.get(text.toUpperCase()) ?? text;
+  });
 }

@@ -1,0 +1,231 @@
+import type { UnitSystem } from "./definition";
+
+/**
+ * Bluestem Flat: the field that every ready-made sheet starts from. It is invented, prices too. Ten
+ * acres of grass–clover hay on silt loam, lines laid along the contour, water from a farm pond by an
+ * electric pump. The metric field is a twin of its own, not the same field converted.
+ */
+export interface Field {
+  readonly system: UnitSystem;
+  readonly heads: number;
+  readonly spacing: number;
+  readonly move: number;
+  readonly positions: number;
+  readonly lines: number;
+  /** Along the lines and across them, the slope lines stay on when laid uphill. */
+  readonly slope: number;
+  readonly riser: number;
+  readonly lowestPressure: number;
+  /** Pressure and flow, as the sprinkler's sheet prints them. */
+  readonly chart: readonly (readonly [number, number])[];
+  readonly wetted: number;
+  readonly wind: number;
+  readonly friction: number;
+  /** Nominal outside diameters in mm of the ISO series, at this SDR. */
+  readonly largeTubing: number;
+  readonly smallTubing: number;
+  readonly smallestTubing: number;
+  readonly feederTubing: number;
+  readonly sdr: number;
+  readonly largeSegments: number;
+  readonly roll: number;
+  readonly setback: number;
+  readonly fittings: number;
+  /** Ground from the riser up to the line. */
+  readonly feederRise: number;
+  readonly mainLength: number;
+  readonly mainTubing: number;
+  readonly lift: number;
+  /** Flow and head. */
+  readonly pumpCurve: readonly (readonly [number, number])[];
+  readonly pumpEfficiency: number;
+  readonly suctionLoss: number;
+  readonly suctionLift: number;
+  readonly npshRequired: number;
+  readonly altitude: number;
+  readonly waterTemperature: number;
+  readonly pipeTemperature: number;
+  readonly pond: number;
+  readonly pondInflow: number;
+  readonly area: number;
+  readonly width: number;
+  readonly netDepth: number;
+  readonly efficiency: number;
+  readonly spotUniformity: number;
+  readonly adequacy: number;
+  readonly moveHours: number;
+  readonly dayHours: number;
+  readonly days: number;
+  readonly weather: {
+    readonly low: number;
+    readonly high: number;
+    readonly dewpoint: number;
+    readonly wind: number;
+    readonly windHeight: number;
+    readonly radiation: number;
+    readonly latitude: number;
+    readonly elevation: number;
+    readonly day: number;
+  };
+  readonly price: {
+    readonly large: number;
+    readonly small: number;
+    readonly smallest: number;
+    readonly feeder: number;
+    readonly energy: number;
+    readonly labour: number;
+  };
+  readonly headWeight: number;
+  /** The smaller tubing at yield. */
+  readonly yield: number;
+}
+
+const us: Field = {
+  system: "US",
+  heads: 14,
+  spacing: 45,
+  move: 50,
+  positions: 14,
+  lines: 2,
+  slope: 2,
+  riser: 2,
+  lowestPressure: 40,
+  chart: [
+    [35, 3.7],
+    [45, 4.2],
+    [55, 4.6],
+  ],
+  wetted: 92,
+  wind: 6,
+  friction: 140,
+  largeTubing: 63,
+  smallTubing: 50,
+  smallestTubing: 40,
+  feederTubing: 75,
+  sdr: 17,
+  largeSegments: 7,
+  roll: 300,
+  setback: 20,
+  fittings: 6,
+  feederRise: 0,
+  mainLength: 520,
+  mainTubing: 90,
+  lift: 18,
+  pumpCurve: [
+    [0, 168],
+    [40, 166],
+    [80, 160],
+    [120, 150],
+    [160, 136],
+    [200, 117],
+  ],
+  pumpEfficiency: 0.62,
+  suctionLoss: 2.5,
+  suctionLift: 9,
+  npshRequired: 10,
+  altitude: 1100,
+  waterTemperature: 72,
+  pipeTemperature: 95,
+  pond: 2600000,
+  pondInflow: 12,
+  area: 10,
+  width: 700,
+  netDepth: 1.4,
+  efficiency: 0.75,
+  spotUniformity: 0.82,
+  adequacy: 0.8,
+  moveHours: 0.75,
+  dayHours: 12,
+  days: 7,
+  weather: {
+    low: 61,
+    high: 87,
+    dewpoint: 60,
+    wind: 6,
+    windHeight: 6.5,
+    radiation: 23,
+    latitude: 39,
+    elevation: 1100,
+    day: 196,
+  },
+  price: { large: 1.1, small: 0.7, smallest: 0.45, feeder: 1.55, energy: 0.14, labour: 18 },
+  headWeight: 1.5,
+  yield: 2600,
+};
+
+const si: Field = {
+  system: "SI",
+  heads: 14,
+  spacing: 14,
+  move: 15,
+  positions: 14,
+  lines: 2,
+  slope: 2,
+  riser: 0.6,
+  lowestPressure: 275,
+  chart: [
+    [250, 0.86],
+    [300, 0.94],
+    [350, 1.01],
+  ],
+  wetted: 28,
+  wind: 9,
+  friction: 140,
+  largeTubing: 63,
+  smallTubing: 50,
+  smallestTubing: 40,
+  feederTubing: 75,
+  sdr: 17,
+  largeSegments: 7,
+  roll: 100,
+  setback: 6,
+  fittings: 6,
+  feederRise: 0,
+  mainLength: 160,
+  mainTubing: 90,
+  lift: 5.5,
+  pumpCurve: [
+    [0, 52],
+    [9, 51.5],
+    [18, 50],
+    [27, 47],
+    [36, 42.5],
+    [45, 36.5],
+  ],
+  pumpEfficiency: 0.62,
+  suctionLoss: 0.8,
+  suctionLift: 2.8,
+  npshRequired: 3,
+  altitude: 340,
+  waterTemperature: 22,
+  pipeTemperature: 35,
+  pond: 10000,
+  pondInflow: 2.5,
+  area: 4.1,
+  width: 210,
+  netDepth: 36,
+  efficiency: 0.75,
+  spotUniformity: 0.82,
+  adequacy: 0.8,
+  moveHours: 0.75,
+  dayHours: 12,
+  days: 7,
+  weather: {
+    low: 16,
+    high: 31,
+    dewpoint: 15.5,
+    wind: 9,
+    windHeight: 2,
+    radiation: 23,
+    latitude: 39,
+    elevation: 340,
+    day: 196,
+  },
+  price: { large: 3.6, small: 2.3, smallest: 1.5, feeder: 5.1, energy: 0.14, labour: 18 },
+  headWeight: 0.7,
+  yield: 17900,
+};
+
+export function bluestemFlat(system: UnitSystem): Field {
+  return system === "US" ? us : si;
+}

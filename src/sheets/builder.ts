@@ -1,0 +1,374 @@
+import { cautions, type CautionSubject } from "../cautions";
+import { columnLetters, readAddress, writeAddress } from "./address";
+import type {
+  Allowed,
+  NamedFunction,
+  NamedRange,
+  Page,
+  SheetCell,
+  SheetChart,
+  UnitSystem,
+} from "./definition";
+
+/** Units as a sheet shows them and number formats that suit them: [US, SI]. */
+const QUANTITIES = {
+  length: { units: ["ft", "m"], formats: ["#,##0.#", "#,##0.0"] },
+  diameter: { units: ["in", "mm"], formats: ["0.000", "0.0"] },
+  depth: { units: ["in", "mm"], formats: ["0.00", "0.0"] },
+  pressure: { units: ["psi", "kPa"], formats: ["0.0", "0"] },
+  flow: { units: ["gpm", "m³/h"], formats: ["0.0", "0.00"] },
+  headFlow: { units: ["gpm", "m³/h"], formats: ["0.00", "0.000"] },
+  rate: { units: ["in/h", "mm/h"], formats: ["0.000", "0.00"] },
+  area: { units: ["acre", "ha"], formats: ["0.00", "0.00"] },
+  pipeVolume: { units: ["gal", "L"], formats: ["#,##0", "#,##0"] },
+  fieldVolume: { units: ["gal", "m³"], formats: ["#,##0", "#,##0"] },
+  speed: { units: ["ft/s", "m/s"], formats: ["0.0", "0.00"] },
+  temperature: { units: ["°F", "°C"], formats: ["0", "0.0"] },
+  power: { units: ["hp", "kW"], formats: ["0.0", "0.0"] },
+  weight: { units: ["lb", "kg"], formats: ["#,##0", "#,##0"] },
+  pull: { units: ["lbf", "N"], formats: ["#,##0", "#,##0"] },
+  wind: { units: ["mph", "km/h"], formats: ["0.0", "0.0"] },
+  waterCapacity: { units: ["in/ft", "mm/m"], formats: ["0.00", "0"] },
+  dailyDepth: { units: ["in/day", "mm/day"], formats: ["0.00", "0.0"] },
+} as const;
+
+export type Quantity = keyof typeof QUANTITIES;
+
+/** What stands in a unit's place: a quantity's unit, or a fixed word. */
+export type UnitOf = Quantity | { readonly word: string };
+
+/**
+ * A piece of formula that gives a quantity's unit: the text follows the sheet's Units cell, which
+ * relabels and converts nothing.
+ */
+export function unitText(quantity: Quantity): string {
+  const [us, si] = QUANTITIES[quantity].units;
+  return `IF(Units="SI","${si}","${us}")`;
+}
+
+/** Columns count from 1 here, as rows do. */
+function columnOf(letters: string): number {
+  return readAddress(`${letters}1`).column + 1;
+}
+
+interface ValueOptions {
+  readonly name?: string;
+  readonly unit?: UnitOf;
+  readonly format?: string;
+  readonly note?: string;
+}
+
+interface InputOptions extends ValueOptions {
+  readonly allowed?: Allowed;
+}
+
+/** One column of a table of inputs and formulas. */
+export interface TableColumn {
+  readonly header: string;
+  readonly unit?: Quantity;
+  readonly role: "input" | "result" | "label" | "check";
+  readonly format?: string;
+  readonly allowed?: Allowed;
+  /** A value or a formula per row; undefined leaves an input blank. */
+  readonly rows: readonly (string | number | undefined)[];
+  /** Columns that the column covers, for text. */
+  readonly span?: number;
+}
+
+interface SpillOptions {
+  readonly rows: number;
+  readonly reserved?: number;
+  /** Quantity or number format of each column. */
+  readonly columns: readonly (Quantity | { readonly format: string })[];
+  readonly headed?: boolean;
+  readonly name?: string;
+  readonly note?: string;
+}
+
+const LABEL_COLUMNS = 3;
+
+/** A column of labels, each with its value and unit to the right, written from the top down. */
+class Block {
+  constructor(
+    private readonly page: PageBuilder,
+    private readonly column: number,
+    public row: number,
+    private readonly labelColumns: number,
+  ) {}
+
+  heading(text: string): void {
+    const width = this.labelColumns + 2;
+    this.page.put(this.column, this.row, { role: "heading", value: text, span: width });
+    this.row++;
+  }
+
+  /** An input; undefined leaves it blank. */
+  input(label: string, value: string | number | undefined, options: InputOptions = {}): string {
+    const { allowed, ...rest } = options;
+    return this.line(label, { role: "input", value, ...(allowed && { allowed }) }, rest);
+  }
+
+  result(label: string, formula: string, options: ValueOptions = {}): string {
+    return this.line(label, { role: "result", formula }, options);
+  }
+
+  /** "OK" or a sentence, over the columns of value and unit and `more` beyond. */
+  check(label: string, formula: string, more = 0, lines = 1): string {
+    const at = this.line(label, { role: "check", formula, span: 2 + more }, {});
+    this.page.needsLines(this.row - 1, lines);
+    return at;
+  }
+
+  text(text: string, more = 0): void {
+    this.page.paragraph(this.column, this.row, this.labelColumns + 2 + more, text);
+    this.row++;
+  }
+
+  gap(rows = 1): void {
+    this.row += rows;
+  }
+
+  private line(label: string, cell: Omit<SheetCell, "at">, options: ValueOptions): string {
+    const { unit, format = this.page.formatOf(unit), ...rest } = options;
+    this.page.put(this.column, this.row, { role: "label", value: label });
+    const valueColumn = this.column + this.labelColumns;
+    const at = this.page.put(valueColumn, this.row, {
+      ...cell,
+      ...rest,
+      ...(format !== undefined && { format }),
+    });
+    if (unit !== undefined) {
+      this.page.put(valueColumn + 1, this.row, {
+        role: "unit",
+        ...(typeof unit === "string" ? { formula: `=${unitText(unit)}` } : { value: unit.word }),
+      });
+    }
+    this.row++;
+    return at;
+  }
+}
+
+/** Writes a page from the top down, so that a definition reads like its sheet. */
+export class PageBuilder {
+  /** The next free row. */
+  row = 1;
+  private readonly cells: SheetCell[] = [];
+  private readonly lines = new Map<number, number>();
+  private readonly charts: SheetChart[] = [];
+  private readonly names: NamedRange[] = [];
+  private readonly functions: NamedFunction[] = [];
+  private readonly pageBreaks: number[] = [];
+  private subjects: readonly CautionSubject[] = [];
+  private frozenRows: number | undefined;
+  private lastRow = 1;
+
+  constructor(
+    private readonly name: string,
+    private readonly system: UnitSystem,
+    private readonly widths: readonly number[],
+    private readonly landscape = false,
+  ) {}
+
+  /** The number format of a quantity in the units of this page. */
+  formatOf(unit: UnitOf | undefined): string | undefined {
+    if (typeof unit !== "string") return undefined;
+    return QUANTITIES[unit].formats[this.system === "US" ? 0 : 1];
+  }
+
+  put(column: number, row: number, cell: Omit<SheetCell, "at">): string {
+    const at = writeAddress({ column: column - 1, row: row - 1 });
+    this.cells.push({ at, ...cell });
+    this.lastRow = Math.max(this.lastRow, row + (cell.spill?.reserved ?? 1) - 1);
+    return at;
+  }
+
+  needsLines(row: number, lines: number): void {
+    if (lines > 1) this.lines.set(row, Math.max(lines, this.lines.get(row) ?? 1));
+  }
+
+  title(text: string): void {
+    this.put(1, this.row, { role: "title", value: text });
+    this.row++;
+  }
+
+  purpose(text: string): void {
+    this.paragraph(1, this.row, this.widths.length, text, "purpose");
+    this.row++;
+  }
+
+  /** A first question of the people who open the sheet, and the sentence that answers it. */
+  question(text: string, answer: string): void {
+    const questionColumns = LABEL_COLUMNS + 1;
+    this.put(1, this.row, { role: "question", value: text, span: questionColumns });
+    this.put(questionColumns + 1, this.row, {
+      role: "answer",
+      formula: answer,
+      span: this.widths.length - questionColumns,
+    });
+    this.needsLines(this.row, 2);
+    this.row++;
+  }
+
+  /** What stands above this row stays on the screen. */
+  freeze(): void {
+    this.frozenRows = this.row - 1;
+  }
+
+  heading(text: string): void {
+    this.put(1, this.row, { role: "heading", value: text, span: this.widths.length });
+    this.row++;
+  }
+
+  paragraph(
+    column: number,
+    row: number,
+    span: number,
+    text: string,
+    role: "text" | "purpose" | "caution" = "text",
+  ): void {
+    this.put(column, row, { role, value: text, span });
+    const width = this.widths
+      .slice(column - 1, column - 1 + span)
+      .reduce((sum, part) => sum + part, 0);
+    this.needsLines(row, Math.ceil(text.length / width));
+  }
+
+  text(text: string): void {
+    this.paragraph(1, this.row, this.widths.length, text);
+    this.row++;
+  }
+
+  gap(rows = 1): void {
+    this.row += rows;
+  }
+
+  /** A block of labels and values whose labels begin in `column` of the next free row. */
+  block(column: string, labelColumns = LABEL_COLUMNS): Block {
+    return new Block(this, columnOf(column), this.row, labelColumns);
+  }
+
+  /** Goes on below the longest of these blocks. */
+  below(...blocks: readonly Block[]): void {
+    this.row = Math.max(...blocks.map((block) => block.row)) + 1;
+  }
+
+  /** A table with a header row, from `column` on; gives the range below the headers of each column. */
+  table(column: string, columns: readonly TableColumn[], row = this.row): string[] {
+    const count = Math.max(...columns.map((part) => part.rows.length));
+    let at = columnOf(column);
+    const ranges = columns.map((part) => {
+      const span = part.span === undefined ? {} : { span: part.span };
+      const format = part.format ?? this.formatOf(part.unit);
+      this.put(at, row, { role: "header", ...headerText(part), ...span });
+      part.rows.forEach((content, i) => {
+        const isFormula = typeof content === "string" && content.startsWith("=");
+        this.put(at, row + 1 + i, {
+          role: part.role,
+          ...(isFormula ? { formula: content } : content !== undefined && { value: content }),
+          ...(format !== undefined && { format }),
+          ...(part.allowed !== undefined && { allowed: part.allowed }),
+          ...span,
+        });
+      });
+      const letter = columnLetters(at - 1);
+      at += part.span ?? 1;
+      return `${letter}${row + 1}:${letter}${row + count}`;
+    });
+    this.row = Math.max(this.row, row + count + 1);
+    return ranges;
+  }
+
+  /** A formula that spills, at `column` of the next free row. Gives the address of its first cell. */
+  spill(column: string, formula: string, options: SpillOptions): string {
+    const { rows, columns, reserved = rows, headed = true, ...rest } = options;
+    const formats = columns.map((part) =>
+      typeof part === "string" ? (this.formatOf(part) ?? "General") : part.format,
+    );
+    const at = this.put(columnOf(column), this.row, {
+      role: "result",
+      formula,
+      spill: { rows, columns: formats.length, reserved, headed, formats },
+      ...rest,
+    });
+    // The headers of a table are longer than its numbers.
+    if (headed) this.needsLines(this.row, 3);
+    this.row += reserved;
+    return at;
+  }
+
+  nameRange(name: string, range: string): void {
+    this.names.push({ name, range });
+  }
+
+  nameFunction(name: string, formula: string): void {
+    this.functions.push({ name, formula });
+  }
+
+  chart(chart: SheetChart): void {
+    this.charts.push(chart);
+    this.lastRow = Math.max(this.lastRow, readAddress(chart.place.to).row + 1);
+  }
+
+  /** The next free row begins a new printed page. */
+  breakPage(): void {
+    this.pageBreaks.push(this.row);
+  }
+
+  /** Says which cautions concern this page; their text stands on the workbook's Cautions page. */
+  cautionsFor(...subjects: readonly CautionSubject[]): void {
+    this.subjects = subjects;
+    const titles = subjects.map((subject) => cautions[subject].title).join("; ");
+    this.paragraph(
+      1,
+      this.row,
+      this.widths.length,
+      `Before anyone works on it, read on the page Cautions: ${titles}.`,
+      "caution",
+    );
+    this.row++;
+  }
+
+  build(): Page {
+    const last = columnLetters(this.widths.length - 1);
+    return {
+      name: this.name,
+      widths: this.widths,
+      cells: this.cells,
+      lines: this.lines,
+      printArea: `A1:${last}${this.lastRow}`,
+      landscape: this.landscape,
+      ...(this.frozenRows !== undefined && { frozenRows: this.frozenRows }),
+      ...(this.pageBreaks.length > 0 && { pageBreaks: this.pageBreaks }),
+      ...(this.charts.length > 0 && { charts: this.charts }),
+      ...(this.names.length > 0 && { names: this.names }),
+      ...(this.functions.length > 0 && { functions: this.functions }),
+      ...(this.subjects.length > 0 && { cautions: this.subjects }),
+    };
+  }
+}
+
+function headerText(column: TableColumn): Pick<SheetCell, "value" | "formula"> {
+  if (column.unit === undefined) return { value: column.header };
+  const text = column.header.replace(/"/g, '""');
+  return { formula: `="${text} ("&${unitText(column.unit)}&")"` };
+}
+
+/** The page that states the cautions in full. */
+export function cautionsPage(system: UnitSystem, subjects: readonly CautionSubject[]): Page {
+  const page = new PageBuilder("Cautions", system, [100]);
+  page.title("Cautions");
+  page.freeze();
+  page.text(
+    "These remind; they do not replace local codes, the instructions of each piece of equipment, training, or the work of licensed people.",
+  );
+  page.gap();
+  for (const subject of subjects) {
+    page.heading(cautions[subject].title);
+    for (const point of cautions[subject].points) {
+      page.paragraph(1, page.row, 1, `• ${point}`, "caution");
+      page.row++;
+    }
+    page.gap();
+  }
+  return { ...page.build(), cautions: subjects };
+}

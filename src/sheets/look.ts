@@ -1,0 +1,57 @@
+import type { Role } from "./definition";
+
+/** How a role looks, in a workbook file, on the trial page and in the open workbook alike. */
+export interface Look {
+  /** Points. */
+  readonly size?: number;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly ink?: string;
+  readonly fill?: string;
+  /** Colour of a line under the cell. */
+  readonly rule?: string;
+  readonly wrap?: boolean;
+  readonly monospaced?: boolean;
+  readonly align?: "left" | "right";
+}
+
+/** Field colours: moss for structure, heather for what the user sets, clay for warnings. */
+export const palette = {
+  ink: "#23281f",
+  quiet: "#5c6356",
+  moss: "#4c5d38",
+  mossRule: "#6d7a5c",
+  mossTint: "#e7ebdf",
+  mossWash: "#f3f5ee",
+  heather: "#56497f",
+  heatherTint: "#e6e3f1",
+  clay: "#7c3a16",
+  clayTint: "#f6e3d8",
+  fern: "#2f6b3a",
+} as const;
+
+export const BODY_SIZE = 10;
+
+export const looks: Readonly<Record<Role, Look>> = {
+  title: { size: 16, bold: true, ink: palette.moss },
+  purpose: { ink: palette.quiet, wrap: true },
+  question: { italic: true, ink: palette.moss, fill: palette.mossWash, wrap: true },
+  answer: { bold: true, fill: palette.mossWash, wrap: true, align: "left" },
+  heading: { size: 12, bold: true, ink: palette.moss, rule: palette.mossRule },
+  label: {},
+  unit: { ink: palette.quiet, align: "left" },
+  input: { fill: palette.heatherTint, rule: palette.heather, ink: palette.heather, align: "right" },
+  result: { align: "right" },
+  check: { bold: true, align: "left", wrap: true },
+  header: { bold: true, fill: palette.mossTint, wrap: true, align: "right" },
+  text: { wrap: true },
+  formulaText: { ink: palette.quiet, monospaced: true, size: 9, align: "left" },
+  caution: { ink: palette.clay, wrap: true },
+};
+
+/** A check's cell, by what it says; the text itself says it too. */
+export const passed: Look = { ink: palette.fern };
+export const failed: Look = { ink: palette.clay, fill: palette.clayTint };
+
+/** Colours of a chart's series, told apart by lightness and by their markers too. */
+export const seriesColours = [palette.moss, palette.heather, palette.clay] as const;
