@@ -255,3 +255,21 @@ export function rename(
     return renamed.get(text.toUpperCase()) ?? text;
   });
 }
+
+/**
+ * Back to the default namespace from a formula that a host gives: as its cells show it, or with the
+ * prefixes of the file.
+ */
+export function fromHost(formula: string, namespace = DEFAULT_NAMESPACE): string {
+  const shown = `${namespace}.`.toUpperCase();
+  const stored = `_xldudf_${namespace}_`.toUpperCase();
+  return respell(formula, (all, i) => {
+    if (all[i].kind !== "name") return all[i].text;
+    const text = all[i].text.replace(/^(?:_xlfn\.)?(?:_xlws\.)?(?:_xlpm\.)?/, "");
+    const upper = text.toUpperCase();
+    if (!isCall(all, i)) return text;
+    if (upper.startsWith(shown)) return `${DEFAULT_NAMESPACE}.${upper.slice(shown.length)}`;
+    if (!upper.startsWith(stored)) return text;
+    return `${DEFAULT_NAMESPACE}.${upper.slice(stored.length).replace(/_/g, ".")}`;
+  });
+}

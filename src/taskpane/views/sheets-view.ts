@@ -1,0 +1,53 @@
+import { make } from "../../trial/dom";
+import { readyMadeSheets } from "../../sheets";
+import type { ReadyMadeSheet, UnitSystem } from "../../sheets/definition";
+import { prepareSheets } from "../../sheets/open-workbook";
+import { button, message, selectField } from "../components";
+import type { Pane } from "../pane";
+import { strings } from "../strings";
+import { addSheets, names, sheetNames } from "../workbook";
+import { outsideNote } from "./functions-view";
+
+/** The ready-made sheets, each added to the open workbook as new worksheets. */
+export function sheetsView(pane: Pane): HTMLElement {
+  let system: UnitSystem = "US";
+  const choose = selectField(
+    strings.sheets.system,
+    [
+      { value: "US", text: strings.sheets.us },
+      { value: "SI", text: strings.sheets.si },
+    ],
+    system,
+    (chosen) => (system = chosen as UnitSystem),
+  );
+  const add = (sheet: ReadyMadeSheet) => pane.attempt(() => addReadyMade(pane, sheet, system));
+  return make(
+    "div",
+    { class: "view" },
+    ...(pane.host.inExcel ? [] : [outsideNote()]),
+    make("p", {}, strings.sheets.intro),
+    choose,
+    ...readyMadeSheets.map((sheet) =>
+      make(
+        "section",
+        { class: "sheet-card" },
+        make("h2", {}, sheet.title),
+        make("p", {}, sheet.purpose),
+        button(strings.sheets.add, () => void add(sheet), "outline", {
+          "aria-label": `${strings.sheets.add}: ${sheet.title}`,
+          ...(pane.host.inExcel ? {} : { disabled: "" }),
+        }),
+      ),
+    ),
+  );
+}
+
+async function addReadyMade(pane: Pane, sheet: ReadyMadeSheet, system: UnitSystem): Promise<void> {
+  const taken = {
+    sheets: await sheetNames(),
+    names: (await names()).map(({ name }) => name),
+  };
+  const prepared = prepareSheets(sheet.pages(system), taken, pane.reference.namespace);
+  await addSheets(prepared, pane.host.has);
+  pane.say(message("success", strings.sheets.added(prepared.map(({ name }) => name))));
+}
