@@ -51,7 +51,14 @@ export const catalogue = [
   "APPLICATION_EFFICIENCY",
   // SET
   "SET_TIME",
+  "SET_PERDAY",
+  "SET_POSITIONS",
+  "SET_PLAN",
   // SYSTEM
+  "SYSTEM_CAPACITY",
+  "SYSTEM_INTERVAL",
+  "SYSTEM_LINES",
+  "SYSTEM_VOLUME",
   // SOIL
   "SOIL_AWC",
   "SOIL_PROFILE",
@@ -69,8 +76,12 @@ export const catalogue = [
   "ET_SOLAR",
   "ET_RADIATION",
   // FLUSH
+  "FLUSH_FLOW",
+  "FLUSH_TIME",
   // DRAIN
   "DRAIN_VOLUME",
+  "DRAIN_TRAPPED",
+  "DRAIN_TIME",
   // TOW
   // STAKE
   // BILL

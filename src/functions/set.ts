@@ -1,7 +1,23 @@
 import { readEfficiency } from "../boundary/efficiency";
-import { above, atLeast } from "../boundary/limits";
-import { readNumber } from "../boundary/numbers";
+import { above, atLeast, between, wholeNumber } from "../boundary/limits";
+import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { type Column, spillTable } from "../boundary/table";
+import { rotation } from "../formulas/rotation";
 import { timeForDepth } from "../formulas/set-time";
+import { setsADay } from "../formulas/sets-a-day";
+import { partsToCover } from "../formulas/whole-parts";
+
+const HOURS_A_DAY = 24;
+
+/** Longest plan a sheet can ask for: it is one row a position. */
+const MOST_POSITIONS = 500;
+
+const PLAN_COLUMNS: readonly Column[] = [
+  { header: "day" },
+  { header: "start", unit: "h" },
+  { header: "line" },
+  { header: "position" },
+];
 
 /**
  * Hours a set must run to put on a net depth.
@@ -22,4 +38,88 @@ export function setTime(depth: any, rate: any, efficiency?: any): any {
     readNumber("rate", rate, above(0)),
     readEfficiency(efficiency),
   );
+}
+
+/**
+ * Whole sets that fit into a day, with the time to move after each.
+ * @customfunction SET_PERDAY SET.PERDAY
+ * @param hours Length of a set, h, above 0.
+ * @param [movehours] Time to drain, move and start again after a set, h, 0 or more (blank: 0).
+ * @param [dayhours] Hours of a day there are for sets and moves, above 0 up to 24 (blank or 0: 24).
+ * @returns Whole sets a day; 0 where a set with its move is longer than the day.
+ * @remarks dayhours ÷ (hours + movehours), cut to a whole number; the last set of the day has its move too.
+ * @source Arithmetic of the working day.
+ * @errors #VALUE! for a blank or text, hours that are not above 0, negative movehours, or dayhours above 24.
+ * @task how many sets a day?
+ * @example =IRRIG.SET.PERDAY(11, 1, 24)
+ */
+export function setPerday(hours: any, movehours?: any, dayhours?: any): any {
+  return setsADay(
+    readNumber("hours", hours, above(0), "h"),
+    readMoveHours(movehours),
+    readDayHours(dayhours),
+  );
+}
+
+/**
+ * Positions of the line that cover a width of field.
+ * @customfunction SET_POSITIONS SET.POSITIONS
+ * @param width Width of field across the line (ft, m), above 0.
+ * @param move Distance between positions, in the width's unit, above 0.
+ * @returns Whole positions.
+ * @remarks width ÷ move, up to the next whole number: each position stands for one move's width, half of it on either side, so the first lies half a move inside the edge.
+ * @source Arithmetic of the field's width.
+ * @errors #VALUE! for a blank or text, or a width or move that is not above 0.
+ * @task how many positions does the field take?
+ * @example =IRRIG.SET.POSITIONS(700, 50)
+ */
+export function setPositions(width: any, move: any): any {
+  return partsToCover(readNumber("width", width, above(0)), readNumber("move", move, above(0)));
+}
+
+/**
+ * Spills the rotation of the lines over the positions, once round: which line stands where, and when.
+ * @customfunction SET_PLAN SET.PLAN
+ * @param lines Lines that run side by side, a whole number from 1 to 500.
+ * @param positions Positions in the field, a whole number from 1 to 500.
+ * @param hours Length of a set, h, above 0.
+ * @param [movehours] Time to drain, move and start again after a set, h, 0 or more (blank: 0).
+ * @param [dayhours] Hours of a day there are for sets and moves, above 0 up to 24 (blank or 0: 24).
+ * @param [start] Hour of the first set of a day, 0 to 24 (blank: 0, midnight).
+ * @returns Header row, then one row a position in order of time: day (1 is the day of the first set), start hour of that day, line, position.
+ * @remarks Each line takes a block of neighbouring positions and goes through it in order; where the positions don't share out evenly the first lines have one more. Whole sets only: a set starts only where it and its move fit into the day's hours. A set that starts past midnight shows the next day. Lines beyond the number of positions stay idle and have no row.
+ * @source Arithmetic of the rotation: every position once, no line in two places.
+ * @errors #VALUE! for a blank, text, or a number outside its range; #N/A where hours and movehours together are more than dayhours.
+ * @cautions towing, pressure
+ * @task in what order do I move the lines?
+ * @example =IRRIG.SET.PLAN(2, 14, 11, 1, 12, 6)
+ */
+export function setPlan(
+  lines: any,
+  positions: any,
+  hours: any,
+  movehours?: any,
+  dayhours?: any,
+  start?: any,
+): any[][] {
+  const turns = rotation(
+    readNumber("lines", lines, wholeNumber(1, MOST_POSITIONS)),
+    readNumber("positions", positions, wholeNumber(1, MOST_POSITIONS)),
+    readNumber("hours", hours, above(0), "h"),
+    readMoveHours(movehours),
+    readDayHours(dayhours),
+    readOptionalNumber("start", start, between(0, HOURS_A_DAY), "h") ?? 0,
+  );
+  return spillTable(
+    PLAN_COLUMNS,
+    turns.map(({ day, hour, line, position }) => [day, hour, line, position]),
+  );
+}
+
+function readMoveHours(movehours: unknown): number {
+  return readOptionalNumber("movehours", movehours, atLeast(0), "h") ?? 0;
+}
+
+function readDayHours(dayhours: unknown): number {
+  return readOptionalNumber("dayhours", dayhours, above(0, HOURS_A_DAY), "h") ?? HOURS_A_DAY;
 }
