@@ -36,6 +36,9 @@ export interface Field {
   readonly mainLength: number;
   readonly mainTubing: number;
   readonly lift: number;
+  readonly pumpLosses: number;
+  readonly staticPressure: number;
+  readonly spare: number;
   /** Flow and head. */
   readonly pumpCurve: readonly (readonly [number, number])[];
   readonly pumpEfficiency: number;
@@ -111,6 +114,9 @@ const us: Field = {
   mainLength: 520,
   mainTubing: 90,
   lift: 18,
+  pumpLosses: 4,
+  staticPressure: 66,
+  spare: 5,
   pumpCurve: [
     [0, 168],
     [40, 166],
@@ -184,6 +190,9 @@ const si: Field = {
   mainLength: 160,
   mainTubing: 90,
   lift: 5.5,
+  pumpLosses: 28,
+  staticPressure: 455,
+  spare: 1.5,
   pumpCurve: [
     [0, 52],
     [9, 51.5],

@@ -66,10 +66,10 @@ interface InputOptions extends ValueOptions {
 export interface TableColumn {
   readonly header: string;
   readonly unit?: Quantity;
-  readonly role: "input" | "result" | "label" | "check";
+  readonly role: "input" | "result" | "label" | "check" | "text" | "formulaText";
   readonly format?: string;
   readonly allowed?: Allowed;
-  /** A value or a formula per row; undefined leaves an input blank. */
+  /** A value or a formula per row; undefined leaves an input blank, 'text shows even a formula as text. */
   readonly rows: readonly (string | number | undefined)[];
   /** Columns that the column covers, for text. */
   readonly span?: number;
@@ -88,7 +88,7 @@ interface SpillOptions {
 const LABEL_COLUMNS = 3;
 
 /** A column of labels, each with its value and unit to the right, written from the top down. */
-class Block {
+export class Block {
   constructor(
     private readonly page: PageBuilder,
     private readonly column: number,
@@ -261,10 +261,9 @@ export class PageBuilder {
       const format = part.format ?? this.formatOf(part.unit);
       this.put(at, row, { role: "header", ...headerText(part), ...span });
       part.rows.forEach((content, i) => {
-        const isFormula = typeof content === "string" && content.startsWith("=");
         this.put(at, row + 1 + i, {
           role: part.role,
-          ...(isFormula ? { formula: content } : content !== undefined && { value: content }),
+          ...contentOf(content),
           ...(format !== undefined && { format }),
           ...(part.allowed !== undefined && { allowed: part.allowed }),
           ...span,
@@ -345,6 +344,13 @@ export class PageBuilder {
       ...(this.subjects.length > 0 && { cautions: this.subjects }),
     };
   }
+}
+
+function contentOf(content: string | number | undefined): Pick<SheetCell, "value" | "formula"> {
+  if (content === undefined) return {};
+  if (typeof content === "number") return { value: content };
+  if (content.startsWith("=")) return { formula: content };
+  return { value: content.replace(/^'/, "") };
 }
 
 function headerText(column: TableColumn): Pick<SheetCell, "value" | "formula"> {

@@ -34,6 +34,11 @@ export function lineInputs(block: Block, field: Field): void {
     name: "Heads",
     allowed: { low: 1, high: MOST_HEADS, whole: true },
   });
+  block.input("Segments in the larger tubing", field.largeSegments, {
+    name: "Changeover",
+    allowed: { low: 1, high: MOST_HEADS, whole: true },
+    note: "From the inlet on; the rest is in the smaller. As many as heads: one size all the way.",
+  });
   block.input("From head to head", field.spacing, {
     name: "Spacing",
     unit: "length",

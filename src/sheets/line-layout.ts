@@ -1,5 +1,6 @@
 import { bluestemFlat, type Field } from "./bluestem-flat";
-import { cautionsPage, PageBuilder } from "./builder";
+import { soilTextures } from "../tables/soils";
+import { type Block, cautionsPage, PageBuilder, unitText } from "./builder";
 import type { Page, ReadyMadeSheet } from "./definition";
 import { INLET_FORMULA, LINE, lineInputs, MOST_HEADS, tubingAndChart } from "./line-inputs";
 import { namesPage } from "./names";
@@ -45,7 +46,7 @@ function linePage(field: Field): Page {
   );
   page.question(
     "How many hours, when do I move, what should the far gauge read?",
-    `="Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&" set a day with each line, "&FIXED(Round, 0)&" days round the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${'IF(Units="SI", "kPa", "psi")'}&"."`,
+    `="Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&" set a day with each line, "&FIXED(RoundDays, 0)&" days round the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${'IF(Units="SI", "kPa", "psi")'}&"."`,
   );
   page.freeze();
   page.purpose(
@@ -76,6 +77,11 @@ function linePage(field: Field): Page {
     name: "Rate",
     unit: "rate",
   });
+  found.result(
+    "Rate that the soil takes",
+    "=IRRIG.SOIL.INTAKE(IRRIG.SOIL.PROFILE(Texture), Slope, Units)",
+    { name: "Intake", unit: "rate" },
+  );
   found.result("Set time", "=IRRIG.SET.TIME(NetDepth, Rate, Efficiency)", {
     name: "SetHours",
     unit: { word: "hours" },
@@ -86,7 +92,7 @@ function linePage(field: Field): Page {
     format: "0",
   });
   found.result("Days round the field", "=IF(SetsPerDay>0, Positions/(Lines*SetsPerDay), 0)", {
-    name: "Round",
+    name: "RoundDays",
     unit: { word: "days" },
     format: "0.0",
   });
@@ -135,25 +141,37 @@ function linePage(field: Field): Page {
   page.below(reading, gauge);
   page.row--;
   const sentence = page.block("A");
-  sentence.check("What the readings point to", GAUGE_SENTENCE, 6, 2);
+  sentence.check("What the readings point to", GAUGE_SENTENCE, SENTENCE_COLUMNS, 2);
   page.below(sentence);
 
   page.heading("Checks");
   const checks = page.block("A");
-  checks.check("Pressure along the line", "=IRRIG.CHECK.VARIATION(Variation, Limit)", 6);
-  checks.check("Speed in the tubing", "=IRRIG.CHECK.SPEED(Speed, Units)", 6);
-  checks.check("Lowest pressure and the chart", "=IRRIG.CHECK.CHART(LeastPressure, Chart)", 6);
-  checks.check("Highest pressure and the chart", "=IRRIG.CHECK.CHART(MostPressure, Chart)", 6);
+  checks.check(
+    "Pressure along the line",
+    "=IRRIG.CHECK.VARIATION(Variation, Limit)",
+    SENTENCE_COLUMNS,
+  );
+  checks.check("Speed in the tubing", "=IRRIG.CHECK.SPEED(Speed, Units)", SENTENCE_COLUMNS);
+  checks.check(
+    "Lowest pressure and the chart",
+    "=IRRIG.CHECK.CHART(LeastPressure, Chart)",
+    SENTENCE_COLUMNS,
+  );
+  checks.check(
+    "Highest pressure and the chart",
+    "=IRRIG.CHECK.CHART(MostPressure, Chart)",
+    SENTENCE_COLUMNS,
+  );
   checks.check(
     "Spacing and the wind",
     "=IRRIG.CHECK.SPACING(Spacing, Move, Wetted, Wind, Units)",
-    6,
+    SENTENCE_COLUMNS,
   );
-  checks.check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)", 6);
+  checks.check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)", SENTENCE_COLUMNS);
   checks.check(
     "Static pressure and the tubing",
     "=IRRIG.CHECK.PRESSURE(StaticPressure, TubingRating)",
-    6,
+    SENTENCE_COLUMNS,
   );
   page.below(checks);
   page.cautionsFor(...SUBJECTS);
@@ -203,5 +221,285 @@ function linePage(field: Field): Page {
     description:
       "Flow of each head against distance from the inlet; the numbers stand in the table below.",
   });
+  return page.build();
+}
+
+const SENTENCE_COLUMNS = 6;
+
+function fieldInputs(block: Block, field: Field): void {
+  block.input("Between positions of a line", field.move, { name: "Move", unit: "length" });
+  block.input("Positions in the field", field.positions, {
+    name: "Positions",
+    allowed: { low: 1, high: 500, whole: true },
+  });
+  block.input("Lines", field.lines, { name: "Lines", allowed: { low: 1, high: 20, whole: true } });
+  block.input("Net depth to put on", field.netDepth, { name: "NetDepth", unit: "depth" });
+  block.input("Application efficiency", field.efficiency, {
+    name: "Efficiency",
+    allowed: { low: 0.1, high: 1 },
+  });
+  block.input("Uniformity (CU) at one spot", field.spotUniformity, {
+    name: "SpotCU",
+    allowed: { low: 0.1, high: 1 },
+    note: "From a catch-can test between neighbouring heads.",
+  });
+  block.input("Hours to move a line", field.moveHours, { name: "MoveHours" });
+  block.input("Hours in a working day", field.dayHours, { name: "DayHours" });
+  block.input("Soil", "silt loam", { name: "Texture", allowed: { list: soilTextures } });
+  block.input("Slope of the ground", field.slope, { name: "Slope", unit: { word: "%" } });
+  block.input("Wetted diameter of a head", field.wetted, { name: "Wetted", unit: "length" });
+  block.input("Wind", field.wind, { name: "Wind", unit: "wind" });
+  block.input("Pressure may vary by", 0.2, {
+    name: "Limit",
+    allowed: { low: 0.01, high: 1 },
+    note: "Fraction of the average: 0.2 is the practice standard's 20 %.",
+  });
+}
+
+/** Rows of LATERAL.SUMMARY that the page shows beside its own labels. */
+function summary(block: Block): void {
+  const row = (n: number) => `=INDEX(IRRIG.LATERAL.SUMMARY(${LINE}), ${n}, 2)`;
+  block.result("Flow into the line", row(1), { name: "LineFlow", unit: "flow" });
+  block.result("Lowest pressure at a nozzle", row(2), { name: "LeastPressure", unit: "pressure" });
+  block.result("at head", row(3), { format: "0" });
+  block.result("Highest pressure at a nozzle", row(4), { name: "MostPressure", unit: "pressure" });
+  block.result("at head", row(5), { format: "0" });
+  block.result("Average pressure at a nozzle", row(6), { name: "MeanPressure", unit: "pressure" });
+  block.result("Pressure varies by", row(7), { name: "Variation", format: "0.0%" });
+  block.result("Flow varies by", row(8), { name: "FlowVariation", format: "0.0%" });
+  block.result("Friction lost", row(9), { name: "FrictionLost", unit: "pressure" });
+  block.result("Greatest speed", row(10), { name: "Speed", unit: "speed" });
+  block.result("Length of the line", row(11), { name: "LineLength", unit: "length" });
+  block.result("Heads outside the chart", row(12), { name: "OutsideChart", format: "0" });
+}
+
+function feederInputs(block: Block, field: Field): void {
+  block.input("Feeder size (mm)", field.feederTubing, { name: "FeederSize" });
+  block.input("SDR", field.sdr, { name: "FeederSDR" });
+  block.input("Riser off the ends of the positions", field.setback, {
+    name: "Setback",
+    unit: "length",
+  });
+  block.input("Line above the riser", field.feederRise, { name: "FeederRise", unit: "length" });
+  block.input("Fittings, sum of k", field.fittings, { name: "FeederFittings" });
+  block.input("Riser above the water", field.lift, { name: "Lift", unit: "length" });
+  block.input("Lost from the water to the riser", field.pumpLosses, {
+    name: "MainLosses",
+    unit: "pressure",
+  });
+  block.input("Highest static pressure", field.staticPressure, {
+    name: "StaticPressure",
+    unit: "pressure",
+    note: "At the lowest point, pump running, valves shut.",
+  });
+  block.input("Pipe wall in the sun", field.pipeTemperature, {
+    name: "WallTemperature",
+    unit: "temperature",
+  });
+  block.input("Pump against the criterion", 0.8, {
+    name: "Performance",
+    note: "1 is as good as the published criterion for pumping plants; 0.8 is common in the field.",
+  });
+}
+
+function feederResults(block: Block): void {
+  block.result("Positions that one feeder serves", "=ROUNDUP(Positions/Lines, 0)", {
+    name: "OwnPositions",
+    format: "0",
+  });
+  block.result(
+    "Feeder, straight, without slack",
+    "=IRRIG.FEEDER.LENGTH(OwnPositions, Move, Setback)",
+    {
+      name: "FeederLength",
+      unit: "length",
+    },
+  );
+  block.result(
+    "Inside of the feeder",
+    '=IRRIG.PIPE.INSIDE("ISO PE", FeederSize, FeederSDR, Units)',
+    {
+      name: "FeederInside",
+      unit: "diameter",
+    },
+  );
+  block.result(
+    "Pressure the riser must give",
+    "=IRRIG.FEEDER.PRESSURE(Inlet, LineFlow, FeederInside, FeederLength, Units, FeederRise, Friction, FeederFittings)",
+    { name: "RiserPressure", unit: "pressure" },
+  );
+  block.result("Total dynamic head", "=IRRIG.PUMP.TDH(RiserPressure, Lift, MainLosses, Units)", {
+    name: "TotalHead",
+    unit: "length",
+  });
+  block.result("Flow of all lines", "=Lines*LineFlow", { name: "AllFlow", unit: "flow" });
+  block.result(
+    "Energy for an inch on an acre, or 10 mm on a hectare",
+    '=IRRIG.PUMP.ENERGY(AllFlow, TotalHead, IRRIG.SYSTEM.CAPACITY(1, IF(Units="SI", 10, 1), 1, 1, Units)/AllFlow, "electric", Units, Performance)',
+    { name: "Energy", unit: { word: "kWh" }, format: "0.0" },
+  );
+  block.result(
+    "Tubing may carry, at that temperature",
+    '=IRRIG.PIPE.RATING("PE100", FeederSDR, Units, WallTemperature, "ISO PE")',
+    { name: "TubingRating", unit: "pressure" },
+  );
+}
+
+const PRESSURE_UNIT = unitText("pressure");
+
+/** What two gauges that differ from the plan point to. */
+const GAUGE_SENTENCE =
+  '=IF(OR(InletReading="", FarReading=""), "Type what the two gauges read, the line running and full.", ' +
+  `IF(ABS(InletReading-Inlet)>0.05*Inlet, "The line begins with "&FIXED(ABS(InletReading-Inlet), 1)&" "&${PRESSURE_UNIT}&IF(InletReading<Inlet, " less", " more")&" than planned: set the valve first, then read the far gauge again.", ` +
+  'IF(ABS(FarDifference)<=0.03*FarPressure, "As planned.", IF(FarDifference<0, ' +
+  '"Lower than planned: look for a leak, a kink, a plugged screen or tubing, or worn nozzles that take more than the chart says.", ' +
+  '"Higher than planned: look for plugged nozzles or heads that are shut or missing, then test the gauge."))))';
+
+function tubingPage(field: Field): Page {
+  const page = new PageBuilder("Tubing", field.system, COLUMNS, true);
+  page.title("Tubing: where to change over, how many rolls, what it costs");
+  page.freeze();
+  page.purpose(
+    "The least-cost choice of sizes within the limits of the page Line, and the rolls for the sizes that you settled on there.",
+  );
+  page.gap();
+  page.heading("Sizes to choose from");
+  const first = page.row + 1;
+  const sizes = [field.largeTubing, field.smallTubing, field.smallestTubing];
+  const prices = [field.price.large, field.price.small, field.price.smallest];
+  const rowsOf = (formula: (row: number) => string) => sizes.map((_, i) => formula(first + i));
+  const [, , insides, priceRange] = page.table("A", [
+    { header: "Size (mm)", role: "input", rows: sizes },
+    { header: "SDR", role: "input", rows: sizes.map(() => field.sdr) },
+    {
+      header: "Inside",
+      unit: "diameter",
+      role: "result",
+      rows: rowsOf((row) => `=IRRIG.PIPE.INSIDE("ISO PE", A${row}, B${row}, Units)`),
+    },
+    { header: "Price for each", unit: "length", role: "input", format: "0.00", rows: prices },
+    {
+      header: "Most heads in this size alone",
+      role: "result",
+      format: "0",
+      span: 2,
+      rows: rowsOf(
+        (row) =>
+          `=IFERROR(IRRIG.LATERAL.MAXHEADS(Limit, Inlet, Spacing, C${row}, Chart, Units, 0, Regulator, Friction, First, Riser), 0)`,
+      ),
+    },
+  ]);
+  page.nameRange("Candidates", `${insides.split(":")[0]}:${priceRange.split(":")[1]}`);
+  page.gap();
+  page.heading("Least cost for these heads at this inlet pressure");
+  page.spill(
+    "A",
+    "=IRRIG.LATERAL.CHANGEOVER(Limit, Inlet, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser)",
+    { rows: 3, reserved: 4, columns: ["diameter", { format: "0" }] },
+  );
+  page.gap();
+  page.heading("Rolls for the sizes of the page Line");
+  const inputs = page.block("A");
+  inputs.input("Length of a roll", field.roll, { name: "RollLength", unit: "length" });
+  inputs.input("Beyond the last head, for the cap", field.spare, { name: "Spare", unit: "length" });
+  inputs.input("Waste", 0.03, { name: "Waste", note: "Fraction added for cuts and joints." });
+  page.below(inputs);
+  const row = page.row + 1;
+  const both = (formula: (n: number, at: number) => string) =>
+    [1, 2].map((n) => formula(n, row + n - 1));
+  page.table("A", [
+    { header: "Size (mm)", role: "result", format: "0", rows: both((n) => `=INDEX(Sizes, ${n})`) },
+    {
+      header: "All lines",
+      unit: "length",
+      role: "result",
+      rows: both(
+        (n) =>
+          `=Lines*(INDEX(Lengths, ${n})+${n === 1 ? "IF(INDEX(Lengths, 2)=0, Spare, 0)" : "IF(INDEX(Lengths, 2)=0, 0, Spare)"})`,
+      ),
+    },
+    {
+      header: "Rolls",
+      role: "result",
+      format: "0",
+      rows: both((_, at) => `=IF(B${at}=0, 0, IRRIG.BILL.ROLLS(B${at}, RollLength, Waste))`),
+    },
+    {
+      header: "Price for each",
+      unit: "length",
+      role: "result",
+      format: "0.00",
+      rows: both((_, at) => `=INDEX(Candidates, MATCH(A${at}, A${first}:A${first + 2}, 0), 2)`),
+    },
+    {
+      header: "Cost",
+      role: "result",
+      format: "#,##0.00",
+      rows: both((_, at) => `=C${at}*RollLength*D${at}`),
+    },
+  ]);
+  page.gap();
+  const total = page.block("A");
+  total.result("Tubing in all", `=SUM(E${row}:E${row + 1})`, {
+    name: "TubingTotal",
+    format: "#,##0.00",
+  });
+  total.result(
+    "In words",
+    `=C${row}&" rolls of "&A${row}&" mm"&IF(C${row + 1}>0, " and "&C${row + 1}&" of "&A${row + 1}&" mm", "")`,
+    { name: "Rolls" },
+  );
+  page.below(total);
+  return page.build();
+}
+
+function stakePage(field: Field): Page {
+  const page = new PageBuilder("Stake", field.system, COLUMNS, true);
+  page.title("Flags to stake");
+  page.freeze();
+  page.purpose(
+    "Distances along the line and across the field. With a start in degrees and the bearing of the line, each flag has its position too.",
+  );
+  page.gap();
+  const start = page.block("A");
+  start.input("Latitude of the inlet", undefined, { name: "Latitude", unit: { word: "degrees" } });
+  start.input("Longitude of the inlet", undefined, {
+    name: "Longitude",
+    unit: { word: "degrees" },
+  });
+  const way = page.block("G");
+  way.input("Bearing of the line", 90, { name: "LineBearing", unit: { word: "degrees" } });
+  way.result("Bearing of the positions", "=MOD(LineBearing+270, 360)", {
+    name: "FieldBearing",
+    unit: { word: "degrees" },
+    format: "0",
+    note: "The line lies 90 degrees to the right of the way its positions advance.",
+  });
+  page.below(start, way);
+  const top = page.row;
+  page.put(1, top, { role: "heading", value: "Heads of one line", span: 4 });
+  page.put(7, top, { role: "heading", value: "Positions of the field", span: 5 });
+  page.row++;
+  const table = page.row;
+  const degrees = { format: "0.000000" };
+  page.spill(
+    "A",
+    "=IRRIG.STAKE.FLAGS(Heads, Spacing, Units, First, Latitude, Longitude, LineBearing)",
+    {
+      rows: field.heads + 1,
+      reserved: MOST_HEADS + 1,
+      columns: [{ format: "0" }, "length", degrees, degrees],
+    },
+  );
+  page.row = table;
+  page.spill(
+    "G",
+    "=IRRIG.STAKE.POSITIONS(Positions, Move, Units, LineLength, Latitude, Longitude, FieldBearing)",
+    {
+      rows: field.positions + 1,
+      reserved: MOST_HEADS + 1,
+      columns: [{ format: "0" }, "length", degrees, degrees, degrees],
+    },
+  );
   return page.build();
 }

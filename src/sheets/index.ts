@@ -1,0 +1,5 @@
+import type { ReadyMadeSheet } from "./definition";
+import { lineLayout } from "./line-layout";
+
+/** The ready-made sheets, in the order in which screens list them. */
+export const readyMadeSheets: readonly ReadyMadeSheet[] = [lineLayout];
