@@ -1,4 +1,3 @@
-const { existsSync } = require("node:fs");
 const path = require("node:path");
 const { EsbuildPlugin } = require("esbuild-loader");
 const HtmlWebpackPlugin = require("html-webpack-plugin");
@@ -43,49 +42,38 @@ const functions = {
   output: { path: dist, filename: "functions.js" },
 };
 
-/** A page is a folder of src with an index.ts and an index.html. */
-const pageFiles = { trial: "index.html", taskpane: "taskpane.html" };
-const pageNames = Object.keys(pageFiles).filter((name) =>
-  existsSync(path.join(source, name, "index.ts")),
-);
+/** A page is a folder of src with an index.ts and, unless the build writes its markup, an index.html. */
+function page({ name, folder, html }) {
+  // The reference pages are written by the build, so their script and style keep fixed names.
+  const file = (extension) =>
+    html === undefined ? `${name}/page.${extension}` : `assets/[name].[contenthash:8].${extension}`;
+  const chunk = (extension) => `assets/[name].[contenthash:8].${extension}`;
+  const index = path.join(source, folder, "index.html");
+  return {
+    ...shared(PAGES_TARGET),
+    name,
+    target: ["web", "es2022"],
+    entry: { [name]: path.join(source, folder, "index.ts") },
+    output: {
+      path: dist,
+      filename: file("js"),
+      chunkFilename: chunk("js"),
+      assetModuleFilename: "assets/[name].[contenthash:8][ext]",
+      // Relative to the page, so that the folder can be served from anywhere.
+      publicPath: "auto",
+    },
+    plugins: [
+      new MiniCssExtractPlugin({ filename: file("css"), chunkFilename: chunk("css") }),
+      ...(html === undefined
+        ? []
+        : [new HtmlWebpackPlugin({ template: index, filename: html, chunks: [name] })]),
+    ],
+  };
+}
 
-/** The reference pages are written by the build; their script and style keep fixed names. */
-const REFERENCE = "reference";
-const named = (extension) => (pathData) =>
-  pathData.chunk.name === REFERENCE
-    ? `reference/page.${extension}`
-    : `assets/[name].[contenthash:8].${extension}`;
-
-const pages = {
-  ...shared(PAGES_TARGET),
-  name: "pages",
-  target: ["web", "es2022"],
-  entry: {
-    ...Object.fromEntries(pageNames.map((name) => [name, path.join(source, name, "index.ts")])),
-    [REFERENCE]: path.join(source, "reference-pages", "index.ts"),
-  },
-  output: {
-    path: dist,
-    filename: named("js"),
-    chunkFilename: "assets/[name].[contenthash:8].js",
-    assetModuleFilename: "assets/[name].[contenthash:8][ext]",
-    // Relative to the page, so that the folder can be served from anywhere.
-    publicPath: "auto",
-  },
-  plugins: [
-    new MiniCssExtractPlugin({
-      filename: named("css"),
-      chunkFilename: "assets/[name].[contenthash:8].css",
-    }),
-    ...pageNames.map(
-      (name) =>
-        new HtmlWebpackPlugin({
-          template: path.join(source, name, "index.html"),
-          filename: pageFiles[name],
-          chunks: [name],
-        }),
-    ),
-  ],
-};
-
-module.exports = [functions, pages];
+module.exports = [
+  functions,
+  page({ name: "trial", folder: "trial", html: "index.html" }),
+  page({ name: "taskpane", folder: "taskpane", html: "taskpane.html" }),
+  page({ name: "reference", folder: "reference-pages" }),
+];

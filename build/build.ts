@@ -27,11 +27,13 @@ export async function build(): Promise<void> {
   await bundle(configurations);
 }
 
-/** What the tests need fresh: the script and the metadata, nothing removed. */
-export async function buildFunctions(): Promise<void> {
+/** The metadata and some of the bundles, by name; what else dist/ holds stays. */
+export async function buildOnly(names: readonly string[]): Promise<void> {
+  const unknown = names.filter((wanted) => !configurations.some(({ name }) => name === wanted));
+  if (unknown.length > 0) throw new Error(`there is nothing named ${unknown.join(", ")} to build`);
   mkdirSync(dist, { recursive: true });
   writeMetadata(readMetadata());
-  await bundle(configurations.filter(({ name }) => name === "functions"));
+  await bundle(configurations.filter(({ name = "" }) => names.includes(name)));
 }
 
 function bundle(chosen: Configuration[]): Promise<void> {
@@ -51,10 +53,10 @@ function bundle(chosen: Configuration[]): Promise<void> {
   });
 }
 
-async function main(what: string): Promise<void> {
+async function main(names: readonly string[]): Promise<void> {
   const started = Date.now();
-  if (what === "functions") {
-    await buildFunctions();
+  if (names.length > 0) {
+    await buildOnly(names);
   } else {
     await build();
     await validateManifest();
@@ -63,7 +65,7 @@ async function main(what: string): Promise<void> {
 }
 
 if (require.main === module) {
-  main(process.argv[2] ?? "all").catch((error: unknown) => {
+  main(process.argv.slice(2)).catch((error: unknown) => {
     console.error(error instanceof Error ? error.message : error);
     process.exitCode = 1;
   });
