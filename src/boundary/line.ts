@@ -88,6 +88,20 @@ export function readLongestLine(
   };
 }
 
+/** Length of each segment of a line whose heads alone matter: to count, to stake. */
+export function readSegmentLengths(
+  u: Units,
+  heads: number,
+  cells: Pick<HeadCells, "spacing" | "first">,
+): number[] {
+  return withFirst(u, forHeads(readSpacing(u, cells.spacing), heads), cells);
+}
+
+/** Bore of each run of a line that is given by points along it. */
+export function readRunBores(u: Units, runs: number, inside: Cell): number[] {
+  return forHeads(readBores(u, inside), runs, "run");
+}
+
 /** What is the same for every head. */
 function readAlike(u: Units, cells: HeadCells): Pick<Line, "riser" | "discharge" | "friction"> {
   return {
@@ -107,10 +121,10 @@ interface Along {
   readonly count?: number;
 }
 
-function forHeads(along: Along, heads: number): number[] {
+function forHeads(along: Along, heads: number, unit = "head"): number[] {
   if (along.count !== undefined && along.count !== heads) {
     throw new InvalidInput(
-      `${along.name} has ${along.count} ${along.counted} for ${heads} ${heads === 1 ? "head" : "heads"}`,
+      `${along.name} has ${along.count} ${along.counted} for ${heads} ${heads === 1 ? unit : `${unit}s`}`,
     );
   }
   return firstOf(along, heads);
@@ -133,7 +147,11 @@ function countOf(values: readonly number[]): number | undefined {
 }
 
 /** `first` replaces the distance from inlet to head 1 where one spacing is given for all. */
-function withFirst(u: Units, lengths: number[], cells: HeadCells): number[] {
+function withFirst(
+  u: Units,
+  lengths: number[],
+  cells: Pick<HeadCells, "spacing" | "first">,
+): number[] {
   const first = u.length.readOptional("first", cells.first, above(0));
   if (first === undefined) return lengths;
   if (

@@ -1,6 +1,13 @@
+import { readOptionalChoice } from "../boundary/choices";
+import { readFriction } from "../boundary/friction";
+import { above } from "../boundary/limits";
+import { readRunBores } from "../boundary/line";
+import { readProfile } from "../boundary/profile";
 import { readSections } from "../boundary/sections";
-import { readUnits } from "../boundary/units";
+import { minutes, readUnits } from "../boundary/units";
 import { sectionsVolume } from "../formulas/sections-volume";
+import { trappedWater } from "../formulas/trapped-water";
+import { drainTime as timeToDrain } from "../solver/drain-time";
 
 /** @customenum {string} */
 enum Units {
@@ -8,6 +15,16 @@ enum Units {
   US = "US",
   /** metres, millimetres, kPa, m³/h */
   SI = "SI",
+}
+
+/** @customenum {string} */
+enum OpenEnds {
+  /** both ends open */
+  Both = "both",
+  /** the start open, the end closed */
+  Start = "start",
+  /** the end open, the start closed */
+  End = "end",
 }
 
 /**
@@ -26,4 +43,76 @@ enum Units {
 export function drainVolume(inside: any[][], length: any[][], units?: Units): any {
   const u = readUnits(units);
   return u.pipeVolume.give(sectionsVolume(readSections(u, inside, length)));
+}
+
+/**
+ * Water that stays in the dips of a line once its ends are open.
+ * @customfunction DRAIN_TRAPPED DRAIN.TRAPPED
+ * @param distance Distance along the line of each point of the ground's profile (ft, m): a row or column of two values or more that rise; the first may be 0.
+ * @param elevation Height of the ground at each point (ft, m), above any level you like: as many values.
+ * @param inside Inside diameter (in, mm), above 0: one value, one per run between two points, or two columns (inside diameter, number of runs).
+ * @param [units] "US" (blank) or "SI".
+ * @param [ends] Which ends are open: "both" (blank), "start" or "end".
+ * @returns Volume (gal, L).
+ * @remarks A point stays full where it lies below the lowest, over the open ends, of the highest ground between it and that end. Exact for straight runs between the points; take a point at every crest and every dip. Air must get in at the crests. What clings to the wall, and what stays in heads, valves, filters and pumps, comes on top: drain those too, for water left in metal breaks it first.
+ * @source Communicating vessels.
+ * @errors #VALUE! for distances that do not rise, ranges of different counts, text, or an inside diameter that is not above 0.
+ * @cautions pressure, compressed air
+ * @task how much water freezes in the dips of my line?
+ * @example =IRRIG.DRAIN.TRAPPED({0;150;240;380;630}, {6;4.5;5.2;3.1;4.4}, 2.15, "US", "both")
+ */
+export function drainTrapped(
+  distance: any[][],
+  elevation: any[][],
+  inside: any[][],
+  units?: Units,
+  ends?: OpenEnds,
+): any {
+  const u = readUnits(units);
+  const profile = readProfile(u, distance, elevation);
+  return u.pipeVolume.give(
+    trappedWater(
+      profile.distance,
+      profile.elevation,
+      readRunBores(u, profile.runs, inside),
+      readOptionalChoice("ends", ends, ["both", "start", "end"]) ?? "both",
+    ),
+  );
+}
+
+/**
+ * Minutes that a line on a steady fall takes to run out.
+ * @customfunction DRAIN_TIME DRAIN.TIME
+ * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
+ * @param length Length of the line (ft, m), above 0.
+ * @param fall How much lower the open end lies than the top (ft, m), above 0 and at most the length.
+ * @param [units] "US" (blank) or "SI".
+ * @param [opening] Diameter of the hole or valve it runs out of (in, mm), above 0 and at most the inside diameter; blank or 0: the whole end is open.
+ * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150), or "Darcy" for Darcy–Weisbach.
+ * @returns Minutes.
+ * @remarks The top end must let air in. The water is a column that shortens; at every moment its fall pays for its own friction and for the jet out of the opening (discharge coefficient 0.61; none for a whole open end). Without friction it is the falling head of a tank. Starting up and the last film on the wall are left out, and dips keep their water (DRAIN.TRAPPED).
+ * @source Torricelli's falling head with pipe friction, quasi-steady; friction as in PIPE.FRICTION.
+ * @errors #VALUE! for a blank, text or a value that is not above 0, a fall above the length, or an opening above the inside diameter.
+ * @cautions pressure
+ * @task how long does my line take to drain?
+ * @example =IRRIG.DRAIN.TIME(1.94, 630, 12.6, "US", 0.75)
+ */
+export function drainTime(
+  inside: any,
+  length: any,
+  fall: any,
+  units?: Units,
+  opening?: any,
+  friction?: any,
+): any {
+  const u = readUnits(units);
+  return minutes.give(
+    timeToDrain({
+      bore: u.diameter.read("inside", inside, above(0)),
+      length: u.length.read("length", length, above(0)),
+      fall: u.length.read("fall", fall, above(0)),
+      opening: u.diameter.readOptional("opening", opening, above(0)),
+      friction: readFriction(friction),
+    }),
+  );
 }
