@@ -125,7 +125,6 @@ export const cropSpellings: Readonly<Record<string, Crop>> = {
   clover: "clover hay",
   berseem: "clover hay",
   ryegrass: "rye grass hay",
-  "ryegrass hay": "rye grass hay",
   sudangrass: "sudangrass hay",
   pasture: "rotated pasture",
   "grazing pasture": "rotated pasture",
