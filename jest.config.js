@@ -1,6 +1,6 @@
 /** Types are checked by `tsc --noEmit`; swc only strips them, about ten times faster. */
 const transform = {
-  "^.+\\.tsx?$": ["@swc/jest", { jsc: { target: "es2022", parser: { syntax: "typescript" } } }],
+  "^.+\\.[jt]sx?$": ["@swc/jest", { jsc: { target: "es2022", parser: { syntax: "typescript" } } }],
 };
 
 /** @type {import("jest").Config} */
@@ -10,4 +10,6 @@ module.exports = {
   testMatch: ["**/*.test.ts"],
   testPathIgnorePatterns: ["/node_modules/", "<rootDir>/tests/browser/"],
   transform,
+  // Node loads none of these ES modules by require(), and jest has no other way to a package.
+  transformIgnorePatterns: ["/node_modules/(?!.*(strip-bom|uuid)/)"],
 };

@@ -43,7 +43,11 @@ export function button(
 export type Intent = "info" | "success" | "warning" | "error";
 
 /** A message that a screen reader reads out, with what can be done about it. */
-export function message(intent: Intent, text: string, ...actions: readonly HTMLElement[]): HTMLElement {
+export function message(
+  intent: Intent,
+  text: string,
+  ...actions: readonly HTMLElement[]
+): HTMLElement {
   const body = make("div", { class: "message-text" }, text);
   const bar = component("fluent-message-bar", { intent, layout: "multiline" }, body);
   if (actions.length > 0) bar.append(make("div", { class: "message-actions" }, ...actions));
@@ -54,7 +58,11 @@ export function message(intent: Intent, text: string, ...actions: readonly HTMLE
 export function textField(
   label: string,
   value: string,
-  options: { readonly hint?: string; readonly changed: (value: string) => void; readonly placeholder?: string },
+  options: {
+    readonly hint?: string;
+    readonly changed: (value: string) => void;
+    readonly placeholder?: string;
+  },
 ): HTMLElement {
   const input = make("input", {
     type: "text",

@@ -49,7 +49,10 @@ export async function rasterize(svg: SVGSVGElement): Promise<Blob> {
     context.fillRect(0, 0, canvas.width, canvas.height);
     context.drawImage(image, 0, 0, canvas.width, canvas.height);
     return await new Promise((resolve, reject) =>
-      canvas.toBlob((blob) => (blob === null ? reject(new Error("no image")) : resolve(blob)), "image/png"),
+      canvas.toBlob(
+        (blob) => (blob === null ? reject(new Error("no image")) : resolve(blob)),
+        "image/png",
+      ),
     );
   } finally {
     URL.revokeObjectURL(address);

@@ -26,7 +26,8 @@ export async function evaluateCall(
   const cells: Argument[] = [];
   for (const part of call.arguments) {
     const cell = await argumentOf(part, read);
-    if (cell === undefined) return { kind: "unknown reference", text: (part as { text: string }).text };
+    if (cell === undefined)
+      return { kind: "unknown reference", text: (part as { text: string }).text };
     cells.push(cell);
   }
   const outcome = functions.call(call.name.replace(/\./g, "_"), ...cells);
@@ -47,7 +48,11 @@ function oneLiteral(text: string): LiteralArgument {
 }
 
 /** A call of a function with these argument texts, empty ones at the end left out. */
-export function callText(help: FunctionHelp, texts: readonly string[], namespace = DEFAULT_NAMESPACE): string {
+export function callText(
+  help: FunctionHelp,
+  texts: readonly string[],
+  namespace = DEFAULT_NAMESPACE,
+): string {
   const given = texts.map((text) => text.trim());
   while (given[given.length - 1] === "") given.pop();
   return `=${namespace}.${help.name}(${given.join(",")})`;

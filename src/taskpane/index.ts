@@ -86,7 +86,8 @@ function tabs(pane: Pane): HTMLElement {
   const panels = make("div", { class: "panels" });
   const open = (name: ViewName) => {
     pane.quiet();
-    for (const panel of panels.children) (panel as HTMLElement).hidden = panel.id !== `panel-${name}`;
+    for (const panel of panels.children)
+      (panel as HTMLElement).hidden = panel.id !== `panel-${name}`;
     const panel = panels.querySelector<HTMLElement>(`#panel-${name}`);
     if (panel === null || made.has(name)) return;
     const view = VIEWS[name](pane);

@@ -44,9 +44,7 @@ export function readOwnFunction(
   const inner = oneCall(lambda.arguments[lambda.arguments.length - 1] ?? "");
   if (inner === undefined) return undefined;
   const called = inner.name.toUpperCase();
-  const help = functions.find(
-    (candidate) => called === `${DEFAULT_NAMESPACE}.${candidate.name}`,
-  );
+  const help = functions.find((candidate) => called === `${DEFAULT_NAMESPACE}.${candidate.name}`);
   if (help === undefined) return undefined;
   const fixed = help.arguments.map((_, i) => {
     const text = inner.arguments[i] ?? "";

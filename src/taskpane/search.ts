@@ -25,7 +25,11 @@ export function functionSearch(functions: readonly FunctionHelp[]): FunctionSear
   const index = new MiniSearch<Entry>({
     fields: ["task", "name", "short", "help"],
     // "gpm," is a word of a help text, "m³/h" is one word, "LATERAL.PRESSURE" two.
-    tokenize: (text) => text.toLowerCase().split(/[\s.,;:?!()"*]+/).filter(Boolean),
+    tokenize: (text) =>
+      text
+        .toLowerCase()
+        .split(/[\s.,;:?!()"*]+/)
+        .filter(Boolean),
     processTerm: (term) => (SMALL_WORDS.has(term) ? null : term),
     searchOptions: {
       boost: { task: 4, name: 4, short: 2 },

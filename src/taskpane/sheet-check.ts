@@ -25,7 +25,8 @@ export interface SheetFindings {
 }
 
 /** The host's error values, as its cells show them. */
-const ERROR = /^#(VALUE!|N\/A|NAME\?|NUM!|REF!|DIV\/0!|NULL!|CALC!|SPILL!|BUSY!|FIELD!|CONNECT!|BLOCKED!|UNKNOWN!)$/;
+const ERROR =
+  /^#(VALUE!|N\/A|NAME\?|NUM!|REF!|DIV\/0!|NULL!|CALC!|SPILL!|BUSY!|FIELD!|CONNECT!|BLOCKED!|UNKNOWN!)$/;
 
 export function isErrorValue(value: unknown): value is string {
   return typeof value === "string" && ERROR.test(value);
@@ -64,7 +65,8 @@ export interface ReadableCall {
   readonly arguments: readonly Readable[];
 }
 
-const REFERENCE = /^(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+|#)?$/iu;
+const REFERENCE =
+  /^(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+|#)?$/iu;
 const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 const LITERAL = /^(?:[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?|"(?:[^"]|"")*"|true|false|\{.*\})$/is;
 

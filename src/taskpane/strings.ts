@@ -9,11 +9,14 @@ export const strings = {
     picture: "Picture",
   },
   loading: "Loading the functions…",
-  loadFailed: "The functions could not be loaded. Check the connection to where the add-in is hosted, then close and open this pane.",
-  outside: "This pane is not open in Excel, so nothing can be put into a workbook from here. The functions' help and examples work.",
+  loadFailed:
+    "The functions could not be loaded. Check the connection to where the add-in is hosted, then close and open this pane.",
+  outside:
+    "This pane is not open in Excel, so nothing can be put into a workbook from here. The functions' help and examples work.",
   lacks: (what: readonly string[]) => `This Excel is too old for: ${what.join("; ")}.`,
   lacking: {
-    functions: "the functions themselves (they need Microsoft 365, Excel on the web or a current Mac version)",
+    functions:
+      "the functions themselves (they need Microsoft 365, Excel on the web or a current Mac version)",
     cells: "reading and writing cells from this pane",
     validation: "lists and limits on the input cells of a new sheet",
     printing: "print settings of a new sheet",
@@ -29,7 +32,8 @@ export const strings = {
   page: {
     back: "All functions",
     example: "Try it",
-    exampleHint: "Type values as in a formula: 50, \"SI\", {35,3.7;45,4.2}. In Excel a cell or a name such as B4 works too.",
+    exampleHint:
+      'Type values as in a formula: 50, "SI", {35,3.7;45,4.2}. In Excel a cell or a name such as B4 works too.',
     leftOut: "left out",
     result: "Result",
     cannotCompute: "This can't be worked out here. Insert it, and the sheet will.",
@@ -50,7 +54,8 @@ export const strings = {
     replace: "Replace",
     keep: "Keep what is there",
     done: (cell: string) => `Put into ${cell}.`,
-    spills: "It fills cells below and to the right. Excel shows #SPILL! there instead of overwriting anything.",
+    spills:
+      "It fills cells below and to the right. Excel shows #SPILL! there instead of overwriting anything.",
     undo: "Undo",
     undone: (cell: string) => `${cell} is as it was.`,
     changedSince: (cell: string) => `${cell} has been changed since, so it was left alone.`,
@@ -64,10 +69,13 @@ export const strings = {
     added: (names: readonly string[]) => `Added: ${names.join(", ")}.`,
   },
   own: {
-    intro: "Fix some arguments of a function once and give the rest a short name of your own. The name is stored in this workbook.",
+    intro:
+      "Fix some arguments of a function once and give the rest a short name of your own. The name is stored in this workbook.",
     untried: "Names made with LAMBDA need a current Microsoft 365 Excel.",
-    oldBuild: (build: string) => `This build of Excel (${build}) is older than those known to take the functions inside LAMBDA. It may refuse the name.`,
-    noLambda: "This Excel has no LAMBDA, so it can't hold function names of your own. The name was not stored.",
+    oldBuild: (build: string) =>
+      `This build of Excel (${build}) is older than those known to take the functions inside LAMBDA. It may refuse the name.`,
+    noLambda:
+      "This Excel has no LAMBDA, so it can't hold function names of your own. The name was not stored.",
     list: "Names in this workbook",
     empty: "None yet.",
     choose: "Function",
@@ -85,7 +93,8 @@ export const strings = {
     stored: (name: string) => `${name} is stored.`,
     removed: (name: string) => `${name} is deleted.`,
     allFixed: "Leave at least one argument open.",
-    badFixed: (argument: string) => `${argument}: this is neither a number, a text in quotes, nor a cell.`,
+    badFixed: (argument: string) =>
+      `${argument}: this is neither a number, a text in quotes, nor a cell.`,
     faults: {
       empty: "Give it a name.",
       "too long": "A name has at most 255 characters.",
@@ -99,7 +108,8 @@ export const strings = {
   },
   check: {
     run: "Check this sheet",
-    intro: "Finds the cells of the active sheet that use the functions, and lists those with an error or a check that is not OK.",
+    intro:
+      "Finds the cells of the active sheet that use the functions, and lists those with an error or a check that is not OK.",
     none: (sheet: string) => `No cell of ${sheet} uses the functions.`,
     clean: (sheet: string, count: number) =>
       `${sheet}: ${count === 1 ? "1 cell uses" : `${count} cells use`} the functions. No errors, and every check is OK.`,

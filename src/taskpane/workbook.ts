@@ -209,7 +209,7 @@ export async function goTo(at: CellAt): Promise<void> {
 export async function sheetNames(): Promise<string[]> {
   return Excel.run(async (context) => {
     const sheets = context.workbook.worksheets;
-    sheets.load("items/name");
+    sheets.load("items");
     await context.sync();
     return sheets.items.map((sheet) => sheet.name);
   });
@@ -218,7 +218,7 @@ export async function sheetNames(): Promise<string[]> {
 export async function names(): Promise<WorkbookName[]> {
   return Excel.run(async (context) => {
     const all = context.workbook.names;
-    all.load("items/name, items/formula, items/comment");
+    all.load("items");
     await context.sync();
     return all.items.map(({ name, formula, comment }) => ({
       name,
@@ -267,7 +267,10 @@ export async function selectedTable(): Promise<{ at: string; values: unknown[][]
 }
 
 /** Adds new worksheets, never touching one that is there, and shows the first. */
-export async function addSheets(sheets: readonly PreparedSheet[], has: HostState["has"]): Promise<void> {
+export async function addSheets(
+  sheets: readonly PreparedSheet[],
+  has: HostState["has"],
+): Promise<void> {
   await Excel.run(async (context) => {
     for (const prepared of sheets) context.workbook.worksheets.add(prepared.name);
     // Names first: a formula that uses one before it exists would show an error until recalculated.
@@ -326,7 +329,8 @@ function fillCell(sheet: Excel.Worksheet, cell: PreparedCell, has: HostState["ha
   if (look.fill !== undefined) format.fill.color = look.fill;
   if (look.wrap) format.wrapText = true;
   format.verticalAlignment = "Top";
-  if (look.align !== undefined) format.horizontalAlignment = look.align === "left" ? "Left" : "Right";
+  if (look.align !== undefined)
+    format.horizontalAlignment = look.align === "left" ? "Left" : "Right";
   if (look.rule !== undefined) {
     const edge = format.borders.getItem("EdgeBottom");
     edge.style = "Continuous";

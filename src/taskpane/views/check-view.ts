@@ -21,7 +21,12 @@ export function checkView(pane: Pane): HTMLElement {
     { class: "view" },
     ...(pane.host.inExcel ? [] : [outsideNote()]),
     make("p", {}, strings.check.intro),
-    button(strings.check.run, () => void run(), "primary", pane.host.inExcel ? {} : { disabled: "" }),
+    button(
+      strings.check.run,
+      () => void run(),
+      "primary",
+      pane.host.inExcel ? {} : { disabled: "" },
+    ),
     findings,
   );
 }

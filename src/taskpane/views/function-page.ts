@@ -82,9 +82,7 @@ function argumentField(
   text: string,
   changed: (text: string) => void,
 ): HTMLElement {
-  const label = argument.optional
-    ? `${argument.name} (${strings.page.optional})`
-    : argument.name;
+  const label = argument.optional ? `${argument.name} (${strings.page.optional})` : argument.name;
   if (argument.choices === undefined) return textField(label, text, { changed });
   const quoted = argument.choices.map(({ value }) => ({ value: `"${value}"`, text: value }));
   return selectField(label, [{ value: "", text: strings.page.leftOut }, ...quoted], text, changed);

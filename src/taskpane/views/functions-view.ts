@@ -17,7 +17,8 @@ export function functionsView(pane: Pane): HTMLElement {
     const count = make("p", { class: "count", role: "status" });
     const fill = () => {
       const found = search(query);
-      count.textContent = found.length === 0 ? strings.search.none : strings.search.count(found.length);
+      count.textContent =
+        found.length === 0 ? strings.search.none : strings.search.count(found.length);
       list.replaceChildren(...found.map((help) => entry(help, () => showPage(help))));
     };
     const field = textField(strings.search.label, query, {
@@ -29,7 +30,8 @@ export function functionsView(pane: Pane): HTMLElement {
     });
     fill();
     view.replaceChildren(field, count, list);
-    const back = focus === undefined ? null : list.querySelector<HTMLElement>(`[data-id="${focus}"]`);
+    const back =
+      focus === undefined ? null : list.querySelector<HTMLElement>(`[data-id="${focus}"]`);
     back?.focus();
   };
 

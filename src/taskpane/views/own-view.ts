@@ -48,8 +48,12 @@ export function ownView(pane: Pane): HTMLElement {
       make(
         "div",
         { class: "actions" },
-        button(strings.own.change, () => edit(own), "outline", { "aria-label": `${strings.own.change} ${own.name}` }),
-        button(strings.own.remove, () => askToRemove(own), "outline", { "aria-label": `${strings.own.remove} ${own.name}` }),
+        button(strings.own.change, () => edit(own), "outline", {
+          "aria-label": `${strings.own.change} ${own.name}`,
+        }),
+        button(strings.own.remove, () => askToRemove(own), "outline", {
+          "aria-label": `${strings.own.remove} ${own.name}`,
+        }),
       ),
     );
   };
@@ -118,7 +122,10 @@ function editor(
   const draw = () => {
     const chooser = selectField(
       strings.own.choose,
-      pane.reference.functions.map((candidate) => ({ value: candidate.name, text: candidate.name })),
+      pane.reference.functions.map((candidate) => ({
+        value: candidate.name,
+        text: candidate.name,
+      })),
       help.name,
       (chosen) => {
         help = helpOf(pane, chosen);
@@ -156,7 +163,12 @@ function editor(
       make(
         "div",
         { class: "actions" },
-        button(strings.own.save, () => void save(), "primary", pane.host.inExcel ? {} : { disabled: "" }),
+        button(
+          strings.own.save,
+          () => void save(),
+          "primary",
+          pane.host.inExcel ? {} : { disabled: "" },
+        ),
         ...(before === undefined ? [] : [button(strings.own.cancel, cancel)]),
       ),
     );

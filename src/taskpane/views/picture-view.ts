@@ -32,7 +32,12 @@ export function pictureView(pane: Pane): HTMLElement {
     { class: "view" },
     ...(pane.host.inExcel ? [] : [outsideNote()]),
     make("p", {}, strings.picture.intro),
-    button(strings.picture.draw, () => void draw(), "primary", pane.host.inExcel ? {} : { disabled: "" }),
+    button(
+      strings.picture.draw,
+      () => void draw(),
+      "primary",
+      pane.host.inExcel ? {} : { disabled: "" },
+    ),
     drawing,
   );
 }
@@ -55,7 +60,10 @@ function picture(pane: Pane, profile: Profile): HTMLElement[] {
     description,
     series: [
       { title: "line pressure", points: heads.map((h) => ({ x: h.distance, y: h.linePressure })) },
-      { title: "at the nozzle", points: heads.map((h) => ({ x: h.distance, y: h.nozzlePressure })) },
+      {
+        title: "at the nozzle",
+        points: heads.map((h) => ({ x: h.distance, y: h.nozzlePressure })),
+      },
     ],
     stretches: stretches(profile),
     ground: heads.some((h) => h.elevation !== 0)
