@@ -133,6 +133,11 @@ export function pageName(name: string): string {
   return `${name.toLowerCase().replace(/\./g, "-")}.html`;
 }
 
+/** A word that the language keeps for itself stands with a "_" behind it in the code, not in the help. */
+export function argumentName(written: string): string {
+  return written.replace(/_$/, "");
+}
+
 function readArguments(
   node: ts.FunctionDeclaration,
   tags: ts.NodeArray<ts.JSDocTag>,
@@ -148,8 +153,8 @@ function readArguments(
     );
   }
   const found = node.parameters.map((parameter, i): ArgumentHelp => {
-    const name = names[i];
-    const tag = described.find((candidate) => candidate.name.getText() === name);
+    const name = argumentName(names[i]);
+    const tag = described.find((candidate) => candidate.name.getText() === names[i]);
     const help = plain(tag?.comment);
     if (help === "") problems.push(`@param ${name} has no text`);
     const optional = parameter.questionToken !== undefined;

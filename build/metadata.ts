@@ -3,7 +3,7 @@ import { basename, join } from "node:path";
 import { parseTree } from "custom-functions-metadata";
 import { catalogue } from "../src/catalogue";
 import type { FunctionHelp, Reference } from "../src/reference";
-import { readDocComments } from "./doc-comments";
+import { argumentName, readDocComments } from "./doc-comments";
 import { BASE_URL, dist, NAMESPACE, root, VERSION } from "./settings";
 
 type HostFunction = ReturnType<typeof parseTree>["functions"][number];
@@ -45,7 +45,12 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
     for (const { errors } of parsed.extras) {
       problems.push(...errors.map((error) => `${basename(path)}: ${error}`));
     }
-    functions.push(...parsed.functions);
+    functions.push(
+      ...parsed.functions.map((entry) => ({
+        ...entry,
+        parameters: entry.parameters.map(withSheetName),
+      })),
+    );
     for (const listed of parsed.enums) {
       const known = enums.get(listed.id);
       if (known !== undefined && JSON.stringify(known) !== JSON.stringify(listed)) {
@@ -54,7 +59,12 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
       enums.set(listed.id, listed);
     }
     const comments = readDocComments(path);
-    help.push(...comments.functions);
+    help.push(
+      ...comments.functions.map((entry) => ({
+        ...entry,
+        arguments: entry.arguments.map(withSheetName),
+      })),
+    );
     problems.push(...comments.problems);
   }
 
@@ -75,6 +85,11 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
     problems.push(`the metadata is larger than ${MOST_BYTES} bytes`);
   }
   return { metadata, functions: inOrder(help), problems };
+}
+
+/** An argument whose name is a reserved word of the language (yield) is declared with a "_" behind it. */
+function withSheetName<T extends { readonly name: string }>(argument: T): T {
+  return { ...argument, name: argument.name.replace(/_$/, "") };
 }
 
 function outOfCatalogue(functions: readonly HostFunction[], ids: readonly string[]): string[] {

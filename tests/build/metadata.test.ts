@@ -39,7 +39,7 @@ test("writes what a host reads: names, texts, choices, ranges, help addresses", 
         helpUrl: `${BASE_URL}/reference/sample-both.html`,
         parameters: [
           {
-            name: "lengths",
+            name: "yield",
             description: "Lengths (ft, m).",
             type: "any",
             dimensionality: "matrix",
@@ -99,6 +99,8 @@ test("reads the rest of the doc comment for the pages", () => {
   });
   expect(both.spills).toBe(true);
   expect(both.arguments[0].range).toBe(true);
+  // A reserved word carries a "_" in the code alone.
+  expect(both.arguments[0].name).toBe("yield");
   expect(both.cautions).toEqual([]);
   expect(both.example).toBe("=IRRIG.SAMPLE.BOTH({1;2})");
 });
