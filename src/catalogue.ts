@@ -26,6 +26,19 @@ export const catalogue = [
   "SPRINKLER_K",
   "SPRINKLER_SPACING",
   // LATERAL
+  "LATERAL_PRESSURE",
+  "LATERAL_HEADFLOW",
+  "LATERAL_FLOW",
+  "LATERAL_PROFILE",
+  "LATERAL_SUMMARY",
+  "LATERAL_VARIATION",
+  "LATERAL_INLET",
+  "LATERAL_HEADS",
+  "LATERAL_MAXHEADS",
+  "LATERAL_CHANGEOVER",
+  "LATERAL_F",
+  "LATERAL_LOSS",
+  "LATERAL_SYSTEMCU",
   // FEEDER
   "FEEDER_LENGTH",
   "FEEDER_PRESSURE",
@@ -83,9 +96,22 @@ export const catalogue = [
   "DRAIN_TRAPPED",
   "DRAIN_TIME",
   // TOW
+  "TOW_WEIGHT",
+  "TOW_PULL",
+  "TOW_SAFEPULL",
+  "TOW_BEND",
   // STAKE
   // BILL
   // CHECK
+  "CHECK_VARIATION",
+  "CHECK_RATE",
+  "CHECK_SPEED",
+  "CHECK_PRESSURE",
+  "CHECK_REGULATOR",
+  "CHECK_CHART",
+  "CHECK_SPACING",
+  "CHECK_NPSH",
+  "CHECK_PULL",
 ] as const;
 
 export type FunctionId = (typeof catalogue)[number];

@@ -8,7 +8,7 @@ import { readNumber } from "./numbers";
 import { type BySystem, percent, type Units } from "./units";
 
 /** Pressure a regulator takes when the sheet does not say: common practice, from memory. */
-const REGULATOR_LOSS: BySystem = { US: 5, SI: 34.5 };
+export const REGULATOR_LOSS: BySystem = { US: 5, SI: 34.5 };
 
 /** The cells that describe a line, whatever its tubing and its ground. */
 interface HeadCells {

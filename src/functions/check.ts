@@ -1,1 +1,300 @@
-export {};
+import { readChartRange } from "../boundary/chart-pressures";
+import { GREATEST_SPEED } from "../boundary/greatest-speed";
+import { above, anyNumber, atLeast } from "../boundary/limits";
+import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readRegulatorPressures } from "../boundary/regulator-pressures";
+import { percent, readUnits } from "../boundary/units";
+import { tooHigh, tooLow, verdict } from "../boundary/verdict";
+import { allowablePressure } from "../formulas/allowable-pressure";
+import { largestSpacing } from "../formulas/sprinkler-spacing";
+import { PRESSURE_VARIATION, SHARE_OF_RATING } from "../tables/practice-limits";
+
+/** @customenum {string} */
+enum Units {
+  /** feet, inches, psi, gpm */
+  US = "US",
+  /** metres, millimetres, kPa, m³/h */
+  SI = "SI",
+}
+
+/**
+ * Says whether the pressure along a line varies too much: "OK", or what to change.
+ * @customfunction CHECK_VARIATION CHECK.VARIATION
+ * @param variation Pressure variation, a fraction, 0 or more; LATERAL.VARIATION gives it.
+ * @param [limit] Largest variation, a fraction above 0 up to 1 (blank or 0: 0.2).
+ * @returns "OK", or one sentence: by how many percent of the limit it is above, and what to change.
+ * @remarks With heads that follow a square root, 20 % of pressure is 10 % of flow. A formatting rule can test the cell for "OK".
+ * @source USDA-NRCS Conservation Practice Standard 442, Sprinkler System; from memory.
+ * @errors #VALUE! for a blank or text, a negative variation, or a limit above 1.
+ * @task does every head get about the same?
+ * @example =IRRIG.CHECK.VARIATION(0.17)
+ */
+export function checkVariation(variation: any, limit?: any): any {
+  const most = readOptionalNumber("limit", limit, above(0, 1)) ?? PRESSURE_VARIATION;
+  return verdict(
+    tooHigh({
+      what: "pressure variation",
+      value: readNumber("variation", variation, atLeast(0)),
+      bound: most,
+      named: `the limit of ${most}`,
+      cure: "use larger tubing, fewer heads or a run with less slope, or regulators under the heads",
+    }),
+  );
+}
+
+/**
+ * Says whether the soil can take the application rate: "OK", or what to change.
+ * @customfunction CHECK_RATE CHECK.RATE
+ * @param rate Application rate (in/h, mm/h), 0 or more; APPLICATION.RATE gives it.
+ * @param intake Largest rate for the soil and slope, in the same unit, above 0; SOIL.INTAKE gives it.
+ * @returns "OK", or one sentence: by how many percent it is above, and what to change.
+ * @remarks No `units`: both in the same unit. A formatting rule can test the cell for "OK".
+ * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016): the rate must not exceed what the soil takes in.
+ * @errors #VALUE! for a blank or text, a negative rate, or an intake that is not above 0.
+ * @task will the water run off?
+ * @example =IRRIG.CHECK.RATE(0.18, 0.4)
+ */
+export function checkRate(rate: any, intake: any): any {
+  return verdict(
+    tooHigh({
+      what: "application rate",
+      value: readNumber("rate", rate, atLeast(0)),
+      bound: readNumber("intake", intake, above(0)),
+      named: "what the soil takes in",
+      cure: "use smaller nozzles, or a wider spacing or move",
+    }),
+  );
+}
+
+/**
+ * Says whether water moves too fast in a pipe: "OK", or what to change.
+ * @customfunction CHECK_SPEED CHECK.SPEED
+ * @param velocity Speed of the water (ft/s, m/s), 0 or more; PIPE.VELOCITY gives it.
+ * @param [units] "US" (blank) or "SI".
+ * @param [limit] Largest speed (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
+ * @returns "OK", or one sentence: by how much it is above, and what to change.
+ * @remarks Above 5 ft/s surge is to be analysed: PIPE.SURGE. A formatting rule can test the cell for "OK".
+ * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
+ * @errors #VALUE! for a blank, text or negative speed or limit.
+ * @cautions pressure
+ * @task does the water move too fast?
+ * @example =IRRIG.CHECK.SPEED(4.2, "US")
+ */
+export function checkSpeed(velocity: any, units?: Units, limit?: any): any {
+  const u = readUnits(units);
+  const most = u.speed.readOr("limit", limit, above(0), GREATEST_SPEED);
+  return verdict(
+    tooHigh({
+      what: "speed",
+      value: u.speed.read("velocity", velocity, atLeast(0)),
+      bound: most,
+      named: `the limit of ${u.speed.say(most)}`,
+      cure: "use larger tubing or send less flow through it",
+      measure: u.speed,
+    }),
+  );
+}
+
+/**
+ * Says whether a pressure is within what a pipe may carry: "OK", or what to change.
+ * @customfunction CHECK_PRESSURE CHECK.PRESSURE
+ * @param pressure Highest static pressure, with the valves shut and the pump running, at the lowest point of the line (psi, kPa), 0 or more; PUMP.STATIC gives it.
+ * @param rating Pressure rating of the weakest part, in the same unit, above 0: as marked on it, or PIPE.RATING at the pipe's temperature.
+ * @param [share] Share of the rating that the pressure may reach, a fraction above 0 up to 1 (blank or 0: 0.72, where surge has not been analysed).
+ * @returns "OK", or one sentence: by how many percent it is above, and what to change.
+ * @remarks No `units`: both in the same unit. The marking and the maker's rating go before a computed one. A formatting rule can test the cell for "OK".
+ * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
+ * @errors #VALUE! for a blank or text, a negative pressure, a rating that is not above 0, or a share above 1.
+ * @cautions pressure
+ * @task is the pipe strong enough?
+ * @example =IRRIG.CHECK.PRESSURE(68, 125)
+ */
+export function checkPressure(pressure: any, rating: any, share?: any): any {
+  const part = readOptionalNumber("share", share, above(0, 1)) ?? SHARE_OF_RATING;
+  return verdict(
+    tooHigh({
+      what: "pressure",
+      value: readNumber("pressure", pressure, atLeast(0)),
+      bound: allowablePressure(readNumber("rating", rating, above(0)), part),
+      named: `${percent.say(part)} of the rating`,
+      cure: "use pipe and parts with a higher rating, or lower the pressure",
+    }),
+  );
+}
+
+/**
+ * Says whether pressure regulators can hold their set pressure along a line: "OK", or what to change.
+ * @customfunction CHECK_REGULATOR CHECK.REGULATOR
+ * @param lowest Lowest pressure under a regulator of the line (psi, kPa), 0 or more.
+ * @param highest Highest pressure under a regulator of the line (psi, kPa), not below the lowest.
+ * @param set Outlet set pressure of the regulators (psi, kPa), above 0.
+ * @param [units] "US" (blank) or "SI".
+ * @param [loss] Pressure the regulator itself takes (psi, kPa), 0 or more. Left out or empty text: 5 psi, 34.5 kPa; a blank cell may count as 0.
+ * @param [limit] Highest pressure the regulator is made for (psi, kPa), above 0 (blank or 0: none).
+ * @returns "OK", or one sentence: by how much, and what to change.
+ * @remarks The lowest must be at least set + loss, the highest at most the limit. LATERAL.SUMMARY and LATERAL.PRESSURE give the pressures. A formatting rule can test the cell for "OK".
+ * @source Common practice; the loss of 5 psi from memory. The regulator's own sheet goes first.
+ * @errors #VALUE! for a blank, text or negative pressure, or a lowest above the highest.
+ * @cautions pressure
+ * @task do the regulators get enough pressure?
+ * @example =IRRIG.CHECK.REGULATOR(46, 62, 40, "US", 5, 120)
+ */
+export function checkRegulator(
+  lowest: any,
+  highest: any,
+  set: any,
+  units?: Units,
+  loss?: any,
+  limit?: any,
+): any {
+  const u = readUnits(units);
+  const pressures = readRegulatorPressures(u, {
+    lowest,
+    highest,
+    set,
+    loss,
+    limit,
+  });
+  return verdict(
+    tooLow({
+      what: "lowest pressure",
+      value: pressures.low,
+      bound: pressures.needed,
+      named: `the ${u.pressure.say(pressures.needed)} that the regulators need (set ${u.pressure.say(pressures.set)}, loss ${u.pressure.say(pressures.loss)})`,
+      cure: "raise the inlet pressure or use larger tubing",
+      measure: u.pressure,
+    }),
+    tooHigh({
+      what: "highest pressure",
+      value: pressures.high,
+      bound: pressures.most,
+      named: `the regulators' limit of ${u.pressure.say(pressures.most)}`,
+      cure: "lower the inlet pressure or use regulators made for more",
+      measure: u.pressure,
+    }),
+  );
+}
+
+/**
+ * Says whether a pressure lies within a sprinkler's chart: "OK", or what to change.
+ * @customfunction CHECK_CHART CHECK.CHART
+ * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
+ * @param chart The sprinkler's chart, two columns *(pressure, flow)* and two rows or more, with pressures in the same unit.
+ * @returns "OK", or one sentence: by how many percent it is below the chart's lowest pressure or above its highest, and what to change.
+ * @remarks No `units`: both pressures in the same unit. Outside of its chart a sprinkler's drops and throw are not what its sheet says, even where a flow can still be worked out. A formatting rule can test the cell for "OK".
+ * @source Common practice: the chart is the range that the sprinkler was tested in.
+ * @errors #VALUE! for a blank or text, a negative pressure, or a chart that is not two columns and at least two rows.
+ * @task does the sprinkler work at this pressure?
+ * @example =IRRIG.CHECK.CHART(42, {35,3.7;45,4.2;55,4.6})
+ */
+export function checkChart(pressure: any, chart: any[][]): any {
+  const { lowest, highest } = readChartRange(chart);
+  const value = readNumber("pressure", pressure, atLeast(0));
+  return verdict(
+    tooLow({
+      what: "pressure",
+      value,
+      bound: lowest,
+      named: `the lowest of the chart, ${lowest}`,
+      cure: "raise it, or use a nozzle whose chart reaches down to it",
+    }),
+    tooHigh({
+      what: "pressure",
+      value,
+      bound: highest,
+      named: `the highest of the chart, ${highest}`,
+      cure: "lower it, or use a nozzle whose chart reaches up to it",
+    }),
+  );
+}
+
+/**
+ * Says whether heads stand too far apart for their wetted diameter and the wind: "OK", or what to change.
+ * @customfunction CHECK_SPACING CHECK.SPACING
+ * @param spacing Distance between heads along the line (ft, m), above 0.
+ * @param move Distance between positions of the line (ft, m), above 0.
+ * @param wetted Wetted diameter of a head (ft, m), above 0: twice its throw at the working pressure.
+ * @param wind Wind speed while the line runs (mph, km/h), 0 or more.
+ * @param [units] "US" (blank) or "SI".
+ * @returns "OK", or one sentence: by how much, and what to change.
+ * @remarks As SPRINKLER.SPACING: along the line at most 50 % of the wetted diameter; between positions 65 % at 0 wind, 60 % up to and at 5 mph, 50 % up to and at 10 mph, 45 % above. A formatting rule can test the cell for "OK".
+ * @source Older issues of USDA-NRCS Conservation Practice Standard 442; from memory.
+ * @errors #VALUE! for a blank, text or negative value, or a spacing, move or diameter that is not above 0.
+ * @cautions roads and buildings
+ * @task do the heads overlap enough?
+ * @example =IRRIG.CHECK.SPACING(45, 50, 92, 5, "US")
+ */
+export function checkSpacing(spacing: any, move: any, wetted: any, wind: any, units?: Units): any {
+  const u = readUnits(units);
+  const diameter = u.length.read("wetted", wetted, above(0));
+  const speed = u.wind.read("wind", wind, atLeast(0));
+  const { along, between } = largestSpacing(diameter, speed);
+  return verdict(
+    tooHigh({
+      what: "spacing",
+      value: u.length.read("spacing", spacing, above(0)),
+      bound: along,
+      named: `the ${u.length.say(along)} that a wetted diameter of ${u.length.say(diameter)} allows along the line`,
+      cure: "set the heads closer or use heads that throw farther",
+      measure: u.length,
+    }),
+    tooHigh({
+      what: "move",
+      value: u.length.read("move", move, above(0)),
+      bound: between,
+      named: `the ${u.length.say(between)} that it allows between positions at a wind of ${u.wind.say(speed)}`,
+      cure: "make shorter moves, use heads that throw farther or run when it is calmer",
+      measure: u.length,
+    }),
+  );
+}
+
+/**
+ * Says whether a pump gets enough suction head: "OK", or what to change.
+ * @customfunction CHECK_NPSH CHECK.NPSH
+ * @param available Net positive suction head available (ft, m), any number; PUMP.NPSH gives it.
+ * @param required Net positive suction head the pump requires at its flow, from its curve, in the same unit, above 0.
+ * @returns "OK", or one sentence: by how many percent of the required head it is below, and what to change.
+ * @remarks No `units`: both in the same unit. There is no margin in it: the pump's own sheet may ask for one. A formatting rule can test the cell for "OK".
+ * @source The definition of NPSH: a pump cavitates where the head available is below the head required.
+ * @errors #VALUE! for a blank or text, or a required head that is not above 0.
+ * @cautions water edge
+ * @task does the pump get enough suction head?
+ * @example =IRRIG.CHECK.NPSH(24, 9)
+ */
+export function checkNpsh(available: any, required: any): any {
+  return verdict(
+    tooLow({
+      what: "suction head available",
+      value: readNumber("available", available, anyNumber),
+      bound: readNumber("required", required, above(0)),
+      named: "what the pump requires",
+      cure: "set the pump lower, use a shorter or larger suction pipe, or pump less",
+    }),
+  );
+}
+
+/**
+ * Says whether the pull on a line that is towed is safe for it: "OK", or what to change.
+ * @customfunction CHECK_PULL CHECK.PULL
+ * @param pull Pull at the hitch (lbf, N), 0 or more; TOW.PULL gives it.
+ * @param safe Safe pull of the weakest tubing or joint, in the same unit, above 0; TOW.SAFEPULL gives it.
+ * @returns "OK", or one sentence: by how many percent it is above, and what to change.
+ * @remarks No `units`: both in the same unit. The limits of the vehicle, the hitch and the maker go first. A formatting rule can test the cell for "OK".
+ * @source The definition of a safe pull: what the weakest part may carry.
+ * @errors #VALUE! for a blank or text, a negative pull, or a safe pull that is not above 0.
+ * @cautions towing
+ * @task can I tow the line without tearing it?
+ * @example =IRRIG.CHECK.PULL(380, 570)
+ */
+export function checkPull(pull: any, safe: any): any {
+  return verdict(
+    tooHigh({
+      what: "pull",
+      value: readNumber("pull", pull, atLeast(0)),
+      bound: readNumber("safe", safe, above(0)),
+      named: "the safe pull",
+      cure: "drain the line first or tow it in shorter pieces",
+    }),
+  );
+}

@@ -1,10 +1,11 @@
 import { readChoice, readOptionalChoice } from "../boundary/choices";
 import { readFriction } from "../boundary/friction";
+import { GREATEST_SPEED } from "../boundary/greatest-speed";
 import { above, atLeast, between } from "../boundary/limits";
 import { readNumber, readNumbers } from "../boundary/numbers";
 import { readStrength, readWallTemperature } from "../boundary/strength";
 import { readSurge } from "../boundary/surge";
-import { type BySystem, readUnits } from "../boundary/units";
+import { readUnits } from "../boundary/units";
 import { fittingLoss } from "../formulas/fitting-loss";
 import { frictionPressureLoss } from "../formulas/friction";
 import { flowAtSpeed, meanSpeed } from "../formulas/mean-speed";
@@ -32,9 +33,6 @@ enum PipeSeries {
   /** controlled inside diameter: nominal inches, SIDR (ASTM D2239) */
   SIDR = "SIDR",
 }
-
-/** Speed limit where surge is not analysed: 5 ft/s in practice standard 430, rounded for SI. */
-const GREATEST_SPEED: BySystem = { US: 5, SI: 1.5 };
 
 /** Wider than any dimension ratio made in polyethylene. */
 const DIMENSION_RATIO = between(5, 50);

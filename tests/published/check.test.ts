@@ -1,0 +1,153 @@
+import { call, callNumber } from "../support/host";
+import { published } from "../support/published";
+
+/** Passes at the published limit itself, and not a ten-thousandth beyond it. */
+function expectLimit(check: (value: number) => unknown, limit: number): void {
+  expect(check(limit)).toBe("OK");
+  expect(check(limit * 0.5)).toBe("OK");
+  expect(check(limit * 1.0001)).not.toBe("OK");
+}
+
+published(
+  {
+    source: "USDA-NRCS Conservation Practice Standard 442, Sprinkler System",
+    where: "total pressure variation at the heads of a lateral at most 20 % of the design pressure",
+    seen: "from memory",
+  },
+  () => expectLimit((variation) => call("CHECK.VARIATION", variation), 0.2),
+);
+
+published(
+  {
+    source: "USDA-NRCS presentation, Irrigation Efficiency Modifications",
+    where: "standard 442 allows at most 20 %: 10 psi for a 50 psi system",
+    seen: "read",
+  },
+  () => {
+    expect(call("CHECK.VARIATION", 10 / 50)).toBe("OK");
+    expect(call("CHECK.VARIATION", 11 / 50)).toMatch(/^Pressure variation is 10 % above/);
+  },
+);
+
+published(
+  {
+    source: "USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline",
+    where: "velocity at most 5 ft/s unless surge is analysed (1.5 m/s, rounded)",
+    seen: "from memory",
+  },
+  () => {
+    expectLimit((velocity) => call("CHECK.SPEED", velocity, "US"), 5);
+    expectLimit((velocity) => call("CHECK.SPEED", velocity, "SI"), 1.5);
+  },
+);
+
+published(
+  {
+    source: "USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline",
+    where: "working pressure at most 72 % of the rating where surge is not analysed: 90 psi of 125",
+    seen: "from memory",
+  },
+  () => expectLimit((pressure) => call("CHECK.PRESSURE", pressure, 125), 90),
+);
+
+published(
+  {
+    source: "Buried Pipe Design, example 4.2",
+    where: "working pressure with surge, 282 psi, at most 376 psi",
+    seen: "read in a secondary text",
+  },
+  () => {
+    expect(call("CHECK.PRESSURE", 160 + 122, 376, 1)).toBe("OK");
+    expect(call("CHECK.PRESSURE", 160 + 122, 235, 1)).toBe(
+      "Pressure is 20 % above 100 % of the rating: use pipe and parts with a higher rating, or lower the pressure.",
+    );
+  },
+);
+
+published(
+  {
+    source: "USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016)",
+    where: "maximum application rate, silt loam over a compact subsoil at 5 to 8 %: 0.25 in/h",
+    seen: "from memory",
+  },
+  () => {
+    expectLimit((rate) => call("CHECK.RATE", rate, 0.25), 0.25);
+    const rate = callNumber("APPLICATION.RATE", 12.5, 40, 60);
+    expect(call("CHECK.RATE", rate, 0.25)).toMatch(/^Application rate is 101 % above/);
+  },
+);
+
+published(
+  {
+    source: "Older issues of USDA-NRCS Conservation Practice Standard 442",
+    where: "50 % of the wetted diameter along the line; 65, 60, 50, 45 % between positions by wind",
+    seen: "from memory",
+  },
+  () => {
+    expectLimit((spacing) => call("CHECK.SPACING", spacing, 10, 100, 0), 50);
+    for (const [wind, move] of [
+      [0, 65],
+      [5, 60],
+      [10, 50],
+      [10.1, 45],
+    ]) {
+      expectLimit((distance) => call("CHECK.SPACING", 10, distance, 100, wind, "US"), move);
+    }
+  },
+);
+
+published(
+  {
+    source: "Pressure regulators under heads",
+    where: "a regulator needs its set pressure and 5 psi (34.5 kPa) more",
+    seen: "common practice, no source",
+  },
+  () => {
+    expect(call("CHECK.REGULATOR", 45, 60, 40)).toBe("OK");
+    expect(call("CHECK.REGULATOR", 44.99, 60, 40)).not.toBe("OK");
+    expect(call("CHECK.REGULATOR", 304.5, 400, 270, "SI")).toBe("OK");
+    expect(call("CHECK.REGULATOR", 304.4, 400, 270, "SI")).not.toBe("OK");
+  },
+);
+
+published(
+  {
+    source: "Capacities (gpm) of certain diameter nozzles, extension table",
+    where: "the 5/32 in column, 35 to 55 psi: pressures printed are within, others are not",
+    seen: "read in a secondary text",
+  },
+  () => {
+    const chart = [
+      [35, 4.16],
+      [40, 4.45],
+      [45, 4.72],
+      [50, 4.98],
+      [55, 5.22],
+    ];
+    for (const [pressure] of chart) expect(call("CHECK.CHART", pressure, chart)).toBe("OK");
+    expect(call("CHECK.CHART", 34.9, chart)).toMatch(/below/);
+    expect(call("CHECK.CHART", 55.1, chart)).toMatch(/above/);
+  },
+);
+
+published(
+  {
+    source: "Open tank 6 ft above a pump, worked example of NPSH in an engineering text",
+    where: "35.061 ft are available: enough for a pump that requires as much, not for more",
+    seen: "read in a secondary text",
+  },
+  () => {
+    const available = 33.9 + 6 - 0.839 - 2 - 2;
+    expect(call("CHECK.NPSH", available, 35.061)).toBe("OK");
+    expect(call("CHECK.NPSH", available, 36)).not.toBe("OK");
+  },
+);
+
+published(
+  {
+    source: "Plastics Pipe Institute, allowable tensile load",
+    where: "2 in DR 11, yield 3500 psi: a safe pull of 1948 lbf",
+    seen: "from memory",
+  },
+  () => expectLimit((pull) => call("CHECK.PULL", pull, 1948), 1948),
+);
