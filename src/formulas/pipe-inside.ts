@@ -18,27 +18,19 @@ const INSIDE_BY_SERIES: Readonly<Record<PipeSeries, (size: number, rating: numbe
 };
 
 /**
- * The wall lies between the least wall e and e plus the tolerance of ISO 11922-1 grade V,
- * 0.1 e + 0.1 mm rounded up to the next 0.1 mm; the mean outside diameter between the nominal one
- * and the table's greatest. Example: 63 mm SDR 17 is 63.2 − 3.8 − 4.3 = 55.1 mm.
+ * Outside diameter and wall in the middle of what the standard allows.
+ * Example: 63 mm SDR 17 is 63.2 − 3.8 − 4.3 = 55.1 mm.
  */
 function isoInside(size: number, rating: number): number {
-  const entry = ISO_PE.sizes.get(size);
-  if (entry === undefined) throw noSize("ISO PE", size, [...ISO_PE.sizes.keys()], "mm");
-  const place = (ISO_PE.ratings as readonly number[]).indexOf(rating);
-  const leastWall = entry.walls[place] ?? null;
-  if (leastWall === null) {
-    const listed = ISO_PE.ratings.filter((_, i) => entry.walls[i] !== null);
-    throw noRating("ISO PE", `${size} mm`, "SDR", rating, listed);
+  const entry = ISO_PE.get(size);
+  if (entry === undefined) throw noSize("ISO PE", size, [...ISO_PE.keys()], "mm");
+  const wall = entry.walls.get(rating);
+  if (wall === undefined) {
+    throw noRating("ISO PE", `${size} mm`, "SDR", rating, [...entry.walls.keys()]);
   }
+  const [leastWall, greatestWall] = wall;
   const outside = (size + entry.greatestOutside) / 2;
-  return (outside - leastWall - greatestWall(leastWall)) * MILLIMETRE;
-}
-
-/** Counted in tenths of a millimetre, where rounding up is exact. */
-function greatestWall(leastWall: number): number {
-  const tenths = Math.round(leastWall * 10);
-  return (tenths + Math.ceil(tenths / 10) + 1) / 10;
+  return (outside - leastWall - greatestWall) * MILLIMETRE;
 }
 
 /**

@@ -174,8 +174,8 @@ export const QUANTITIES: readonly Quantity[] = [
       unit("mbar", BAR / 1000, "hPa", "millibar", "millibars"),
       unit("atm", ATMOSPHERE, "atmosphere", "atmospheres"),
       unit("kgf/cm²", KILOGRAM_FORCE / CENTIMETRE ** 2, "kg/cm²"),
-      unit("in of mercury", MERCURY_METRE * 1000 * INCH, "inHg", "in Hg", "inches of mercury"),
-      unit("mm of mercury", MERCURY_METRE, "mmHg", "mm Hg"),
+      unit("in of mercury", MERCURY_METRE * INCH, "inHg", "in Hg", "inches of mercury"),
+      unit("mm of mercury", MERCURY_METRE * MILLIMETRE, "mmHg", "mm Hg"),
     ],
   },
   {

@@ -2,33 +2,37 @@
  * Dimensions of polyethylene pipe by published standard, in the standard's own unit.
  */
 
-/** Outside diameters are controlled, wall by the ratio; metric. */
-export const ISO_PE = {
-  ratings: [7.4, 9, 11, 13.6, 17, 21, 26],
-  /**
-   * Per nominal outside diameter, mm: the greatest mean outside diameter and the least wall at each
-   * SDR above; null where the standard lists no such pipe. The least mean outside diameter is the
-   * nominal one.
-   *
-   * Source: ISO 4427-2:2007, wall thickness table (read in a reprint, for 20 to 160 mm); EN 12201-2,
-   * mean outside diameters (read in a reprint). A wall is not the outside diameter over the SDR
-   * rounded up: 75 mm SDR 11 is 6.8, not 6.9, and 90 mm SDR 17 is 5.4, not 5.3.
-   */
-  sizes: new Map<number, { readonly greatestOutside: number; readonly walls: (number | null)[] }>([
-    [20, { greatestOutside: 20.3, walls: [3.0, 2.3, 2.0, null, null, null, null] }],
-    [25, { greatestOutside: 25.3, walls: [3.5, 3.0, 2.3, 2.0, null, null, null] }],
-    [32, { greatestOutside: 32.3, walls: [4.4, 3.6, 3.0, 2.4, 2.0, null, null] }],
-    [40, { greatestOutside: 40.4, walls: [5.5, 4.5, 3.7, 3.0, 2.4, 2.0, null] }],
-    [50, { greatestOutside: 50.4, walls: [6.9, 5.6, 4.6, 3.7, 3.0, 2.4, 2.0] }],
-    [63, { greatestOutside: 63.4, walls: [8.6, 7.1, 5.8, 4.7, 3.8, 3.0, 2.5] }],
-    [75, { greatestOutside: 75.5, walls: [10.3, 8.4, 6.8, 5.6, 4.5, 3.6, 2.9] }],
-    [90, { greatestOutside: 90.6, walls: [12.3, 10.1, 8.2, 6.7, 5.4, 4.3, 3.5] }],
-    [110, { greatestOutside: 110.7, walls: [15.1, 12.3, 10.0, 8.1, 6.6, 5.3, 4.2] }],
-    [125, { greatestOutside: 125.8, walls: [17.1, 14.0, 11.4, 9.2, 7.4, 6.0, 4.8] }],
-    [140, { greatestOutside: 140.9, walls: [19.2, 15.7, 12.7, 10.3, 8.3, 6.7, 5.4] }],
-    [160, { greatestOutside: 161.0, walls: [21.9, 17.9, 14.6, 11.8, 9.5, 7.7, 6.2] }],
-  ]),
-} as const;
+/** One nominal size of metric pipe, mm. */
+export interface MetricSize {
+  /** Greatest mean outside diameter; the least is the nominal one. */
+  readonly greatestOutside: number;
+  /** Least and greatest wall by SDR; an SDR that is absent is not in the standard at this size. */
+  readonly walls: ReadonlyMap<number, readonly [least: number, greatest: number]>;
+}
+
+/**
+ * Outside diameters are controlled, wall by the ratio; metric, by nominal outside diameter.
+ *
+ * Source: ISO 4427-2:2007 and EN 12201-2:2011 (least walls of all sizes, greatest ones at SDR 7.4 to
+ * 17 and mean outside diameters read in reprints; greatest walls at SDR 21 and 26 by the tolerance
+ * of ISO 11922-1 grade V, 0.1 e + 0.1 rounded up to the next 0.1). A wall is not the outside
+ * diameter over the SDR rounded up: 75 mm SDR 11 is 6.8, not 6.9, and 90 mm SDR 17 is 5.4, not 5.3.
+ */
+// prettier-ignore
+export const ISO_PE: ReadonlyMap<number, MetricSize> = new Map<number, MetricSize>([
+  [20, { greatestOutside: 20.3, walls: new Map([[7.4, [3.0, 3.4]], [9, [2.3, 2.7]], [11, [2.0, 2.3]]]) }],
+  [25, { greatestOutside: 25.3, walls: new Map([[7.4, [3.5, 4.0]], [9, [3.0, 3.4]], [11, [2.3, 2.7]], [13.6, [2.0, 2.3]]]) }],
+  [32, { greatestOutside: 32.3, walls: new Map([[7.4, [4.4, 5.0]], [9, [3.6, 4.1]], [11, [3.0, 3.4]], [13.6, [2.4, 2.8]], [17, [2.0, 2.3]]]) }],
+  [40, { greatestOutside: 40.4, walls: new Map([[7.4, [5.5, 6.2]], [9, [4.5, 5.1]], [11, [3.7, 4.2]], [13.6, [3.0, 3.5]], [17, [2.4, 2.8]], [21, [2.0, 2.3]]]) }],
+  [50, { greatestOutside: 50.4, walls: new Map([[7.4, [6.9, 7.7]], [9, [5.6, 6.3]], [11, [4.6, 5.2]], [13.6, [3.7, 4.2]], [17, [3.0, 3.4]], [21, [2.4, 2.8]], [26, [2.0, 2.3]]]) }],
+  [63, { greatestOutside: 63.4, walls: new Map([[7.4, [8.6, 9.6]], [9, [7.1, 8.0]], [11, [5.8, 6.5]], [13.6, [4.7, 5.3]], [17, [3.8, 4.3]], [21, [3.0, 3.4]], [26, [2.5, 2.9]]]) }],
+  [75, { greatestOutside: 75.5, walls: new Map([[7.4, [10.3, 11.5]], [9, [8.4, 9.4]], [11, [6.8, 7.6]], [13.6, [5.6, 6.3]], [17, [4.5, 5.1]], [21, [3.6, 4.1]], [26, [2.9, 3.3]]]) }],
+  [90, { greatestOutside: 90.6, walls: new Map([[7.4, [12.3, 13.7]], [9, [10.1, 11.3]], [11, [8.2, 9.2]], [13.6, [6.7, 7.5]], [17, [5.4, 6.1]], [21, [4.3, 4.9]], [26, [3.5, 4.0]]]) }],
+  [110, { greatestOutside: 110.7, walls: new Map([[7.4, [15.1, 16.8]], [9, [12.3, 13.7]], [11, [10.0, 11.1]], [13.6, [8.1, 9.1]], [17, [6.6, 7.4]], [21, [5.3, 6.0]], [26, [4.2, 4.8]]]) }],
+  [125, { greatestOutside: 125.8, walls: new Map([[7.4, [17.1, 19.0]], [9, [14.0, 15.6]], [11, [11.4, 12.7]], [13.6, [9.2, 10.3]], [17, [7.4, 8.3]], [21, [6.0, 6.7]], [26, [4.8, 5.4]]]) }],
+  [140, { greatestOutside: 140.9, walls: new Map([[7.4, [19.2, 21.3]], [9, [15.7, 17.4]], [11, [12.7, 14.1]], [13.6, [10.3, 11.5]], [17, [8.3, 9.3]], [21, [6.7, 7.5]], [26, [5.4, 6.1]]]) }],
+  [160, { greatestOutside: 161.0, walls: new Map([[7.4, [21.9, 24.2]], [9, [17.9, 19.8]], [11, [14.6, 16.2]], [13.6, [11.8, 13.1]], [17, [9.5, 10.6]], [21, [7.7, 8.6]], [26, [6.2, 7.0]]]) }],
+]);
 
 /** Outside diameters of steel pipe, wall by the ratio; inches. */
 export const IPS_PE = {

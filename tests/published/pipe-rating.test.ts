@@ -1,0 +1,122 @@
+import { callNumber } from "../support/host";
+import { expectClose, expectWithin, published } from "../support/published";
+
+published(
+  {
+    source: "ISO 4427-2:2007, Polyethylene pipes and fittings for water supply, part 2: pipes",
+    where: "nominal pressure in bar of PE 100 and PE 80 by SDR",
+    seen: "read in a secondary text",
+  },
+  () => {
+    // The standard rounds the smaller ones down to a preferred number: 6.4 is its PN 6.
+    const printed: readonly [rating: number, pe100: number | null, pe80: number][] = [
+      [7.4, 25, 20],
+      [9, 20, 16],
+      [11, 16, 12.8],
+      [13.6, 12.7, 10.2],
+      [17, 10, 8],
+      [21, 8, 6.4],
+      [26, 6.4, 5.1],
+      [33, 5, 4],
+    ];
+    for (const [rating, pe100, pe80] of printed) {
+      expectClose(callNumber("PIPE.RATING", "PE100", rating, "SI"), Number(pe100) * 100, 0.005);
+      expectClose(callNumber("PIPE.RATING", "PE80", rating, "SI"), pe80 * 100, 0.005);
+    }
+  },
+);
+
+published(
+  {
+    source: "ASTM D3035, Polyethylene plastic pipe based on controlled outside diameter",
+    where: "pressure ratings of PE4710 at DR 13.5, 11, 9 and 7",
+    seen: "read in a secondary text",
+  },
+  () => {
+    expectWithin(callNumber("PIPE.RATING", "PE4710", 13.5, "US"), 160, 0.5);
+    expectWithin(callNumber("PIPE.RATING", "PE4710", 11, "US"), 200, 0.5);
+    expectWithin(callNumber("PIPE.RATING", "PE4710", 9, "US"), 250, 0.5);
+    expectWithin(callNumber("PIPE.RATING", "PE4710", 7, "US"), 333, 0.5);
+  },
+);
+
+published(
+  {
+    source: "Plastics Pipe Institute TR-4, listing of hydrostatic design stresses; ASTM D3035",
+    where: "design stress 800 psi of PE3608 and PE2708, and its ratings at DR 11, 17 and 21",
+    seen: "from memory",
+  },
+  () => {
+    for (const strength of ["PE3608", "PE2708", 800]) {
+      expectWithin(callNumber("PIPE.RATING", strength, 11, "US"), 160, 1e-9);
+      expectWithin(callNumber("PIPE.RATING", strength, 17, "US"), 100, 1e-9);
+      expectWithin(callNumber("PIPE.RATING", strength, 21, "US"), 80, 1e-9);
+    }
+  },
+);
+
+published(
+  {
+    source: "ASTM D2239, Polyethylene plastic pipe based on controlled inside diameter",
+    where: "pressure ratings at a design stress of 800 and 630 psi by SIDR",
+    seen: "from memory",
+  },
+  () => {
+    const printed = [
+      [7, 200],
+      [9, 160],
+      [11.5, 128],
+      [15, 100],
+      [19, 80],
+    ];
+    for (const [rating, psi] of printed) {
+      expectWithin(callNumber("PIPE.RATING", 800, rating, "US", null, "SIDR"), psi, 0.5);
+    }
+    expectWithin(callNumber("PIPE.RATING", 630, 15, "US", null, "SIDR"), 78.8, 0.06);
+  },
+);
+
+published(
+  {
+    source: "Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 3",
+    where: "table A.2, temperature compensating multipliers",
+    seen: "from memory",
+  },
+  () => {
+    const printed = [
+      [73, 1],
+      [80, 0.94],
+      [90, 0.86],
+      [100, 0.78],
+      [110, 0.71],
+      [120, 0.64],
+      [130, 0.57],
+      [140, 0.5],
+    ];
+    for (const [temperature, factor] of printed) {
+      const psi = callNumber("PIPE.RATING", "PE4710", 11, "US", temperature);
+      expectWithin(psi, 200 * factor, 1e-9);
+    }
+  },
+);
+
+published(
+  {
+    source: "ISO 4427-1 (2007), annex A; EN 12201-1 (2011), annex A",
+    where: "pressure reduction factors at 20, 25, 30, 35 and 40 °C",
+    seen: "from memory",
+  },
+  () => {
+    const printed = [
+      [20, 1],
+      [25, 0.93],
+      [30, 0.87],
+      [35, 0.8],
+      [40, 0.74],
+    ];
+    for (const [temperature, factor] of printed) {
+      const kilopascals = callNumber("PIPE.RATING", "PE100", 17, "SI", temperature);
+      expectWithin(kilopascals / 1000, factor, 0.0051);
+    }
+  },
+);
