@@ -48,7 +48,10 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
     functions.push(
       ...parsed.functions.map((entry) => ({
         ...entry,
-        parameters: entry.parameters.map(withSheetName),
+        parameters: entry.parameters.map((parameter) => ({
+          ...parameter,
+          name: argumentName(parameter.name),
+        })),
       })),
     );
     for (const listed of parsed.enums) {
@@ -59,12 +62,7 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
       enums.set(listed.id, listed);
     }
     const comments = readDocComments(path);
-    help.push(
-      ...comments.functions.map((entry) => ({
-        ...entry,
-        arguments: entry.arguments.map(withSheetName),
-      })),
-    );
+    help.push(...comments.functions);
     problems.push(...comments.problems);
   }
 
@@ -85,11 +83,6 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
     problems.push(`the metadata is larger than ${MOST_BYTES} bytes`);
   }
   return { metadata, functions: inOrder(help), problems };
-}
-
-/** An argument whose name is a reserved word of the language (yield) is declared with a "_" behind it. */
-function withSheetName<T extends { readonly name: string }>(argument: T): T {
-  return { ...argument, name: argument.name.replace(/_$/, "") };
 }
 
 function outOfCatalogue(functions: readonly HostFunction[], ids: readonly string[]): string[] {
