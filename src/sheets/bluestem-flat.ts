@@ -79,6 +79,14 @@ export interface Field {
     readonly labour: number;
   };
   readonly headWeight: number;
+  readonly drop: number;
+  readonly nozzle: number;
+  readonly feederLength: number;
+  readonly seasonDepth: number;
+  readonly flushSpeed: number;
+  readonly towTemperature: number;
+  /** Distance from the inlet and height of the ground under the line. */
+  readonly ground: readonly (readonly [number, number])[];
   /** The smaller tubing at yield. */
   readonly yield: number;
 }
@@ -156,6 +164,22 @@ const us: Field = {
   },
   price: { large: 1.1, small: 0.7, smallest: 0.45, feeder: 1.55, energy: 0.14, labour: 18 },
   headWeight: 1.5,
+  drop: 6,
+  nozzle: 0.156,
+  feederLength: 170,
+  seasonDepth: 14,
+  flushSpeed: 2,
+  towTemperature: 70,
+  ground: [
+    [0, 3],
+    [90, 2.2],
+    [180, 2.6],
+    [270, 1.9],
+    [360, 1.1],
+    [450, 1.6],
+    [540, 0.7],
+    [630, 0],
+  ],
   yield: 2600,
 };
 
@@ -232,6 +256,22 @@ const si: Field = {
   },
   price: { large: 3.6, small: 2.3, smallest: 1.5, feeder: 5.1, energy: 0.14, labour: 18 },
   headWeight: 0.7,
+  drop: 1.8,
+  nozzle: 4,
+  feederLength: 52,
+  seasonDepth: 350,
+  flushSpeed: 0.6,
+  towTemperature: 21,
+  ground: [
+    [0, 0.9],
+    [28, 0.66],
+    [56, 0.78],
+    [84, 0.57],
+    [112, 0.33],
+    [140, 0.48],
+    [168, 0.21],
+    [196, 0],
+  ],
   yield: 17900,
 };
 

@@ -35,7 +35,8 @@ const QUANTITIES = {
 export type Quantity = keyof typeof QUANTITIES;
 
 /** What stands in a unit's place: a quantity's unit, or a fixed word. */
-export type UnitOf = Quantity | { readonly word: string };
+export type UnitOf =
+  Quantity | { readonly word: string } | { readonly us: string; readonly si: string };
 
 /**
  * A piece of formula that gives a quantity's unit: the text follows the sheet's Units cell, which
@@ -43,7 +44,16 @@ export type UnitOf = Quantity | { readonly word: string };
  */
 export function unitText(quantity: Quantity): string {
   const [us, si] = QUANTITIES[quantity].units;
+  return eitherText(us, si);
+}
+
+function eitherText(us: string, si: string): string {
   return `IF(Units="SI","${si}","${us}")`;
+}
+
+function unitCell(unit: UnitOf): Pick<SheetCell, "value" | "formula"> {
+  if (typeof unit === "string") return { formula: `=${unitText(unit)}` };
+  return "word" in unit ? { value: unit.word } : { formula: `=${eitherText(unit.us, unit.si)}` };
 }
 
 /** Columns count from 1 here, as rows do. */
@@ -103,7 +113,11 @@ export class Block {
   }
 
   /** An input; undefined leaves it blank. */
-  input(label: string, value: string | number | undefined, options: InputOptions = {}): string {
+  input(
+    label: string,
+    value: string | number | boolean | undefined,
+    options: InputOptions = {},
+  ): string {
     const { allowed, ...rest } = options;
     return this.line(label, { role: "input", value, ...(allowed && { allowed }) }, rest);
   }
@@ -128,6 +142,12 @@ export class Block {
     this.row += rows;
   }
 
+  /** A unit that depends on more than the system, beside the value just written. */
+  unitOfLast(formula: string): void {
+    const column = this.column + this.labelColumns + 1;
+    this.page.put(column, this.row - 1, { role: "unit", formula });
+  }
+
   private line(label: string, cell: Omit<SheetCell, "at">, options: ValueOptions): string {
     const { unit, format = this.page.formatOf(unit), ...rest } = options;
     this.page.put(this.column, this.row, { role: "label", value: label });
@@ -138,10 +158,7 @@ export class Block {
       ...(format !== undefined && { format }),
     });
     if (unit !== undefined) {
-      this.page.put(valueColumn + 1, this.row, {
-        role: "unit",
-        ...(typeof unit === "string" ? { formula: `=${unitText(unit)}` } : { value: unit.word }),
-      });
+      this.page.put(valueColumn + 1, this.row, { role: "unit", ...unitCell(unit) });
     }
     this.row++;
     return at;

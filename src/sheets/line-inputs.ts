@@ -29,7 +29,6 @@ export function unitsInput(block: Block, field: Field): void {
 /** The heads and what they stand on. */
 export function lineInputs(block: Block, field: Field): void {
   block.heading("The line");
-  unitsInput(block, field);
   block.input("Heads on the line", field.heads, {
     name: "Heads",
     allowed: { low: 1, high: MOST_HEADS, whole: true },
@@ -125,6 +124,8 @@ export function tubingAndChart(page: PageBuilder, field: Field): void {
     row,
   );
   page.nameRange("Tubing", `${bores.split(":")[0]}:${segments.split(":")[1]}`);
+  page.nameRange("Sizes", `C${first}:C${second}`);
+  page.nameRange("SDRs", `D${first}:D${second}`);
   page.nameRange("Insides", bores);
   page.nameRange("Lengths", lengths);
   const [pressures, flows] = page.table(

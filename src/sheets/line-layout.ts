@@ -2,7 +2,14 @@ import { bluestemFlat, type Field } from "./bluestem-flat";
 import { soilTextures } from "../tables/soils";
 import { type Block, cautionsPage, PageBuilder, unitText } from "./builder";
 import type { Page, ReadyMadeSheet } from "./definition";
-import { INLET_FORMULA, LINE, lineInputs, MOST_HEADS, tubingAndChart } from "./line-inputs";
+import {
+  INLET_FORMULA,
+  LINE,
+  lineInputs,
+  MOST_HEADS,
+  tubingAndChart,
+  unitsInput,
+} from "./line-inputs";
 import { namesPage } from "./names";
 
 /** Eleven like columns: blocks of label, value and unit at A and G, and the ten of the profile. */
@@ -55,6 +62,8 @@ function linePage(field: Field): Page {
   page.gap();
 
   const given = page.block("A");
+  unitsInput(given, field);
+  given.gap();
   lineInputs(given, field);
   given.gap();
   given.heading("The field and the day");
