@@ -36,8 +36,3 @@ export function firstHeads(line: Line, heads: number): Line {
     regulatorLoss: line.regulatorLoss.slice(0, heads),
   };
 }
-
-/** The line laid in other tubing. */
-export function inTubing(line: Line, bore: readonly number[]): Line {
-  return { ...line, bore };
-}

@@ -20,6 +20,8 @@ export class March {
   readonly headFlow: number[];
   readonly segmentFlow: number[];
   readonly segmentLoss: number[];
+  /** How fast the total head at each head follows the one at the last. */
+  readonly headSlope: number[];
   /** Total head that the last walk needs at the inlet, Pa (Infinity: above its ceiling). */
   inlet = 0;
   /** How fast `inlet` follows the total head at the last head. */
@@ -29,7 +31,8 @@ export class March {
   private readonly friction: SegmentFriction;
   /** Total head above which each head has pressure at its nozzle: level, riser and regulator's loss. */
   private readonly threshold: number[];
-  private readonly set: readonly number[];
+  /** Set pressures of the regulators, Pa; Infinity where there is none. */
+  readonly set: readonly number[];
 
   constructor(line: Line) {
     const count = line.bore.length;
@@ -38,6 +41,7 @@ export class March {
     this.headFlow = new Array<number>(count).fill(0);
     this.segmentFlow = new Array<number>(count).fill(0);
     this.segmentLoss = new Array<number>(count).fill(0);
+    this.headSlope = new Array<number>(count).fill(0);
     this.law = preparedHeadFlow(line.discharge);
     this.friction = segmentFriction(line.friction, line.bore, line.segmentLength);
     this.set = line.regulatorSet;
@@ -60,6 +64,18 @@ export class March {
     return dry + 0.7 * (inlet - dry);
   }
 
+  /** A total head at the last head with which no nozzle is below a pressure: they only rise upstream. */
+  wetLimit(pressure: number): number {
+    let highest = -Infinity;
+    for (const threshold of this.threshold) highest = Math.max(highest, threshold);
+    return highest + pressure;
+  }
+
+  /** Pressure above what riser, ground and regulator take on the last walk, Pa; below 0 if dry. */
+  pressureUnder(head: number): number {
+    return this.totalHead[head] - this.threshold[head];
+  }
+
   /** The size of the pressures that ground, risers and regulators bring in. */
   largestThreshold(): number {
     let largest = 0;
@@ -69,7 +85,7 @@ export class March {
 
   /** Pressure at a nozzle on the last walk, Pa. */
   nozzlePressure(head: number): number {
-    const under = this.totalHead[head] - this.threshold[head];
+    const under = this.pressureUnder(head);
     return under > 0 ? Math.min(under, this.set[head]) : 0;
   }
 
@@ -97,6 +113,7 @@ export class March {
         flow += discharge;
       }
       this.totalHead[i] = head;
+      this.headSlope[i] = slope;
       this.headFlow[i] = discharge;
       this.segmentFlow[i] = flow;
       let loss = 0;

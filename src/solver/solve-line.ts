@@ -16,8 +16,6 @@ export interface SolvedLine {
   readonly segmentLoss: readonly number[];
   /** Flow into the lateral, m³/s. */
   readonly inflow: number;
-  /** Index of the first head without flow, −1 where all run. */
-  readonly firstDry: number;
   /** What the closing equation is off by, as a share of the inlet pressure. */
   readonly residual: number;
 }
@@ -31,7 +29,7 @@ export function solveLine(line: Line): SolvedLine {
   const march = new March(line);
   const inlet = line.inletPressure;
   const scale = Math.max(Math.abs(inlet), march.largestThreshold());
-  closeOnInlet(march, inlet, CLOSING_TOLERANCE * scale);
+  closeOnInlet(march, inlet, scale);
   const residual = Math.abs(march.inlet - inlet) / scale;
   if (!(residual <= PROMISED_RESIDUAL)) {
     throw new NoAnswer(
@@ -41,15 +39,15 @@ export function solveLine(line: Line): SolvedLine {
   return solved(line, march, residual);
 }
 
-function closeOnInlet(march: March, inlet: number, tolerance: number): void {
+function closeOnInlet(march: March, inlet: number, scale: number): void {
   // Without flow the total head is the inlet's all along: with flow it can only be lower.
   const dry = march.dryLimit();
   if (dry >= inlet) {
     march.walk(inlet, inlet);
     return;
   }
-  // Beyond twice the inlet a guess is plainly too high, and its slope tells nothing.
-  const ceiling = inlet + Math.abs(inlet);
+  // Far above the inlet a guess is plainly too high, and its slope tells nothing.
+  const ceiling = inlet + scale;
   const sample = { value: 0, slope: 1 };
   increasingRoot(
     (last) => {
@@ -59,9 +57,9 @@ function closeOnInlet(march: March, inlet: number, tolerance: number): void {
       return sample;
     },
     dry,
-    inlet,
+    ceiling,
     march.firstGuess(inlet),
-    tolerance,
+    CLOSING_TOLERANCE * scale,
   );
 }
 
@@ -69,11 +67,9 @@ function solved(line: Line, march: March, residual: number): SolvedLine {
   const { count, totalHead, headFlow, segmentFlow, segmentLoss } = march;
   const linePressure = new Array<number>(count).fill(0);
   const nozzlePressure = new Array<number>(count).fill(0);
-  let firstDry = -1;
-  for (let i = count - 1; i >= 0; i--) {
+  for (let i = 0; i < count; i++) {
     linePressure[i] = totalHead[i] - WATER_WEIGHT * line.elevation[i];
     nozzlePressure[i] = march.nozzlePressure(i);
-    if (nozzlePressure[i] === 0) firstDry = i;
   }
   return {
     line,
@@ -83,7 +79,6 @@ function solved(line: Line, march: March, residual: number): SolvedLine {
     segmentFlow,
     segmentLoss,
     inflow: segmentFlow[0],
-    firstDry,
     residual,
   };
 }

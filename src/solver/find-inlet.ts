@@ -1,0 +1,98 @@
+import { NoAnswer } from "../formulas/domain-error";
+import { requireAllRunning } from "./dry-heads";
+import { increasingRoot, type Sample } from "./increasing-root";
+import type { Line } from "./line";
+import { March } from "./march";
+
+/** Which nozzle pressure must meet the target. */
+export type Basis = "lowest" | "average" | "last";
+
+/** The highest inlet pressure that is sought, Pa: no tubing of a field line stands more. */
+export const MOST_INLET_PRESSURE = 1e7;
+
+/** Share of the target by which the pressure found may miss it. */
+const TOLERANCE = 1e-11;
+
+/**
+ * The smallest inlet pressure, Pa, that gives a target pressure at the nozzle: to the lowest head,
+ * to the last, or on average. Every nozzle pressure rises with the total head at the last head, and
+ * a walk from there finds the inlet pressure, so the line's own is not asked for.
+ */
+export function inletFor(line: Line, target: number, basis: Basis): number {
+  const enough = enoughEverywhere(line.regulatorSet, target, basis);
+  const march = new March(line);
+  const read = READING[basis];
+  const sample: Sample = { value: 0, slope: 1 };
+  increasingRoot(
+    (last) => {
+      march.walk(last, MOST_INLET_PRESSURE);
+      read(march, sample);
+      sample.value = march.inlet === Infinity ? Infinity : sample.value - target;
+      return sample;
+    },
+    march.dryLimit(),
+    march.wetLimit(2 * enough),
+    march.wetLimit(target),
+    TOLERANCE * target,
+  );
+  if (Math.abs(sample.value) > TOLERANCE * target) {
+    throw new NoAnswer("target needs an inlet pressure above 10 MPa (1450 psi)");
+  }
+  requireAllRunning(march.headFlow);
+  if (march.inlet <= 0) {
+    throw new NoAnswer("the fall of the ground alone gives more than target");
+  }
+  return march.inlet;
+}
+
+/** The pressure that a basis goes by, on the last walk, and how fast it follows the last head's. */
+const READING: Readonly<Record<Basis, (march: March, sample: Sample) => void>> = {
+  last(march, sample) {
+    sample.value = march.pressureUnder(march.count - 1);
+    sample.slope = 1;
+  },
+  lowest(march, sample) {
+    sample.value = Infinity;
+    for (let i = 0; i < march.count; i++) {
+      const pressure = march.pressureUnder(i);
+      if (pressure < sample.value) {
+        sample.value = pressure;
+        sample.slope = march.headSlope[i];
+      }
+    }
+  },
+  average(march, sample) {
+    sample.value = 0;
+    sample.slope = 0;
+    for (let i = 0; i < march.count; i++) {
+      const pressure = march.nozzlePressure(i);
+      sample.value += pressure / march.count;
+      // A dry head and one at its regulator's set pressure stay where they are.
+      if (pressure > 0 && pressure < march.set[i]) sample.slope += march.headSlope[i] / march.count;
+    }
+  },
+};
+
+/**
+ * A pressure that meets the target for certain where every head has it under its regulator; #N/A
+ * where none can, because the regulators let less through.
+ */
+function enoughEverywhere(set: readonly number[], target: number, basis: Basis): number {
+  const regulated = set.filter((pressure) => pressure < Infinity);
+  const free = set.length - regulated.length;
+  const sum = regulated.reduce((total, pressure) => total + pressure, 0);
+  const most: Record<Basis, number> = {
+    last: set[set.length - 1],
+    lowest: Math.min(...set),
+    average: free > 0 ? Infinity : sum / regulated.length,
+  };
+  if (target > most[basis]) {
+    throw new NoAnswer(
+      "target is above what the regulators let through: lower it, or use regulators with a higher set pressure",
+    );
+  }
+  if (basis !== "average") return target;
+  // The heads without a regulator make up for those with one; without any, all at their set pressure.
+  const share = free > 0 ? (set.length * target - sum) / free : 0;
+  return Math.max(target, share, ...regulated);
+}
