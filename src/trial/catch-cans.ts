@@ -1,0 +1,410 @@
+import type { Reference } from "../reference";
+import type { UnitSystem } from "../sheets/definition";
+import { drawMap, type DepthMap } from "./depth-map";
+import { freshId, make } from "./dom";
+import type { Argument, CellValue, FunctionHost } from "./host";
+import { formatValue } from "./number-format";
+import { readTyped } from "./typed";
+
+type Layout = "leg" | "row" | "field";
+
+interface Test {
+  /** What each can caught, mL. */
+  cans: CellValue[][];
+  opening: CellValue;
+  hours: CellValue;
+  step: CellValue;
+  spacing: CellValue;
+  move: CellValue;
+  wanted: CellValue;
+}
+
+/** An invented test on Bluestem Flat, and its metric twin. */
+const samples: Readonly<Record<UnitSystem, Readonly<Record<Layout, Test>>>> = {
+  US: {
+    leg: { cans: [[36, 32, 26, 18, 8, 0]], opening: 4, hours: 1, step: 10, spacing: 45, move: 50, wanted: 1.4 },
+    row: {
+      cans: [[1, 8, 17, 26, 33, 36, 34, 27, 18, 9, 2]],
+      opening: 4, hours: 1, step: 10, spacing: 45, move: 50, wanted: 1.4,
+    },
+    field: {
+      cans: [
+        [41, 37, 34, 36, 40],
+        [38, 33, 29, 32, 37],
+        [35, 30, 26, 29, 34],
+        [39, 34, 30, 33, 38],
+      ],
+      opening: 4, hours: 1, step: 10, spacing: 45, move: 50, wanted: 1.4,
+    },
+  },
+  SI: {
+    leg: { cans: [[38, 34, 28, 19, 8, 0]], opening: 100, hours: 1, step: 3, spacing: 14, move: 15, wanted: 36 },
+    row: {
+      cans: [[1, 8, 18, 27, 35, 38, 36, 28, 19, 9, 2]],
+      opening: 100, hours: 1, step: 3, spacing: 14, move: 15, wanted: 36,
+    },
+    field: {
+      cans: [
+        [43, 39, 36, 38, 42],
+        [40, 35, 31, 34, 39],
+        [37, 32, 27, 31, 36],
+        [41, 36, 32, 35, 40],
+      ],
+      opening: 100, hours: 1, step: 3, spacing: 14, move: 15, wanted: 36,
+    },
+  },
+};
+
+const layouts: Readonly<Record<Layout, { readonly title: string; readonly how: string; readonly least: number; readonly most: number }>> = {
+  leg: {
+    title: "A leg of cans out from one sprinkler",
+    how: "The first can stands at the sprinkler, the others one step further each, out to a dry one. The overlap of all sprinklers around is computed from it.",
+    least: 2,
+    most: 40,
+  },
+  row: {
+    title: "A row of cans across one line",
+    how: "An odd number of cans, the middle one at the line. The line is laid over itself at every move.",
+    least: 3,
+    most: 61,
+  },
+  field: {
+    title: "A block of cans among running sprinklers",
+    how: "Cans on a regular grid where everything runs as it will: what they caught is the pattern.",
+    least: 1,
+    most: 20,
+  },
+};
+
+const PAUSE = 250;
+
+/** What the cans say: depths, uniformity, the pattern, and the hours. */
+export class CatchCans {
+  private layout: Layout = "leg";
+  private system: UnitSystem = "US";
+  private test: Test = copy(samples.US.leg);
+  private readonly form = make("div", { class: "cans-form" });
+  private readonly said = make("div", { class: "cans-said", "aria-live": "polite" });
+  private waiting: number | undefined;
+
+  constructor(
+    private readonly host: FunctionHost,
+    private readonly reference: Reference,
+  ) {}
+
+  build(): HTMLElement[] {
+    const layoutRadios = (Object.keys(layouts) as Layout[]).map((layout) =>
+      this.radio("layout", layout, layouts[layout].title, layout === this.layout, () => {
+        this.layout = layout;
+        this.restart();
+      }),
+    );
+    const systemRadios = (["US", "SI"] as const).map((system) =>
+      this.radio("cans-system", system, system === "US" ? "US: ft, in" : "SI: m, mm", system === this.system, () => {
+        this.system = system;
+        this.restart();
+      }),
+    );
+    this.restart();
+    return [
+      make("h1", { id: "cans-title" }, "What the catch cans say"),
+      make("p", { class: "purpose" }, "Set out cans of one size, run for a known time, measure what each caught, and type it here. The numbers to begin with are invented."),
+      make(
+        "div",
+        { class: "cans" },
+        make(
+          "div",
+          { class: "cans-given" },
+          make("fieldset", { class: "layouts" }, make("legend", {}, "How the cans stood"), ...layoutRadios),
+          make("fieldset", { class: "systems" }, make("legend", {}, "Units"), ...systemRadios),
+          this.form,
+        ),
+        this.said,
+      ),
+    ];
+  }
+
+  private radio(name: string, value: string, text: string, checked: boolean, chosen: () => void): HTMLElement {
+    const input = make("input", { type: "radio", name, value, checked });
+    input.addEventListener("change", chosen);
+    return make("label", {}, input, make("span", {}, text));
+  }
+
+  private restart(): void {
+    this.test = copy(samples[this.system][this.layout]);
+    this.fillForm();
+    this.compute();
+  }
+
+  private fillForm(): void {
+    const { test, layout } = this;
+    const length = this.system === "US" ? "ft" : "m";
+    const small = this.system === "US" ? "in" : "mm";
+    const fields: [keyof Omit<Test, "cans">, string, string, Layout[]][] = [
+      ["opening", "Opening of a can, across", small, ["leg", "row", "field"]],
+      ["hours", "Time of the test", "hours", ["leg", "row", "field"]],
+      ["step", "From can to can", length, ["leg", "row"]],
+      ["spacing", "From head to head", length, ["leg"]],
+      ["move", "From position to position", length, ["leg", "row"]],
+      ["wanted", "Net depth wanted", small, ["leg", "row", "field"]],
+    ];
+    this.form.replaceChildren(
+      make("p", { class: "hint" }, layouts[layout].how),
+      make(
+        "fieldset",
+        {},
+        make("legend", {}, "The test"),
+        ...fields
+          .filter(([, , , where]) => where.includes(layout))
+          .map(([name, label, unit]) =>
+            this.number(label, unit, test[name], (value) => {
+              test[name] = value;
+            }),
+          ),
+      ),
+      this.cansForm(length),
+    );
+  }
+
+  private number(label: string, unit: string, value: CellValue, take: (value: CellValue) => void): HTMLElement {
+    const id = freshId("can-input");
+    const input = this.input(value, take);
+    input.id = id;
+    return make(
+      "div",
+      { class: "field" },
+      make("label", { for: id }, label),
+      make("span", { class: "control" }, input, make("span", { class: "unit" }, unit)),
+    );
+  }
+
+  private input(value: CellValue, take: (value: CellValue) => void): HTMLInputElement {
+    const input = make("input", { type: "text", inputmode: "decimal", autocomplete: "off", class: "number", value: formatValue(value) });
+    input.addEventListener("input", () => {
+      take(readTyped(input.value));
+      window.clearTimeout(this.waiting);
+      this.waiting = window.setTimeout(() => this.compute(), PAUSE);
+    });
+    return input;
+  }
+
+  private cansForm(length: string): HTMLElement {
+    const { cans } = this.test;
+    const { least, most } = layouts[this.layout];
+    const middle = (cans[0].length - 1) / 2;
+    const step = Number(this.test.step);
+    const titles = cans[0].map((_, index) => {
+      if (this.layout === "leg") return `${formatValue(step * index, "0.##")} ${length}`;
+      if (this.layout === "row") return index === middle ? "line" : `${formatValue(step * (index - middle), "0.##")} ${length}`;
+      return `column ${index + 1}`;
+    });
+    const table = make("div", { class: `can-table can-table-${this.layout}` });
+    cans.forEach((line, row) => {
+      line.forEach((value, column) => {
+        const input = this.input(value, (typed) => {
+          line[column] = typed;
+        });
+        const name = this.layout === "field" ? `Can in row ${row + 1}, ${titles[column]}` : `Can at ${titles[column]}`;
+        input.setAttribute("aria-label", `${name}, mL`);
+        input.addEventListener("paste", (event) => this.paste(event, row, column));
+        const shown = this.layout === "field" ? `${row + 1}.${column + 1}` : titles[column];
+        table.append(make("div", { class: "can" }, make("span", { class: "can-title", "aria-hidden": "true" }, shown), input));
+      });
+    });
+    table.style.setProperty("--cans", String(this.layout === "field" ? cans[0].length : 6));
+    const by = this.layout === "row" ? 2 : 1;
+    const size = (text: string, change: () => void, allowed: boolean) => {
+      const button = make("button", { type: "button", disabled: !allowed }, text);
+      button.addEventListener("click", () => {
+        change();
+        this.fillForm();
+        this.compute();
+      });
+      return button;
+    };
+    const width = cans[0].length;
+    return make(
+      "fieldset",
+      {},
+      make("legend", {}, "Caught, mL"),
+      table,
+      make(
+        "div",
+        { class: "sizes" },
+        size(by === 2 ? "Two cans more" : this.layout === "field" ? "A column more" : "One can more", () => cans.forEach((line) => (by === 2 ? (line.unshift(0), line.push(0)) : line.push(0))), width + by <= most),
+        size(by === 2 ? "Two cans fewer" : this.layout === "field" ? "A column fewer" : "One can fewer", () => cans.forEach((line) => (by === 2 ? (line.shift(), line.pop()) : line.pop())), width - by >= least),
+        ...(this.layout === "field"
+          ? [
+              size("A row more", () => cans.push(new Array<CellValue>(width).fill(0)), cans.length < most),
+              size("A row fewer", () => cans.pop(), cans.length > 1),
+            ]
+          : []),
+      ),
+      make("p", { class: "hint" }, "Numbers copied from a sheet can be pasted into the first can."),
+    );
+  }
+
+  /** Several numbers at once go into the cans from here on. */
+  private paste(event: ClipboardEvent, row: number, column: number): void {
+    const text = event.clipboardData?.getData("text/plain").trim() ?? "";
+    const lines = text.split(/\r?\n/).map((line) => line.split(/[\t;]|\s+/).filter(Boolean));
+    if (lines.length === 1 && lines[0].length <= 1) return;
+    event.preventDefault();
+    const { cans } = this.test;
+    // A column pasted over a row of cans lies down.
+    const turned = cans.length === 1 && lines.every((line) => line.length === 1) ? [lines.flat()] : lines;
+    turned.forEach((line, down) =>
+      line.forEach((typed, across) => {
+        if (cans[row + down]?.[column + across] !== undefined) cans[row + down][column + across] = readTyped(typed);
+      }),
+    );
+    this.fillForm();
+    this.compute();
+  }
+
+  private compute(): void {
+    try {
+      this.said.replaceChildren(...this.findings());
+    } catch (thrown) {
+      if (!(thrown instanceof Unanswered)) throw thrown;
+      this.said.replaceChildren(make("p", { class: "error", role: "alert" }, thrown.message));
+    }
+  }
+
+  private findings(): HTMLElement[] {
+    const { test } = this;
+    const small = this.system === "US" ? "in" : "mm";
+    const format = this.system === "US" ? "0.00" : "0.0";
+    const depths = test.cans.map((line) =>
+      line.map((volume) => this.one("APPLICATION_CATCH", volume, test.opening, this.system)),
+    );
+    const map = this.pattern(depths, format);
+    const pattern = map.depths.map((line) => [...line]);
+    const cu = this.one("APPLICATION_CU", pattern);
+    const du = this.one("APPLICATION_DU", pattern);
+    const all = pattern.flat();
+    const mean = all.reduce((sum, depth) => sum + depth, 0) / all.length;
+    const hours = Number(test.hours);
+    if (!(hours > 0)) throw new Unanswered("The time of the test must be above 0 hours.");
+    const rate = mean / hours;
+    const average = this.one("SET_TIME", test.wanted, rate);
+    const wanted = `${formatValue(test.wanted)} ${small}`;
+    const rateFormat = this.system === "US" ? "0.000" : "0.0";
+    return [
+      make("h2", {}, "What it means for the hours"),
+      make("p", { class: "answer" }, `Run ${formatValue(average, "0.0")} hours and the ground gets ${wanted} on average; the driest quarter then has ${formatValue(Number(test.wanted) * du, format)} ${small}.`),
+      du > 0
+        ? make("p", { class: "answer" }, `Run ${formatValue(this.one("SET_TIME", test.wanted, rate, du), "0.0")} hours and the driest quarter gets ${wanted}; the average is then ${formatValue(Number(test.wanted) / du, format)} ${small}.`)
+        : make("p", { class: "answer" }, "The driest quarter gets nothing: no time makes up for it."),
+      make("p", { class: "note" }, "Depths that reached the cans: what the wind and the sun took on the way is already gone from them."),
+      make(
+        "dl",
+        { class: "values" },
+        ...this.value("Christiansen uniformity, CU", formatValue(cu, "0.00"), ""),
+        ...this.value("Distribution uniformity of the low quarter, DU", formatValue(du, "0.00"), ""),
+        ...this.value("Average depth in the test", formatValue(mean, format), small),
+        ...this.value("Average rate", formatValue(rate, rateFormat), `${small}/h`),
+      ),
+      make("h2", {}, "The pattern"),
+      drawMap(map),
+      ...this.canDepths(depths, small, format),
+      this.inASheet(),
+    ];
+  }
+
+  private value(label: string, number: string, unit: string): HTMLElement[] {
+    return [make("div", {}, make("dt", {}, label), make("dd", {}, make("span", { class: "number" }, number), " ", make("span", { class: "unit" }, unit)))];
+  }
+
+  private pattern(depths: number[][], format: string): DepthMap {
+    const { test } = this;
+    const length = this.system === "US" ? "ft" : "m";
+    const small = this.system === "US" ? "in" : "mm";
+    const at = (distance: number) => formatValue(distance, "0.#");
+    if (this.layout === "field") {
+      return {
+        depths,
+        columns: depths[0].map((_, index) => String(index + 1)),
+        rows: depths.map((_, index) => String(index + 1)),
+        caption: `Depths in the cans (${small}), as they stood`,
+        format,
+      };
+    }
+    if (this.layout === "row") {
+      const folded = this.table("APPLICATION_FOLD", depths, test.step, test.move);
+      return {
+        depths: [folded.map(([depth]) => depth)],
+        columns: folded.map((_, index) => at(index * Number(test.step))),
+        rows: [""],
+        caption: `Depths (${small}) at distances (${length}) from one position of the line to the next`,
+        format,
+      };
+    }
+    const grid = this.table("APPLICATION_OVERLAP", depths, test.step, test.spacing, test.move);
+    const centre = (index: number, side: CellValue, count: number) => at(((index + 0.5) * Number(side)) / count);
+    return {
+      depths: grid,
+      columns: grid[0].map((_, index) => centre(index, test.spacing, grid[0].length)),
+      rows: grid.map((_, index) => centre(index, test.move, grid.length)),
+      caption: `Depths (${small}) between four sprinklers, which stand at the corners. Across: ${length} along the line. Down: ${length} from one position to the next`,
+      format,
+    };
+  }
+
+  private canDepths(depths: readonly number[][], small: string, format: string): HTMLElement[] {
+    if (this.layout === "field") return [];
+    return [
+      make(
+        "details",
+        {},
+        make("summary", {}, "Depth in each can"),
+        make(
+          "ol",
+          { class: "can-depths" },
+          ...depths[0].map((depth) => make("li", {}, `${formatValue(depth, format)} ${small}`)),
+        ),
+      ),
+    ];
+  }
+
+  private inASheet(): HTMLElement {
+    const name = (id: string) => `${this.reference.namespace}.${id}`;
+    const lines = [
+      `=${name("APPLICATION.CATCH")}(volume, opening, units)`,
+      ...(this.layout === "leg" ? [`=${name("APPLICATION.OVERLAP")}(depths, step, spacing, move)`] : []),
+      ...(this.layout === "row" ? [`=${name("APPLICATION.FOLD")}(depths, step, move)`] : []),
+      `=${name("APPLICATION.CU")}(pattern)`,
+      `=${name("APPLICATION.DU")}(pattern)`,
+      `=${name("SET.TIME")}(depth, rate, DU)`,
+    ];
+    return make(
+      "details",
+      {},
+      make("summary", {}, "The same in your own sheet"),
+      make("ul", { class: "formulas" }, ...lines.map((line) => make("li", {}, make("code", {}, line)))),
+    );
+  }
+
+  private one(id: string, ...cells: Argument[]): number {
+    const value = this.answer(id, cells);
+    if (typeof value !== "number") throw new Unanswered(`${id.replace("_", ".")} gave no number.`);
+    return value;
+  }
+
+  private table(id: string, ...cells: Argument[]): number[][] {
+    return this.answer(id, cells) as number[][];
+  }
+
+  private answer(id: string, cells: Argument[]): CellValue | CellValue[][] {
+    const outcome = this.host.call(id, ...cells);
+    if (outcome.error !== undefined) throw new Unanswered(`${id.replace("_", ".")}: ${outcome.error.message}`);
+    return outcome.value;
+  }
+}
+
+/** The cans as typed have no answer; the message says why. */
+class Unanswered extends Error {}
+
+function copy(test: Test): Test {
+  return { ...test, cans: test.cans.map((line) => [...line]) };
+}

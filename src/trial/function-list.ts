@@ -1,0 +1,110 @@
+import { cautions, type CautionSubject } from "../cautions";
+import type { ArgumentHelp, FunctionHelp, Reference } from "../reference";
+import { toScreen } from "../sheets/dialect";
+import { make } from "./dom";
+import { cautionText } from "./cautions-text";
+
+/** The whole list of functions with their arguments, to search and read while the sheet is open. */
+export class FunctionList {
+  private readonly entries: { readonly help: FunctionHelp; readonly element: HTMLElement; readonly words: string }[];
+  private readonly families = new Map<string, HTMLElement>();
+  private readonly count = make("p", { class: "count", role: "status" });
+  readonly search = make("input", { type: "search", id: "function-search", autocomplete: "off" });
+
+  constructor(private readonly reference: Reference) {
+    this.entries = reference.functions.map((help) => ({
+      help,
+      element: this.entry(help),
+      words: [help.name, help.task, help.short, ...help.arguments.map(({ name }) => name), help.remarks]
+        .join(" ")
+        .toLowerCase(),
+    }));
+  }
+
+  build(close: () => void): HTMLElement {
+    const shut = make("button", { type: "button", class: "close" }, "Close");
+    shut.addEventListener("click", close);
+    for (const { help, element } of this.entries) {
+      let family = this.families.get(help.family);
+      if (family === undefined) {
+        family = make("section", { "aria-label": help.family }, make("h3", {}, help.family));
+        this.families.set(help.family, family);
+      }
+      family.append(element);
+    }
+    this.search.addEventListener("input", () => this.filter());
+    const view = make(
+      "div",
+      { class: "function-list" },
+      make("div", { class: "panel-head" }, make("h2", { id: "functions-title" }, "Functions"), shut),
+      make("label", { for: "function-search" }, "Search by name or by what you want to know"),
+      this.search,
+      this.count,
+      ...this.families.values(),
+    );
+    this.filter();
+    return view;
+  }
+
+  private filter(): void {
+    const wanted = this.search.value.toLowerCase().split(/\s+/).filter(Boolean);
+    let shown = 0;
+    for (const { element, words } of this.entries) {
+      const found = wanted.every((word) => words.includes(word));
+      element.hidden = !found;
+      if (found) shown += 1;
+    }
+    for (const family of this.families.values())
+      family.hidden = [...family.querySelectorAll("details.function")].every(
+        (entry) => (entry as HTMLElement).hidden,
+      );
+    this.count.textContent = `${shown} of ${this.entries.length} functions`;
+  }
+
+  private entry(help: FunctionHelp): HTMLElement {
+    const { namespace } = this.reference;
+    const written = toScreen(help.example, namespace);
+    const facts: [string, string][] = [
+      ["Gives", help.returns],
+      ["Method", help.remarks],
+      ["Source", help.source],
+      ["Errors", help.errors],
+    ];
+    return make(
+      "details",
+      { class: "function", id: `function-${help.id}` },
+      make(
+        "summary",
+        {},
+        make("code", {}, help.name),
+        make("span", { class: "short" }, help.short),
+      ),
+      make("p", { class: "signature" }, make("code", {}, `=${namespace}.${help.name}(${signature(help)})`)),
+      make("dl", { class: "arguments" }, ...help.arguments.flatMap(argument)),
+      make("p", {}, "For instance ", make("code", {}, written)),
+      make(
+        "dl",
+        { class: "facts" },
+        ...facts
+          .filter(([, text]) => text !== "")
+          .flatMap(([term, text]) => [make("dt", {}, term), make("dd", {}, text)]),
+      ),
+      ...help.cautions
+        .filter((subject): subject is CautionSubject => subject in cautions)
+        .map(cautionText),
+    );
+  }
+}
+
+function signature(help: FunctionHelp): string {
+  return help.arguments.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ");
+}
+
+function argument({ name, help, optional, choices }: ArgumentHelp): HTMLElement[] {
+  const entries = choices?.map(({ value }) => `"${value}"`).join(", ");
+  const list = entries === undefined || choices === undefined || choices.length > 8 ? "" : ` Choices: ${entries}.`;
+  return [
+    make("dt", {}, make("code", {}, name), ...(optional ? [make("span", { class: "optional" }, " optional")] : [])),
+    make("dd", {}, help + list),
+  ];
+}

@@ -1,0 +1,257 @@
+import type { IWorkbookData } from "@univerjs/core";
+import enUS from "@univerjs/preset-sheets-core/locales/en-US";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import { writeAddress } from "../sheets/address";
+import type { Page } from "../sheets/definition";
+import type { Reference } from "../reference";
+import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
+import { readTyped } from "./typed";
+import { WORKBOOK, workbookOf } from "./grid-workbook";
+import type { CallError, CellValue, FunctionHost } from "./host";
+import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
+import type { FRange } from "@univerjs/preset-sheets-core";
+import {
+  CalculationMode,
+  FormulaDataModel,
+  FUniver,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  UniverSheetsCorePreset,
+} from "./univer";
+
+export interface GridOptions {
+  readonly container: HTMLElement;
+  readonly pages: readonly Page[];
+  /** Values typed before the grid was there. */
+  readonly typed: ReadonlyMap<string, CellValue>;
+  readonly reference: Reference;
+  readonly host: FunctionHost;
+  readonly dark: boolean;
+}
+
+export interface SelectedCell extends CellPlace {
+  readonly formula: string;
+}
+
+/** The spreadsheet: the pages of one ready-made sheet as a workbook that computes itself. */
+export class Grid implements SheetValues {
+  private readonly errors = new CellErrors();
+  private readonly api: FUniver;
+  private readonly univer: Univer;
+  private readonly settled: (() => void)[] = [];
+  private readonly selected: ((cell: SelectedCell) => void)[] = [];
+  private readonly pageListeners: ((page: string) => void)[] = [];
+  private readonly writtenListeners: ((key: string, value: CellValue) => void)[] = [];
+  private pending: number | undefined;
+
+  constructor(options: GridOptions) {
+    const { container, dark } = options;
+    this.univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: enUS },
+      logLevel: LogLevel.ERROR,
+      darkMode: dark,
+    });
+    const preset = UniverSheetsCorePreset({
+      container,
+      header: true,
+      toolbar: false,
+      ribbonType: "simple",
+      formulaBar: true,
+      contextMenu: true,
+      disableAutoFocus: true,
+      formula: { initialFormulaComputing: CalculationMode.FORCED },
+      footer: { sheetBar: true, statisticBar: false, menus: false, zoomSlider: false },
+    });
+    for (const plugin of preset.plugins) {
+      if (Array.isArray(plugin)) this.univer.registerPlugin(plugin[0], plugin[1] as never);
+      else this.univer.registerPlugin(plugin as never);
+    }
+    this.api = FUniver.newAPI(this.univer);
+    this.univer.createUnit<IWorkbookData, never>(
+      UniverInstanceType.UNIVER_SHEET,
+      workbookOf(options.pages, options.typed, options.reference.namespace),
+    );
+    registerFunctions(
+      this.univer.__getInjector(),
+      options.reference,
+      options.host,
+      this.errors,
+      (sheetId) => this.book().getSheetBySheetId(sheetId)?.getSheetName() ?? sheetId,
+    );
+    this.listen();
+  }
+
+  /** Resolves when every formula has its first value. */
+  async ready(): Promise<void> {
+    await this.api.getFormula().onCalculationResultApplied(60000);
+  }
+
+  read({ page, row, column }: CellPlace): ShownCell {
+    const value = this.value({ page, row, column });
+    if (!isErrorCode(value)) return { value };
+    const error = this.errors.read({ page, row, column });
+    const code = String(value);
+    if (error !== undefined && error.code === code) return { value, error };
+    return { value, error: { code, message: nativeErrors[code] ?? "the formula has an error" } };
+  }
+
+  /**
+   * The value behind the format. What the public face gives is rounded to the cell's number format;
+   * spilled cells are kept apart from the typed ones.
+   */
+  private value({ page, row, column }: CellPlace): CellValue {
+    const sheet = this.sheet(page);
+    const spilled = this.univer
+      .__getInjector()
+      .get(FormulaDataModel)
+      .getArrayFormulaCellData()?.[WORKBOOK]?.[sheet.getSheetId()]?.[row]?.[column]?.v;
+    return (spilled ?? sheet.getRange(row, column).getRawValue() ?? null) as CellValue;
+  }
+
+  formula({ page, row, column }: CellPlace): string {
+    return this.sheet(page).getRange(row, column).getFormula();
+  }
+
+  write({ page, row, column }: CellPlace, value: CellValue): void {
+    this.sheet(page).getRange(row, column).setValue(value ?? "");
+  }
+
+  /** As typed: a formula where it begins with an equals sign. */
+  enter({ page, row, column }: CellPlace, typed: string): void {
+    const range = this.sheet(page).getRange(row, column);
+    if (typed.startsWith("=")) range.setFormula(typed);
+    else range.setValue(readTyped(typed) ?? "");
+  }
+
+  /** What the cell shows, in its number format. */
+  text({ page, row, column }: CellPlace): string {
+    return this.sheet(page).getRange(row, column).getDisplayValue();
+  }
+
+  /** Every cell of the page that shows an error. */
+  wrong(page: string): { readonly place: CellPlace; readonly error: CallError }[] {
+    const sheet = this.sheet(page);
+    const used = sheet.getDataRange();
+    const found = [];
+    for (let row = 0; row <= used.getLastRow(); row++) {
+      for (let column = 0; column <= used.getLastColumn(); column++) {
+        const place = { page, row, column };
+        const { error } = this.read(place);
+        if (error !== undefined) found.push({ place, error });
+      }
+    }
+    return found;
+  }
+
+  /** Rows and columns in use. */
+  extent(page: string): { readonly rows: number; readonly columns: number } {
+    const used = this.sheet(page).getDataRange();
+    return { rows: used.getLastRow() + 1, columns: used.getLastColumn() + 1 };
+  }
+
+  select({ page, row, column }: CellPlace): void {
+    const sheet = this.sheet(page);
+    this.book().setActiveSheet(sheet);
+    sheet.getRange(row, column).activate();
+    sheet.scrollToCell(Math.max(0, row - 3), 0);
+  }
+
+  show(page: string): void {
+    this.book().setActiveSheet(this.sheet(page));
+  }
+
+  onSettled(listener: () => void): void {
+    this.settled.push(listener);
+  }
+
+  onSelected(listener: (cell: SelectedCell) => void): void {
+    this.selected.push(listener);
+  }
+
+  /** Called when another page comes to the front. */
+  onPage(listener: (page: string) => void): void {
+    this.pageListeners.push(listener);
+  }
+
+  /** Called for every value typed, in the grid or beside it. */
+  onWritten(listener: (key: string, value: CellValue) => void): void {
+    this.writtenListeners.push(listener);
+  }
+
+  setDark(dark: boolean): void {
+    this.api.toggleDarkMode(dark);
+  }
+
+  dispose(): void {
+    this.univer.dispose();
+  }
+
+  private book() {
+    const book = this.api.getWorkbook(WORKBOOK);
+    if (book === null) throw new Error("the workbook is gone");
+    return book;
+  }
+
+  private sheet(page: string) {
+    const sheet = this.book().getSheetByName(page);
+    if (sheet === null) throw new Error(`no page "${page}"`);
+    return sheet;
+  }
+
+  private listen(): void {
+    this.api.getFormula().calculationResultApplied(() => this.announce());
+    this.api.addEvent(this.api.Event.SheetValueChanged, ({ effectedRanges }) => {
+      this.tellWritten(effectedRanges);
+      this.announce();
+    });
+    this.api.addEvent(this.api.Event.ActiveSheetChanged, ({ activeSheet }) => {
+      for (const listener of this.pageListeners) listener(activeSheet.getSheetName());
+    });
+    this.api.addEvent(this.api.Event.SelectionChanged, ({ worksheet, selections }) => {
+      const range = selections[0];
+      if (range === undefined) return;
+      const place = {
+        page: worksheet.getSheetName(),
+        row: range.startRow,
+        column: range.startColumn,
+      };
+      for (const listener of this.selected) listener({ ...place, formula: this.formula(place) });
+    });
+  }
+
+  private tellWritten(ranges: readonly FRange[]): void {
+    for (const range of ranges) {
+      const page = range.getSheetName();
+      for (let row = range.getRow(); row <= range.getLastRow(); row++) {
+        for (let column = range.getColumn(); column <= range.getLastColumn(); column++) {
+          const place = { page, row, column };
+          if (this.formula(place) !== "") continue;
+          const key = typedKey(page, writeAddress(place));
+          for (const listener of this.writtenListeners) listener(key, this.value(place));
+        }
+      }
+    }
+  }
+
+  /** Results come in several steps; listeners hear once. */
+  private announce(): void {
+    window.clearTimeout(this.pending);
+    this.pending = window.setTimeout(() => this.settled.forEach((listener) => listener()), 20);
+  }
+}
+
+/** What the host's own errors mean. */
+const nativeErrors: Readonly<Record<string, string>> = {
+  "#NAME?": "the formula has a name that is no function and no named cell",
+  "#DIV/0!": "the formula divides by 0 or by a blank cell",
+  "#REF!": "the formula refers to a cell that is gone",
+  "#SPILL!": "the result needs more cells than are free: clear the cells below and to the right",
+  "#NUM!": "the formula gives a number that does not exist or is too large",
+  "#N/A": "a value that the formula looks for is not there",
+  "#VALUE!": "the formula gets text or an error where a number is due",
+  "#CYCLE!": "the formula comes back to its own cell",
+  "#CALC!": "the formula cannot be computed",
+};

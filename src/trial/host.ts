@@ -1,0 +1,76 @@
+/**
+ * Runs the built functions.js as a spreadsheet host does: a stand-in for the host's runtime takes
+ * every function under its id, and a call gives a value or an error with its code and message.
+ */
+export type CellValue = string | number | boolean | null;
+export type Argument = CellValue | readonly (readonly CellValue[])[];
+
+export interface CallError {
+  readonly code: string;
+  readonly message: string;
+}
+
+export type Outcome =
+  | { readonly value: CellValue | CellValue[][]; readonly error?: undefined }
+  | { readonly error: CallError };
+
+type Hosted = (...cells: unknown[]) => unknown;
+
+class HostError extends Error {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
+    super(message);
+  }
+}
+
+const errorCodes = {
+  invalidValue: "#VALUE!",
+  notAvailable: "#N/A",
+  divisionByZero: "#DIV/0!",
+  invalidNumber: "#NUM!",
+  nullReference: "#NULL!",
+  invalidName: "#NAME?",
+  invalidReference: "#REF!",
+} as const;
+
+export class FunctionHost {
+  private readonly hosted = new Map<string, Hosted>();
+
+  /** Loads the script and resolves when its functions have been handed over. */
+  static load(url: URL): Promise<FunctionHost> {
+    const host = new FunctionHost();
+    Object.assign(globalThis, {
+      CustomFunctions: {
+        Error: HostError,
+        ErrorCode: errorCodes,
+        associate: (id: string, hosted: Hosted) => host.hosted.set(id, hosted),
+      },
+    });
+    return new Promise((resolve, reject) => {
+      const script = document.createElement("script");
+      script.src = url.href;
+      script.onload = () => resolve(host);
+      script.onerror = () => reject(new Error(`The functions could not be loaded (${url.href}).`));
+      document.head.append(script);
+    });
+  }
+
+  has(id: string): boolean {
+    return this.hosted.has(id);
+  }
+
+  /** Calls a function by its id. */
+  call(id: string, ...cells: readonly Argument[]): Outcome {
+    const hosted = this.hosted.get(id);
+    if (hosted === undefined)
+      return { error: { code: errorCodes.invalidName, message: `there is no function ${id}` } };
+    try {
+      return { value: hosted(...cells) as CellValue | CellValue[][] };
+    } catch (error) {
+      if (error instanceof HostError) return { error: { code: error.code, message: error.message } };
+      throw error;
+    }
+  }
+}

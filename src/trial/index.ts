@@ -1,0 +1,204 @@
+import "./styles.css";
+import type { Reference } from "../reference";
+import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/definition";
+import { readyMadeSheets } from "../sheets";
+import { CatchCans } from "./catch-cans";
+import { make, part } from "./dom";
+import { FirstValues } from "./first-values";
+import { FunctionList } from "./function-list";
+import type { Grid } from "./grid";
+import { FunctionHost, type CellValue } from "./host";
+import { SheetView } from "./sheet-view";
+
+/** The page as a whole: which sheet, in which units, which of its pages; the grid when it is there. */
+class TrialPage {
+  private sheet: ReadyMadeSheet = readyMadeSheets[0];
+  private system: UnitSystem = "US";
+  private pages: readonly Page[] = [];
+  private page = "";
+  /** What was typed before the grid came, for each sheet in each system. */
+  private readonly typed = new Map<string, Map<string, CellValue>>();
+  private values: FirstValues | Grid | undefined;
+  private grid: Grid | undefined;
+  private view: SheetView | undefined;
+  /** Counts openings, so that a grid that comes late for a sheet no longer open is dropped. */
+  private openings = 0;
+  private readonly tabs = make("div", { class: "tabs", role: "group", "aria-label": "Pages of the sheet" });
+  private readonly dark = window.matchMedia("(prefers-color-scheme: dark)");
+
+  constructor(
+    private readonly reference: Reference,
+    private readonly host: FunctionHost,
+  ) {}
+
+  start(): void {
+    this.chooser();
+    this.navigation();
+    this.dark.addEventListener("change", () => this.grid?.setDark(this.dark.matches));
+    this.open();
+  }
+
+  private chooser(): void {
+    const sheets = make(
+      "select",
+      { id: "sheet-choice" },
+      ...readyMadeSheets.map(({ id, title }) => make("option", { value: id }, title)),
+    );
+    sheets.addEventListener("change", () => {
+      this.sheet = readyMadeSheets.find(({ id }) => id === sheets.value) ?? this.sheet;
+      this.open();
+    });
+    const systems = (["US", "SI"] as const).map((system) => {
+      const radio = make("input", { type: "radio", name: "system", value: system, checked: system === this.system });
+      radio.addEventListener("change", () => {
+        this.system = system;
+        this.open();
+      });
+      return make("label", {}, radio, make("span", {}, system === "US" ? "US: ft, psi, gpm" : "SI: m, kPa, m³/h"));
+    });
+    part("choose").replaceChildren(
+      make("div", { class: "choice" }, make("label", { for: "sheet-choice" }, "Sheet"), sheets),
+      make("fieldset", { class: "systems" }, make("legend", {}, "Units"), ...systems),
+      this.tabs,
+    );
+  }
+
+  /** Opens the sheet in the system: what can be read at once, then the grid. */
+  private open(): void {
+    this.openings += 1;
+    this.pages = this.sheet.pages(this.system);
+    const key = `${this.sheet.id} ${this.system}`;
+    const typed = this.typed.get(key) ?? new Map<string, CellValue>();
+    this.typed.set(key, typed);
+    this.grid?.dispose();
+    this.grid = undefined;
+    const values = new FirstValues(this.pages, typed, this.reference, this.host);
+    values.onSettled(() => this.view?.refresh());
+    this.values = values;
+    this.showPage(this.pages[0].name);
+    part("under-grid").replaceChildren();
+    void this.loadGrid(this.openings, typed);
+  }
+
+  private showPage(name: string): void {
+    this.page = name;
+    const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
+    if (this.values === undefined) return;
+    this.view = new SheetView(page, this.values);
+    const title = page.cells.find((cell) => cell.role === "title")?.value ?? page.name;
+    part("sheet-title").textContent = String(title);
+    part("purpose").textContent = this.sheet.purpose;
+    part("reading").replaceChildren(this.view.build());
+    this.tabs.replaceChildren(
+      ...this.pages.map((other) => {
+        const tab = make("button", { type: "button", "aria-pressed": String(other.name === name) }, other.name);
+        tab.addEventListener("click", () => {
+          this.showPage(other.name);
+          this.grid?.show(other.name);
+        });
+        return tab;
+      }),
+    );
+  }
+
+  private async loadGrid(opening: number, typed: Map<string, CellValue>): Promise<void> {
+    const holder = part("grid");
+    const waiting = make("p", { class: "grid-waiting", role: "status" }, "The spreadsheet is loading. What stands beside it works already.");
+    holder.replaceChildren(waiting);
+    try {
+      // What the reader came for is painted first.
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      const [{ Grid }, { UnderGrid }] = await Promise.all([import("./grid"), import("./under-grid")]);
+      if (opening !== this.openings) return;
+      const container = make("div", { class: "grid-canvas" });
+      holder.append(container);
+      const grid = new Grid({
+        container,
+        pages: this.pages,
+        typed,
+        reference: this.reference,
+        host: this.host,
+        dark: this.dark.matches,
+      });
+      await grid.ready();
+      if (opening !== this.openings) {
+        grid.dispose();
+        return;
+      }
+      waiting.remove();
+      this.take(grid, typed);
+      const under = new UnderGrid(grid);
+      part("under-grid").replaceChildren(...under.build(this.page));
+      grid.onPage((page) => {
+        under.show(page);
+        if (page !== this.page && this.pages.some(({ name }) => name === page)) this.showPage(page);
+      });
+      document.documentElement.dataset.grid = "ready";
+    } catch (error) {
+      if (opening !== this.openings) return;
+      console.error(error);
+      waiting.className = "grid-failed";
+      waiting.setAttribute("role", "alert");
+      waiting.textContent =
+        "The spreadsheet could not be started in this browser. The form and the tables work without it.";
+    }
+  }
+
+  private take(grid: Grid, typed: Map<string, CellValue>): void {
+    this.grid = grid;
+    this.values = grid;
+    grid.onWritten((key, value) => typed.set(key, value));
+    grid.onSettled(() => this.view?.refresh());
+    if (this.page !== this.pages[0].name) grid.show(this.page);
+    this.view?.follow(grid);
+    // For tests and for the curious: the grid under its own interface.
+    Object.assign(globalThis, { trialGrid: grid });
+  }
+
+  private navigation(): void {
+    const cans = new CatchCans(this.host, this.reference);
+    part("cans").replaceChildren(...cans.build());
+    const list = new FunctionList(this.reference);
+    const panel = part("functions");
+    const opener = part("to-functions");
+    const toggle = (open: boolean) => {
+      panel.hidden = !open;
+      opener.setAttribute("aria-expanded", String(open));
+      document.documentElement.classList.toggle("functions-open", open);
+      (open ? list.search : opener).focus();
+    };
+    panel.replaceChildren(list.build(() => toggle(false)));
+    opener.addEventListener("click", () => toggle(panel.hidden === true));
+    panel.addEventListener("keydown", (event) => {
+      if (event.key === "Escape") toggle(false);
+    });
+    const follow = () => {
+      const wantsCans = location.hash === "#cans";
+      part("cans").hidden = !wantsCans;
+      part("sheet").hidden = wantsCans;
+      part("to-cans").toggleAttribute("aria-current", false);
+      part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
+      part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
+      document.title = wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions";
+      window.scrollTo(0, 0);
+    };
+    window.addEventListener("hashchange", follow);
+    follow();
+  }
+}
+
+async function main(): Promise<void> {
+  const [host, reference] = await Promise.all([
+    FunctionHost.load(new URL("functions.js", document.baseURI)),
+    fetch(new URL("reference.json", document.baseURI)).then((answer) => answer.json() as Promise<Reference>),
+  ]);
+  new TrialPage(reference, host).start();
+}
+
+main().catch((error: unknown) => {
+  console.error(error);
+  part("purpose").replaceChildren(
+    make("strong", {}, "The page could not be started. "),
+    error instanceof Error ? error.message : String(error),
+  );
+});

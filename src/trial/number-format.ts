@@ -1,0 +1,33 @@
+import type { CellValue } from "./host";
+
+/**
+ * What a cell shows of a value: the plain codes that the ready-made sheets use (digits after the
+ * point, thousands, percent, text after the number); anything else shows the number as it is.
+ */
+export function formatValue(value: CellValue, code?: string): string {
+  if (value === null) return "";
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value === "string") return value;
+  return formatNumber(value, code);
+}
+
+function formatNumber(value: number, code?: string): string {
+  const plain = code?.split(";")[0].replace(/"[^"]*"|\\./g, "");
+  const match = plain === undefined ? null : /^[^0#]*([#,0]*)(?:\.([0#]+))?(%?)/.exec(plain);
+  if (code === undefined || match === null || !/[0#]/.test(plain ?? "")) return general(value);
+  const [, whole, digits = "", percent] = match;
+  return (
+    new Intl.NumberFormat("en-US", {
+      useGrouping: whole.includes(","),
+      minimumFractionDigits: digits.replace(/#/g, "").length,
+      maximumFractionDigits: digits.length,
+    })
+      .format(percent === "%" ? value * 100 : value)
+      .replace(/^-(?=[0.]*$)/, "") + percent
+  );
+}
+
+/** As many digits as a cell of usual width shows. */
+function general(value: number): string {
+  return String(Number(value.toPrecision(10)));
+}

@@ -1,0 +1,133 @@
+import type { Page, SheetCell } from "../sheets/definition";
+import { readAddress, type Position } from "../sheets/address";
+
+/** A label with the value beside it, as a form shows them. */
+export interface Field {
+  readonly label: SheetCell;
+  readonly value: SheetCell;
+  readonly unit?: SheetCell;
+}
+
+export interface Block {
+  readonly heading?: SheetCell;
+  readonly fields: readonly Field[];
+}
+
+export interface Answer {
+  readonly question: SheetCell;
+  readonly answer: SheetCell;
+}
+
+/** A table of cells under their headers. */
+export interface CellTable {
+  readonly heading?: SheetCell;
+  readonly headers: readonly SheetCell[];
+  readonly rows: readonly (readonly (SheetCell | undefined)[])[];
+}
+
+/** A table that one formula spills. */
+export interface SpilledTable {
+  readonly heading?: SheetCell;
+  readonly cell: SheetCell;
+}
+
+/** What a page says, in the order in which a reader without a grid wants it. */
+export interface Outline {
+  readonly title?: SheetCell;
+  readonly purpose?: SheetCell;
+  readonly answers: readonly Answer[];
+  readonly blocks: readonly Block[];
+  readonly tables: readonly CellTable[];
+  readonly spilled: readonly SpilledTable[];
+  readonly texts: readonly SheetCell[];
+}
+
+interface Placed extends Position {
+  readonly cell: SheetCell;
+}
+
+/** Reads the page's cells back into the parts they were laid out from. */
+export function outline(page: Page): Outline {
+  const cells = page.cells
+    .map((cell): Placed => ({ cell, ...readAddress(cell.at) }))
+    .sort((one, other) => one.row - other.row || one.column - other.column);
+  const only = (role: SheetCell["role"]) => cells.filter(({ cell }) => cell.role === role);
+  const headings = only("heading");
+  const blocks = new Map<SheetCell | undefined, Field[]>();
+  for (const label of only("label")) {
+    const field = fieldOf(label, cells);
+    if (field === undefined) continue;
+    const heading = headingOver(label, headings);
+    blocks.set(heading, [...(blocks.get(heading) ?? []), field]);
+  }
+  return {
+    title: only("title")[0]?.cell,
+    purpose: only("purpose")[0]?.cell,
+    answers: only("question").flatMap((question) => {
+      const answer = cells.find(
+        (other) => other.cell.role === "answer" && other.row === question.row,
+      );
+      return answer === undefined ? [] : [{ question: question.cell, answer: answer.cell }];
+    }),
+    blocks: [...blocks].map(([heading, fields]) => ({ heading, fields })),
+    tables: tables(cells, headings),
+    spilled: cells
+      .filter(({ cell }) => cell.spill !== undefined)
+      .map((placed) => ({ heading: headingOver(placed, headings), cell: placed.cell })),
+    texts: only("text").map(({ cell }) => cell),
+  };
+}
+
+/** The value stands to the right of its label, the unit to the right of the value. */
+function fieldOf(label: Placed, cells: readonly Placed[]): Field | undefined {
+  const right = cells.filter(({ row, column }) => row === label.row && column > label.column);
+  const [value, unit] = right;
+  if (value === undefined || !["input", "result", "check", "answer"].includes(value.cell.role))
+    return undefined;
+  if (value.cell.spill !== undefined) return undefined;
+  return {
+    label: label.cell,
+    value: value.cell,
+    ...(unit?.cell.role === "unit" && { unit: unit.cell }),
+  };
+}
+
+/** The nearest heading above whose columns reach over this cell. */
+function headingOver(placed: Placed, headings: readonly Placed[]): SheetCell | undefined {
+  return headings
+    .filter(
+      ({ row, column, cell }) =>
+        row < placed.row && column <= placed.column && placed.column < column + (cell.span ?? 1),
+    )
+    .at(-1)?.cell;
+}
+
+/** Headers side by side in a row, and what stands below them until a row is empty. */
+function tables(cells: readonly Placed[], headings: readonly Placed[]): CellTable[] {
+  const found: CellTable[] = [];
+  const at = new Map(cells.map((placed) => [`${placed.row},${placed.column}`, placed.cell]));
+  for (const group of sideBySide(cells.filter(({ cell }) => cell.role === "header"))) {
+    const rows: (SheetCell | undefined)[][] = [];
+    for (let row = group[0].row + 1; ; row++) {
+      const line = group.map(({ column }) => at.get(`${row},${column}`));
+      if (line.every((cell) => cell === undefined || cell.role === "header")) break;
+      rows.push(line);
+    }
+    const heading = headingOver(group[0], headings);
+    found.push({ headers: group.map(({ cell }) => cell), rows, ...(heading && { heading }) });
+  }
+  return found;
+}
+
+function sideBySide(headers: readonly Placed[]): Placed[][] {
+  const groups: Placed[][] = [];
+  for (const header of headers) {
+    const group = groups.at(-1);
+    const before = group?.at(-1);
+    const touches =
+      before?.row === header.row && before.column + (before.cell.span ?? 1) === header.column;
+    if (group !== undefined && touches) group.push(header);
+    else groups.push([header]);
+  }
+  return groups;
+}

@@ -1,0 +1,461 @@
+import { cautions, type CautionSubject } from "../cautions";
+import type { Page, SheetCell, SheetChart } from "../sheets/definition";
+import { readAddress, readRange, type Block as CellBlock } from "../sheets/address";
+import { cautionText } from "./cautions-text";
+import { drawChart, type ChartContent, type Point, type Stretch } from "./chart";
+import { freshId, make } from "./dom";
+import type { CellValue } from "./host";
+import { formatValue } from "./number-format";
+import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
+import type { SheetValues, ShownCell } from "./sheet-values";
+import { readTyped } from "./typed";
+
+/** Time after the last key before a typed value goes to the sheet. */
+const TYPING_PAUSE = 250;
+
+/**
+ * A page of the sheet as a document: the answers first, the picture, the inputs as a form, the
+ * results, the tables. It reads the same cells as the grid and writes to them, so that nobody needs
+ * the grid's canvas to work.
+ */
+export class SheetView {
+  private readonly refreshers: (() => void)[] = [];
+
+  constructor(
+    private readonly page: Page,
+    private values: SheetValues,
+  ) {}
+
+  /** From now on the values come from there. */
+  follow(values: SheetValues): void {
+    this.values = values;
+    this.refresh();
+  }
+
+  refresh(): void {
+    for (const refresh of this.refreshers) refresh();
+  }
+
+  build(): HTMLElement {
+    const parts = outline(this.page);
+    const withInputs = parts.blocks.filter(hasInput);
+    const withoutInputs = parts.blocks.filter((block) => !hasInput(block));
+    const spilledCharts = this.page.charts ?? [];
+    const view = make(
+      "div",
+      { class: "page-view" },
+      ...this.answers(parts.answers),
+      ...spilledCharts.map((chart) => this.picture(chart)),
+      ...this.section("What you can change", "inputs", [
+        ...withInputs.map((block) => this.block(block)),
+        ...parts.tables.filter(tableHasInput).map((table) => this.table(table)),
+      ]),
+      ...this.section("What follows from it", "results", [
+        ...withoutInputs.map((block) => this.block(block)),
+        ...parts.tables.filter((table) => !tableHasInput(table)).map((table) => this.table(table)),
+        ...parts.spilled.map((spilled) => this.spilled(spilled)),
+      ]),
+      ...parts.texts.map((cell) => this.live(make("p", { class: "note" }), cell)),
+      ...this.cautions(),
+    );
+    this.refresh();
+    return view;
+  }
+
+  private section(title: string, name: string, content: readonly HTMLElement[]): HTMLElement[] {
+    if (content.length === 0) return [];
+    const id = freshId(name);
+    return [
+      make(
+        "section",
+        { class: name, "aria-labelledby": id },
+        make("h2", { id }, title),
+        ...content,
+      ),
+    ];
+  }
+
+  private answers(answers: ReturnType<typeof outline>["answers"]): HTMLElement[] {
+    if (answers.length === 0) return [];
+    return [
+      make(
+        "dl",
+        { class: "answers" },
+        ...answers.map(({ question, answer }) =>
+          make(
+            "div",
+            {},
+            this.live(make("dt"), question),
+            this.live(make("dd"), answer),
+          ),
+        ),
+      ),
+    ];
+  }
+
+  private block(block: Block): HTMLElement {
+    const title = block.heading;
+    if (hasInput(block)) {
+      const legend = make("legend");
+      if (title !== undefined) this.live(legend, title);
+      return make("fieldset", {}, legend, ...block.fields.map((field) => this.field(field)));
+    }
+    const heading = title === undefined ? [] : [this.live(make("h3"), title)];
+    return make(
+      "div",
+      { class: "block" },
+      ...heading,
+      make("dl", { class: "values" }, ...block.fields.map((field) => this.result(field))),
+    );
+  }
+
+  private field(field: Field): HTMLElement {
+    if (field.value.role !== "input") return make("dl", { class: "values" }, this.result(field));
+    const id = freshId("input");
+    const about = freshId("about");
+    const hint = make("span", { id: about, class: "hint" }, hintOf(field.value));
+    const control = this.control(field.value, id, about, hint);
+    const unit = make("span", { class: "unit" });
+    if (field.unit !== undefined) this.live(unit, field.unit);
+    return make(
+      "div",
+      { class: "field" },
+      this.live(make("label", { for: id }), field.label),
+      make("span", { class: "control" }, control, unit),
+      hint,
+    );
+  }
+
+  private result(field: Field): HTMLElement {
+    const value = make("span", { class: "number" });
+    const dd = make("dd", {}, value);
+    if (field.unit !== undefined) dd.append(" ", this.live(make("span", { class: "unit" }), field.unit));
+    const isCheck = field.value.role === "check";
+    this.live(value, field.value, (shown) => {
+      dd.classList.toggle("sentence", typeof shown.value === "string" && shown.error === undefined);
+      if (isCheck) dd.dataset.check = shown.value === "OK" ? "passed" : "failed";
+    });
+    return make("div", {}, this.live(make("dt"), field.label), dd);
+  }
+
+  private control(
+    cell: SheetCell,
+    id: string,
+    describedBy: string,
+    hint?: HTMLElement,
+    label?: string,
+  ): HTMLElement {
+    const attributes = { id, "aria-describedby": hint && describedBy, "aria-label": label };
+    const { allowed } = cell;
+    const place = this.place(cell);
+    if (allowed !== undefined && "list" in allowed) {
+      const select = make(
+        "select",
+        attributes,
+        ...allowed.list.map((choice) => make("option", { value: choice }, choice)),
+      );
+      select.addEventListener("change", () => this.values.write(place, select.value));
+      this.refreshers.push(() => {
+        select.value = String(this.values.read(place).value ?? "");
+      });
+      return select;
+    }
+    const isText = typeof cell.value === "string";
+    const input = make("input", {
+      ...attributes,
+      type: "text",
+      inputmode: isText ? undefined : "decimal",
+      autocomplete: "off",
+      spellcheck: "false",
+      class: isText ? "words" : "number",
+    });
+    let written = "";
+    let waiting: number | undefined;
+    const write = () => {
+      window.clearTimeout(waiting);
+      if (input.value === written) return;
+      written = input.value;
+      this.values.write(place, readTyped(input.value));
+      judge(input, cell, hint);
+    };
+    input.addEventListener("input", () => {
+      window.clearTimeout(waiting);
+      waiting = window.setTimeout(write, TYPING_PAUSE);
+    });
+    input.addEventListener("change", write);
+    this.refreshers.push(() => {
+      // Not under the hands of someone who types.
+      if (document.activeElement === input && input.value !== written) return;
+      const { value } = this.values.read(place);
+      const text = typeof value === "number" ? String(Number(value.toPrecision(12))) : formatValue(value);
+      if (document.activeElement === input && readTyped(input.value) === value) return;
+      input.value = text;
+      written = text;
+      judge(input, cell, hint);
+    });
+    return input;
+  }
+
+  private table(table: CellTable): HTMLElement {
+    const caption = make("caption");
+    if (table.heading !== undefined) this.live(caption, table.heading);
+    const head = make(
+      "tr",
+      {},
+      ...table.headers.map((cell) => this.live(make("th", { scope: "col" }), cell)),
+    );
+    const rows = table.rows.map((cells, index) =>
+      make(
+        "tr",
+        {},
+        ...cells.map((cell, column) => {
+          const td = make("td");
+          if (cell === undefined) return td;
+          if (cell.role !== "input") return this.live(td, cell);
+          const header = table.headers[column];
+          const title = typeof header.value === "string" ? header.value : `column ${column + 1}`;
+          td.append(this.control(cell, freshId("input"), "", undefined, `${title}, row ${index + 1}`));
+          return td;
+        }),
+      ),
+    );
+    return scrolled(
+      make("table", {}, caption, make("thead", {}, head), make("tbody", {}, ...rows)),
+      "Table",
+    );
+  }
+
+  /** The whole of what a formula spills, as wide and as long as it comes. */
+  private spilled({ heading, cell }: SpilledTable): HTMLElement {
+    const title = make("summary", {}, "Table");
+    if (heading !== undefined) this.live(title, heading);
+    const holder = make("div");
+    const { row, column } = readAddress(cell.at);
+    const { columns, reserved, headed, formats } = cell.spill ?? noSpill;
+    this.refreshers.push(() => {
+      const first = this.values.read(this.place(cell));
+      if (first.error !== undefined) {
+        holder.replaceChildren(errorText(first));
+        return;
+      }
+      const rows = [];
+      for (let down = 0; down < reserved; down++) {
+        const values = [];
+        for (let across = 0; across < columns; across++)
+          values.push(this.read(row + down, column + across).value);
+        if (values.every(isBlank)) break;
+        rows.push(values);
+      }
+      const head = headed ? rows.slice(0, 1) : [];
+      holder.replaceChildren(
+        scrolled(
+          make(
+            "table",
+            {},
+            make(
+              "thead",
+              {},
+              ...head.map((values) =>
+                make("tr", {}, ...values.map((value) => make("th", { scope: "col" }, formatValue(value)))),
+              ),
+            ),
+            make(
+              "tbody",
+              {},
+              ...rows
+                .slice(head.length)
+                .map((values) =>
+                  make(
+                    "tr",
+                    {},
+                    ...values.map((value, across) =>
+                      make(
+                        "td",
+                        { class: typeof value === "number" ? "number" : "" },
+                        formatValue(value, formats[across]),
+                      ),
+                    ),
+                  ),
+                ),
+            ),
+          ),
+          "Table",
+        ),
+      );
+    });
+    return make("details", { class: "spilled" }, title, holder);
+  }
+
+  private picture(chart: SheetChart): HTMLElement {
+    const holder = make("div");
+    const title = freshId("picture");
+    this.refreshers.push(() => holder.replaceChildren(drawChart(this.chartContent(chart))));
+    return make(
+      "figure",
+      { class: "figure", "aria-labelledby": title },
+      make("figcaption", { id: title }, chart.title),
+      holder,
+    );
+  }
+
+  private chartContent(chart: SheetChart): ChartContent {
+    const xs = this.column(readRange(chart.x.range));
+    const series = chart.series.map(({ range, titleAt }) => ({
+      title: formatValue(this.read(readAddress(titleAt).row, readAddress(titleAt).column).value),
+      points: this.column(readRange(range)).flatMap((y, index): Point[] => {
+        const x = xs[index];
+        return typeof x === "number" && typeof y === "number" ? [{ x, y }] : [];
+      }),
+    }));
+    return {
+      xTitle: chart.x.title,
+      yTitle: chart.yTitle,
+      description: chart.description,
+      series,
+      ...this.alongTheLine(chart),
+    };
+  }
+
+  /** Where the picture is of a line's profile: its tubing and the ground it lies on. */
+  private alongTheLine(chart: SheetChart): Pick<ChartContent, "stretches" | "ground" | "groundTitle"> {
+    const x = readRange(chart.x.range);
+    const profile = this.page.cells.find(
+      (cell) =>
+        cell.spill !== undefined &&
+        /LATERAL\.PROFILE\(/i.test(cell.formula ?? "") &&
+        contains(cell, x),
+    );
+    if (profile === undefined) return {};
+    const { row, column } = readAddress(profile.at);
+    const block = (offset: number): CellBlock => ({
+      row: row + 1,
+      column: column + offset,
+      rows: x.rows,
+      columns: 1,
+    });
+    const distances = this.column(block(1));
+    const heights = this.column(block(2));
+    const bores = this.column(block(3));
+    const stretches: Stretch[] = [];
+    const ground: Point[] = [];
+    let from = 0;
+    distances.forEach((distance, index) => {
+      const bore = bores[index];
+      const height = heights[index];
+      if (typeof distance !== "number") return;
+      if (typeof height === "number") ground.push({ x: distance, y: height });
+      if (typeof bore !== "number") return;
+      const label = formatValue(bore, "0.0##");
+      const last = stretches.at(-1);
+      if (last?.label === label) stretches[stretches.length - 1] = { ...last, to: distance };
+      else stretches.push({ from, to: distance, label });
+      from = distance;
+    });
+    const header = (offset: number) => formatValue(this.read(row, column + offset).value);
+    const rises = ground.some((point) => point.y !== ground[0].y);
+    return {
+      stretches: stretches.map((stretch) => ({ ...stretch, label: `${header(3)} ${stretch.label}` })),
+      ...(rises && { ground, groundTitle: header(2) }),
+    };
+  }
+
+  private cautions(): HTMLElement[] {
+    const subjects = (this.page.cautions ?? []).filter(
+      (subject): subject is CautionSubject => subject in cautions,
+    );
+    return this.section(
+      "Before anyone works on it",
+      "cautions",
+      subjects.map((subject) => cautionText(subject)),
+    );
+  }
+
+  private live<E extends HTMLElement>(
+    element: E,
+    cell: SheetCell,
+    also?: (shown: ShownCell) => void,
+  ): E {
+    const place = this.place(cell);
+    this.refreshers.push(() => {
+      const shown = this.values.read(place);
+      if (shown.error === undefined) {
+        const text = formatValue(shown.value, cell.format);
+        if (element.textContent !== text) element.textContent = text;
+      } else element.replaceChildren(errorText(shown));
+      also?.(shown);
+    });
+    return element;
+  }
+
+  private place(cell: SheetCell) {
+    return { page: this.page.name, ...readAddress(cell.at) };
+  }
+
+  private read(row: number, column: number): ShownCell {
+    return this.values.read({ page: this.page.name, row, column });
+  }
+
+  private column(block: CellBlock): CellValue[] {
+    return Array.from({ length: block.rows }, (_, down) => this.read(block.row + down, block.column).value);
+  }
+}
+
+const noSpill = { columns: 1, reserved: 1, headed: false, formats: [] as readonly string[] };
+
+function contains(cell: SheetCell, block: CellBlock): boolean {
+  const { row, column } = readAddress(cell.at);
+  const { reserved, columns } = cell.spill ?? noSpill;
+  return (
+    block.row >= row &&
+    block.row < row + reserved &&
+    block.column >= column &&
+    block.column < column + columns
+  );
+}
+
+function errorText({ error, value }: ShownCell): HTMLElement {
+  return make(
+    "span",
+    { class: "error" },
+    make("strong", {}, error?.code ?? String(value)),
+    ` ${error?.message ?? ""}`,
+  );
+}
+
+/** Wide tables scroll inside their own frame, which the keyboard can reach. */
+function scrolled(table: HTMLElement, label: string): HTMLElement {
+  return make("div", { class: "scrolled", tabindex: 0, role: "group", "aria-label": label }, table);
+}
+
+function hasInput(block: Block): boolean {
+  return block.fields.some((field) => field.value.role === "input");
+}
+
+function tableHasInput(table: CellTable): boolean {
+  return table.rows.some((row) => row.some((cell) => cell?.role === "input"));
+}
+
+function isBlank(value: CellValue): boolean {
+  return value === null || value === "";
+}
+
+function hintOf(cell: SheetCell): string {
+  return cell.note ?? "";
+}
+
+/** Says what the cell allows when it holds something else. The functions have the last word. */
+function judge(input: HTMLInputElement, cell: SheetCell, hint?: HTMLElement): void {
+  const { allowed } = cell;
+  if (allowed === undefined || "list" in allowed) return;
+  const value = readTyped(input.value);
+  const outside =
+    value !== null &&
+    (typeof value !== "number" ||
+      value < allowed.low ||
+      value > allowed.high ||
+      (allowed.whole === true && !Number.isInteger(value)));
+  input.setAttribute("aria-invalid", String(outside));
+  if (hint === undefined) return;
+  const kind = allowed.whole === true ? "a whole number" : "a number";
+  hint.textContent = outside ? `${kind} from ${allowed.low} to ${allowed.high}` : hintOf(cell);
+}

@@ -1,0 +1,152 @@
+import { readAddress, writeAddress } from "../sheets/address";
+import { make } from "./dom";
+import type { Grid, SelectedCell } from "./grid";
+import { formatValue } from "./number-format";
+
+/**
+ * What the grid's canvas cannot say: the sentence behind an error, the list of the cells in error,
+ * and all cells of the page as a table that a screen reader can walk through.
+ */
+export class UnderGrid {
+  private readonly chosen = make("p", { class: "chosen", "aria-live": "polite" });
+  private readonly wrong = make("div", { class: "wrong" });
+  private readonly table = make("div", { class: "scrolled", tabindex: 0, role: "group", "aria-label": "Cells of the page" });
+  private readonly details: HTMLDetailsElement;
+  private readonly go: HTMLFormElement;
+  private selected: SelectedCell | undefined;
+  private page = "";
+
+  constructor(private readonly grid: Grid) {
+    this.details = make(
+      "details",
+      { class: "cell-table" },
+      make("summary", {}, "All cells of this page as a table"),
+      this.table,
+    );
+    this.details.addEventListener("toggle", () => this.fillTable());
+    this.go = this.typeIntoCell();
+    grid.onSelected((cell) => {
+      this.selected = cell;
+      this.page = cell.page;
+      this.sayChosen();
+    });
+    grid.onSettled(() => this.refresh());
+  }
+
+  build(page: string): HTMLElement[] {
+    this.page = page;
+    this.refresh();
+    return [this.chosen, this.wrong, this.go, this.details];
+  }
+
+  show(page: string): void {
+    this.page = page;
+    this.selected = undefined;
+    this.refresh();
+  }
+
+  private refresh(): void {
+    this.sayChosen();
+    this.listWrong();
+    if (this.details.open) this.fillTable();
+  }
+
+  private sayChosen(): void {
+    if (this.selected === undefined) {
+      this.chosen.textContent = "Choose a cell to read it here.";
+      return;
+    }
+    const { formula } = this.selected;
+    const { value, error } = this.grid.read(this.selected);
+    this.chosen.replaceChildren(
+      make("strong", {}, writeAddress(this.selected)),
+      " ",
+      ...(formula === "" ? [] : [make("code", {}, formula), " "]),
+      error === undefined
+        ? formatValue(value)
+        : make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
+    );
+  }
+
+  private listWrong(): void {
+    const wrong = this.grid.wrong(this.page);
+    if (wrong.length === 0) {
+      this.wrong.replaceChildren(make("p", { class: "none-wrong" }, "No cell of this page shows an error."));
+      return;
+    }
+    this.wrong.replaceChildren(
+      make("h3", {}, wrong.length === 1 ? "One cell shows an error" : `${wrong.length} cells show an error`),
+      make(
+        "ul",
+        {},
+        ...wrong.map(({ place, error }) => {
+          const jump = make("button", { type: "button" }, `Go to ${writeAddress(place)}`);
+          jump.addEventListener("click", () => this.grid.select(place));
+          return make(
+            "li",
+            {},
+            jump,
+            make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
+          );
+        }),
+      ),
+    );
+  }
+
+  /** A way to write into any cell without the canvas. */
+  private typeIntoCell(): HTMLFormElement {
+    const at = make("input", { id: "type-at", size: 6, autocomplete: "off", spellcheck: "false", placeholder: "B4" });
+    const content = make("input", { id: "type-content", autocomplete: "off", spellcheck: "false" });
+    const said = make("p", { class: "said", role: "status" });
+    const form = make(
+      "form",
+      { class: "type-into", "aria-label": "Type into a cell" },
+      make("label", { for: "type-at" }, "Cell"),
+      at,
+      make("label", { for: "type-content" }, "Value or formula"),
+      content,
+      make("button", { type: "submit" }, "Enter"),
+      said,
+    );
+    form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      try {
+        const place = { page: this.page, ...readAddress(at.value.trim()) };
+        this.grid.enter(place, content.value);
+        this.grid.select(place);
+        said.textContent = "";
+      } catch {
+        said.textContent = `"${at.value}" is no cell: type a column letter and a row number, as in B4`;
+      }
+    });
+    return form;
+  }
+
+  private fillTable(): void {
+    if (!this.details.open) return;
+    const { rows, columns } = this.grid.extent(this.page);
+    const across = Array.from({ length: columns }, (_, column) => column);
+    const body = [];
+    for (let row = 0; row < rows; row++) {
+      const shown = across.map((column) => this.grid.text({ page: this.page, row, column }));
+      if (shown.every((text) => text === "")) continue;
+      body.push(
+        make(
+          "tr",
+          {},
+          make("th", { scope: "row" }, String(row + 1)),
+          ...shown.map((text) => make("td", {}, text)),
+        ),
+      );
+    }
+    const letters = across.map((column) => writeAddress({ row: 0, column }).slice(0, -1));
+    this.table.replaceChildren(
+      make(
+        "table",
+        {},
+        make("thead", {}, make("tr", {}, make("td"), ...letters.map((letter) => make("th", { scope: "col" }, letter)))),
+        make("tbody", {}, ...body),
+      ),
+    );
+  }
+}

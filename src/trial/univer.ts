@@ -1,0 +1,14 @@
+/** The one door to the grid library, so that its size lands in one lazily loaded chunk. */
+export * from "@univerjs/preset-sheets-core";
+export {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  VerticalAlign,
+  WrapStrategy,
+} from "@univerjs/core";
+export { FUniver } from "@univerjs/core/lib/facade";
