@@ -2,7 +2,7 @@ import { InvalidInput } from "../formulas/domain-error";
 import { ZERO_CELSIUS } from "../formulas/unit-factors";
 import { GREATEST_DESIGN_STRESS, PIPE_MATERIALS } from "../tables/pipe-materials";
 import type { PipeSeries } from "../tables/pipe-sizes";
-import { type Cell, single } from "./cell";
+import { type Cell, isBlank, single } from "./cell";
 import { readChoice } from "./choices";
 import { above } from "./limits";
 import type { Units } from "./units";
@@ -16,10 +16,15 @@ export interface Strength {
 /** A number is the design stress in psi or kPa; a text is a material. */
 export function readStrength(u: Units, cell: Cell): Strength {
   const value = single("strength", cell);
-  if (typeof value === "string" && value.trim() !== "") {
-    const names = Object.keys(PIPE_MATERIALS) as (keyof typeof PIPE_MATERIALS)[];
+  const names = Object.keys(PIPE_MATERIALS) as (keyof typeof PIPE_MATERIALS)[];
+  if (typeof value === "string" && !isBlank(value)) {
     const { designStress, metric } = PIPE_MATERIALS[readChoice("strength", value, names)];
     return { designStress, usualSeries: metric ? "ISO PE" : "IPS PE" };
+  }
+  if (isBlank(value)) {
+    throw new InvalidInput(
+      `strength is missing: it must be the design stress in ${u.pressure.unit}, or one of ${names.join(", ")}`,
+    );
   }
   const greatest = GREATEST_DESIGN_STRESS[u.system];
   const designStress = u.pressure.read("strength", value, above(0));

@@ -84,6 +84,9 @@ export function headFlowSlope(law: DischargeLaw, pressure: number, flow: number)
   return (law.exponents[pieceAt(law, pressure)] * flow) / pressure;
 }
 
+/** A flow this near to a flat piece's own came from it, through units and back. */
+const SAME_FLOW = 1e-9;
+
 /**
  * Pressure, Pa, at which a head gives a flow (m³/s): headFlow turned round.
  *
@@ -92,17 +95,17 @@ export function headFlowSlope(law: DischargeLaw, pressure: number, flow: number)
  */
 export function pressureForFlow(law: DischargeLaw, flow: number): number {
   if (flow === 0) return 0;
-  let piece = 0;
-  while (piece < law.breaks.length && flow >= headFlow(law, law.breaks[piece])) piece++;
-  // A flow on a flat piece that ends in a rising one was stepped over: it is the break's own flow.
-  const before = piece - 1;
-  const flat =
-    law.exponents[piece] === 0 ||
-    (piece > 0 && law.exponents[before] === 0 && flow === headFlow(law, law.breaks[before]));
-  if (flat) {
+  const isFlatHere = (exponent: number, piece: number) =>
+    exponent === 0 && Math.abs(flow / law.coefficients[piece] - 1) <= SAME_FLOW;
+  if (law.exponents.some(isFlatHere)) {
     throw new NoAnswer(
       "discharge does not change with the pressure at this flow, so the flow does not tell the pressure",
     );
+  }
+  let piece = 0;
+  while (piece < law.breaks.length && flow >= headFlow(law, law.breaks[piece])) piece++;
+  if (law.exponents[piece] === 0) {
+    throw new NoAnswer("discharge gives this flow at no pressure: its chart is flat there");
   }
   return (flow / law.coefficients[piece]) ** (1 / law.exponents[piece]);
 }

@@ -13,7 +13,7 @@ export interface MetricSize {
 /**
  * Outside diameters are controlled, wall by the ratio; metric, by nominal outside diameter.
  *
- * Source: ISO 4427-2:2007 and EN 12201-2:2011 (least walls of all sizes, greatest ones at SDR 7.4 to
+ * Source: ISO 4427-2:2007 and EN 12201-2 (least walls of all sizes, greatest ones at SDR 7.4 to
  * 17 and mean outside diameters read in reprints; greatest walls at SDR 21 and 26 by the tolerance
  * of ISO 11922-1 grade V, 0.1 e + 0.1 rounded up to the next 0.1). A wall is not the outside
  * diameter over the SDR rounded up: 75 mm SDR 11 is 6.8, not 6.9, and 90 mm SDR 17 is 5.4, not 5.3.

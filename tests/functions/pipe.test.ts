@@ -333,7 +333,12 @@ describe("PIPE.RATING", () => {
     expect(callError("PIPE.RATING", "PE63", 17).message).toBe(
       'strength must be one of "PE4710", "PE3608", "PE2708", "PE100", "PE80"; got "PE63"',
     );
-    expect(callError("PIPE.RATING", null, 17).message).toContain("strength is missing");
+    expect(callError("PIPE.RATING", null, 17).message).toBe(
+      "strength is missing: it must be the design stress in psi, or one of PE4710, PE3608, PE2708, PE100, PE80",
+    );
+    expect(callError("PIPE.RATING", true, 17, "SI").message).toBe(
+      "strength must be a number, above 0 kPa; got TRUE",
+    );
     expect(callError("PIPE.RATING", "pe 100", 4, "SI").message).toBe(
       "rating must be from 5 to 50; got 4",
     );

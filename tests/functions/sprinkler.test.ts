@@ -62,13 +62,12 @@ describe("SPRINKLER.FLOW and SPRINKLER.PRESSURE", () => {
     ];
     expectClose(callNumber("SPRINKLER.FLOW", 40, controlled), 4, 1e-12);
     expectClose(callNumber("SPRINKLER.FLOW", 5, controlled), 4, 1e-12);
-    for (const flow of [2, 4]) {
-      const error = callError("SPRINKLER.PRESSURE", flow, controlled);
-      expect(error.code).toBe("#N/A");
-      expect(error.message).toBe(
-        "discharge does not change with the pressure at this flow, so the flow does not tell the pressure",
-      );
-    }
+    const many =
+      "discharge does not change with the pressure at this flow, so the flow does not tell the pressure";
+    const none = "discharge gives this flow at no pressure: its chart is flat there";
+    expect(callError("SPRINKLER.PRESSURE", 4, controlled).code).toBe("#N/A");
+    expect(callError("SPRINKLER.PRESSURE", 4, controlled).message).toBe(many);
+    expect(callError("SPRINKLER.PRESSURE", 2, controlled).message).toBe(none);
     expectClose(callNumber("SPRINKLER.PRESSURE", 5, controlled), 60, 1e-12);
     const levelling = [
       [30, 3],
@@ -76,9 +75,20 @@ describe("SPRINKLER.FLOW and SPRINKLER.PRESSURE", () => {
       [60, 4],
     ];
     expectClose(callNumber("SPRINKLER.PRESSURE", 3, levelling), 30, 1e-12);
-    for (const flow of [4, 4.5]) {
-      expect(callError("SPRINKLER.PRESSURE", flow, levelling).code).toBe("#N/A");
+    expect(callError("SPRINKLER.PRESSURE", 4, levelling).message).toBe(many);
+    expect(callError("SPRINKLER.PRESSURE", 4.5, levelling).message).toBe(none);
+    // A flow that came from the flat piece is known again, rounding and all.
+    const step = [
+      [30, 3],
+      [40, 4],
+      [50, 4],
+      [60, 5],
+    ];
+    for (const dust of [0, 1e-15, -1e-15, 1e-12, -1e-12]) {
+      expect(callError("SPRINKLER.PRESSURE", 4 * (1 + dust), step).message).toBe(many);
     }
+    expectClose(callNumber("SPRINKLER.PRESSURE", 3.99, step), 39.9, 0.001);
+    expectClose(callNumber("SPRINKLER.PRESSURE", 4.01, step), 50.1, 0.001);
   });
 
   test("name what is wrong", () => {

@@ -49,7 +49,7 @@ published(
 
 published(
   {
-    source: "EN 12201-2 (2011), Plastics piping systems for water supply, polyethylene pipes",
+    source: "EN 12201-2, Plastics piping systems for water supply, polyethylene pipes",
     where: "tables of mean outside diameter and of wall thickness, least and greatest, 20 to 75 mm",
     seen: "read in a secondary text",
   },

@@ -18,7 +18,7 @@ function inches(nozzle: string): number {
 
 published(
   {
-    source: "Extension bulletin on measuring sprinkler systems",
+    source: "Extension bulletin on measuring irrigation water (the copy read lacks its title page)",
     where: "table 3, capacities (gallons per minute) of certain diameter nozzles",
     seen: "read",
   },
@@ -41,7 +41,7 @@ published(
 
 published(
   {
-    source: "Extension bulletin on measuring sprinkler systems",
+    source: "Extension bulletin on measuring irrigation water (the copy read lacks its title page)",
     where: "table 3, rows at 40 and 50 psi from a chart of the rows at 35, 45 and 55 psi",
     seen: "read",
   },
@@ -65,7 +65,7 @@ published(
 
 published(
   {
-    source: "Extension bulletin on measuring sprinkler systems",
+    source: "Extension bulletin on measuring irrigation water (the copy read lacks its title page)",
     where: "example 5, 30 heads with 3/16 in nozzles at 40 psi, 190 gpm",
     seen: "read",
   },
@@ -136,7 +136,7 @@ published(
 
 published(
   {
-    source: "Weisberg, Applied Linear Regression: least squares, normal equations",
+    source: "Least squares on a straight line",
     where: "three points off a line, ln p = 0, 1, 2 and ln q = 0, 1, 1: slope ½, intercept 1/6",
     seen: "closed form",
   },

@@ -31,7 +31,7 @@ published(
 
 published(
   {
-    source: "Moser and Folkman, Buried Pipe Design, 3rd edition",
+    source: "Moser and Folkman, Buried Pipe Design",
     where: "example 4.2, PVC DR 18: 7 ft/s stopped, wave 1311 ft/s, surge 122 psi",
     seen: "read in a secondary text",
   },
@@ -47,7 +47,7 @@ published(
   {
     source: "Joukowsky's equation with the thin-wall wave speed, K = 2.19 GPa, E = 1.0 GPa",
     where: "63 × 3.8 mm 257.9 kPa and 63 × 5.8 mm 327.6 kPa for each metre a second",
-    seen: "independent engine",
+    seen: "closed form",
   },
   () => {
     // 2.19 GPa is 6 % above the 300 000 psi here, which is 3 % in the wave at most.

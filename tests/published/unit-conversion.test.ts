@@ -60,7 +60,7 @@ published(
 
 published(
   {
-    source: "Extension bulletin on measuring sprinkler systems",
+    source: "Extension bulletin on measuring irrigation water (the copy read lacks its title page)",
     where: "list of equivalents",
     seen: "read",
   },
