@@ -14,11 +14,11 @@ export function readCatches(cell: Cell): number[] {
   rows(cell).forEach((row, r) => {
     row.forEach((value, c) => {
       if (!isBlank(value)) {
-        catches.push(checked(`catches row ${r + 1} column ${c + 1}`, value, CATCH));
+        catches.push(checked(`catch row ${r + 1} column ${c + 1}`, value, CATCH));
       }
     });
   });
-  if (catches.length === 0) throw missing("catches", CATCH, "");
+  if (catches.length === 0) throw missing("catch", CATCH, "");
   return catches;
 }
 
@@ -29,9 +29,9 @@ export function readCatches(cell: Cell): number[] {
 export function readCatchesInPlace(cell: Cell): number[] {
   const grid = rows(cell);
   if (grid.length > 1 && grid.some((row) => row.length > 1)) {
-    throw new InvalidInput(`catches takes one row or one column; got ${describe(cell)}`);
+    throw new InvalidInput(`catch takes one row or one column; got ${describe(cell)}`);
   }
   const cells = grid.flat();
-  if (cells.length === 0) throw missing("catches", CATCH, "");
-  return cells.map((value, i) => checked(`catches value ${i + 1}`, value, CATCH));
+  if (cells.length === 0) throw missing("catch", CATCH, "");
+  return cells.map((value, i) => checked(`catch value ${i + 1}`, value, CATCH));
 }

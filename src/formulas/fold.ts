@@ -16,7 +16,7 @@ export const MOST_STEPS_A_MOVE = 500;
 export function foldCatch(catches: readonly number[], step: number, move: number): number[] {
   if (catches.length % 2 === 0) {
     throw new InvalidInput(
-      `catches must hold an odd number of cans, with the line at the middle one; got ${catches.length}`,
+      `catch must hold an odd number of cans, with the line at the middle one; got ${catches.length}`,
     );
   }
   const stepsAMove = exactParts(move, step);

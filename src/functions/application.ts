@@ -105,7 +105,7 @@ export function applicationCatch(volume: any, opening: any, units?: Units): any 
 /**
  * Christiansen uniformity of a catch, a fraction.
  * @customfunction APPLICATION_CU APPLICATION.CU
- * @param catches Catches, a range of any shape: depths or volumes, in any one unit, from cans of one size, each standing for the same area. Empty cells are skipped; a 0 is a can that caught nothing.
+ * @param catch_ Catches, a range of any shape: depths or volumes, in any one unit, from cans of one size, each standing for the same area. Empty cells are skipped; a 0 is a can that caught nothing.
  * @returns Fraction: 1 is even; a very poor catch falls below 0.
  * @remarks CU = 1 − Σ|z − m|/(n·m), with m the mean of the n catches z. At least two cans, and some water in one of them. A host that hands empty cells over as 0 makes them dry cans: leave no gaps in the range.
  * @source Christiansen (1942), Irrigation by Sprinkling, California Agricultural Experiment Station Bulletin 670.
@@ -113,14 +113,14 @@ export function applicationCatch(volume: any, opening: any, units?: Units): any 
  * @task how evenly does the water fall?
  * @example =IRRIG.APPLICATION.CU({10;8;12;9;11;10;7;13})
  */
-export function applicationCu(catches: any[][]): any {
-  return christiansenUniformity(readCatches(catches));
+export function applicationCu(catch_: any[][]): any {
+  return christiansenUniformity(readCatches(catch_));
 }
 
 /**
  * Distribution uniformity of a catch, a fraction: the mean of its lowest quarter over the mean of all.
  * @customfunction APPLICATION_DU APPLICATION.DU
- * @param catches Catches, a range of any shape: depths or volumes, in any one unit, from cans of one size, each standing for the same area. Empty cells are skipped; a 0 is a can that caught nothing.
+ * @param catch_ Catches, a range of any shape: depths or volumes, in any one unit, from cans of one size, each standing for the same area. Empty cells are skipped; a 0 is a can that caught nothing.
  * @param [fraction] The lowest part to compare, a fraction above 0 up to 1 (blank or 0: 0.25, the low quarter; 0.5 is the low half).
  * @returns Fraction from 0 to 1.
  * @remarks A can that the fraction cuts counts in part: of 10 cans the low quarter is the lowest two and half of the third. The handbooks avoid the question with cans in multiples of four. At least two cans, and some water in one of them. A host that hands empty cells over as 0 makes them dry cans: leave no gaps in the range.
@@ -129,9 +129,9 @@ export function applicationCu(catches: any[][]): any {
  * @task how dry is the driest quarter?
  * @example =IRRIG.APPLICATION.DU({10;8;12;9;11;10;7;13}, 0.25)
  */
-export function applicationDu(catches: any[][], fraction?: any): any {
+export function applicationDu(catch_: any[][], fraction?: any): any {
   return distributionUniformity(
-    readCatches(catches),
+    readCatches(catch_),
     readOptionalNumber("fraction", fraction, above(0, 1)) ?? LOW_QUARTER,
   );
 }
@@ -172,7 +172,7 @@ export function applicationOverlap(
 /**
  * Spills the depths between two positions of a line, from one line's catch laid over itself at every move.
  * @customfunction APPLICATION_FOLD APPLICATION.FOLD
- * @param catches Catches across the line, one row or column of an odd count with the line at the middle can, each 0 or more, in any unit. Every cell needs a number: a can that was left out would shift the others.
+ * @param catch_ Catches across the line, one row or column of an odd count with the line at the middle can, each 0 or more, in any unit. Every cell needs a number: a can that was left out would shift the others.
  * @param step Distance between two cans (ft, m), above 0.
  * @param move Distance between positions of the line, in the step's unit: a whole number of steps, at most 500.
  * @returns Depths in the unit of the catch, one column of move ÷ step rows without a header: at the line, one step from it, and so on up to a step before the next position.
@@ -182,10 +182,10 @@ export function applicationOverlap(
  * @task what falls between two positions?
  * @example =IRRIG.APPLICATION.FOLD({0.1;0.3;0.5;0.6;0.5;0.3;0.1}, 10, 40)
  */
-export function applicationFold(catches: any[][], step: any, move: any): any[][] {
+export function applicationFold(catch_: any[][], step: any, move: any): any[][] {
   return column(
     foldCatch(
-      readCatchesInPlace(catches),
+      readCatchesInPlace(catch_),
       readNumber("step", step, above(0)),
       readNumber("move", move, above(0)),
     ),

@@ -122,19 +122,19 @@ describe("APPLICATION.CU and APPLICATION.DU", () => {
 
   test("a wrong argument is named", () => {
     expect(callError("APPLICATION.CU", [[1], ["dry"]]).message).toBe(
-      'catches row 2 column 1 must be a number, 0 or more; got "dry"',
+      'catch row 2 column 1 must be a number, 0 or more; got "dry"',
     );
     expect(callError("APPLICATION.CU", [[1, -2]]).message).toBe(
-      "catches row 1 column 2 must be 0 or more; got -2",
+      "catch row 1 column 2 must be 0 or more; got -2",
     );
     expect(callError("APPLICATION.DU", [[5], [null]]).message).toBe(
-      "catches must hold at least 2 cans; got 1",
+      "catch must hold at least 2 cans; got 1",
     );
     expect(callError("APPLICATION.CU", [[0], [0], [0]]).message).toBe(
-      "catches hold no water: all 3 cans are 0",
+      "catch holds no water: all 3 cans are 0",
     );
     expect(callError("APPLICATION.CU", [[null], [""]]).message).toBe(
-      "catches is missing: it must be 0 or more",
+      "catch is missing: it must be 0 or more",
     );
     expect(callError("APPLICATION.DU", [catches], 25).message).toBe(
       "fraction must be above 0 and at most 1; got 25",
@@ -251,16 +251,14 @@ describe("APPLICATION.FOLD", () => {
   test("a wrong argument is named", () => {
     const fold = (...cells: unknown[]) => callError("APPLICATION.FOLD", ...cells).message;
     expect(fold([[1], [2]], 10, 30)).toBe(
-      "catches must hold an odd number of cans, with the line at the middle one; got 2",
+      "catch must hold an odd number of cans, with the line at the middle one; got 2",
     );
     expect(fold([[1], [2], [1]], 10, 35)).toBe(
       "move must be a whole number of steps; got a move of 35 and a step of 10",
     );
     expect(fold([[1], [2], [1]], 1e6, 1e-6)).toMatch(/^move must be a whole number of steps/);
     expect(fold([[1], [2], [1]], 1, 501)).toBe("move must be at most 500 steps; got 501 (501 ÷ 1)");
-    expect(fold([[1], [null], [1]], 10, 30)).toBe(
-      "catches value 2 is missing: it must be 0 or more",
-    );
+    expect(fold([[1], [null], [1]], 10, 30)).toBe("catch value 2 is missing: it must be 0 or more");
     expect(
       fold(
         [
@@ -270,8 +268,8 @@ describe("APPLICATION.FOLD", () => {
         10,
         30,
       ),
-    ).toMatch(/^catches takes one row or one column/);
-    expect(fold(null, 10, 30)).toBe("catches is missing: it must be 0 or more");
+    ).toMatch(/^catch takes one row or one column/);
+    expect(fold(null, 10, 30)).toBe("catch is missing: it must be 0 or more");
     expect(callTable("APPLICATION.FOLD", [[1]], 1, 500)).toHaveLength(500);
   });
 });
