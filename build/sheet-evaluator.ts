@@ -1,5 +1,5 @@
 import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
-import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import type { ICellData, IWorkbookData, IWorksheetData, Workbook } from "@univerjs/core";
 import {
   ArrayValueObject,
   BaseFunction,
@@ -39,14 +39,18 @@ const hosted = standInHost();
 
 /** Evaluates with the formula engine of the trial page's grid, so that both show the same numbers. */
 export async function evaluate(pages: readonly Page[]): Promise<EvaluatedSheet> {
-  const univer = new Univer({ locale: LocaleType.EN_US, logLevel: LogLevel.ERROR });
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.ERROR,
+  });
   univer.registerPlugin(UniverFormulaEnginePlugin);
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.FORCED,
   });
   const messages = new Map<string, string>();
-  const book = univer.createUnit<IWorkbookData, WorkbookModel>(
+  const book = univer.createUnit<IWorkbookData, Workbook>(
     UniverInstanceType.UNIVER_SHEET,
     workbook(pages),
   );
@@ -68,17 +72,10 @@ export async function evaluate(pages: readonly Page[]): Promise<EvaluatedSheet> 
     // Truth values are kept as 0 and 1, and marked by their type.
     return cell?.t === BOOLEAN ? cell.v === 1 : ((cell?.v ?? null) as Value);
   };
-  const evaluated = { value: reader(pages, read), errors: errorsOf(pages, read, messages) };
-  return evaluated;
+  return { value: reader(pages, read), errors: errorsOf(pages, read, messages) };
 }
 
 const BOOLEAN = 3;
-
-interface WorkbookModel {
-  getSheetBySheetId(
-    id: string,
-  ): { getCellRaw(row: number, column: number): ICellData | null } | null;
-}
 
 type Read = (index: number, row: number, column: number) => Value;
 

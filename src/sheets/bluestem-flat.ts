@@ -79,6 +79,8 @@ export interface Field {
     readonly labour: number;
   };
   readonly headWeight: number;
+  readonly inletThereIs: number;
+  readonly greatestSpeed: number;
   readonly drop: number;
   readonly nozzle: number;
   readonly feederLength: number;
@@ -107,7 +109,7 @@ const us: Field = {
     [55, 4.6],
   ],
   wetted: 92,
-  wind: 6,
+  wind: 4,
   friction: 140,
   largeTubing: 63,
   smallTubing: 50,
@@ -163,7 +165,9 @@ const us: Field = {
     day: 196,
   },
   price: { large: 1.1, small: 0.7, smallest: 0.45, feeder: 1.55, energy: 0.14, labour: 18 },
-  headWeight: 1.5,
+  headWeight: 6,
+  inletThereIs: 48,
+  greatestSpeed: 5,
   drop: 6,
   nozzle: 0.156,
   feederLength: 170,
@@ -194,12 +198,12 @@ const si: Field = {
   riser: 0.6,
   lowestPressure: 275,
   chart: [
-    [250, 0.86],
-    [300, 0.94],
-    [350, 1.01],
+    [250, 0.84],
+    [300, 0.92],
+    [350, 0.99],
   ],
   wetted: 28,
-  wind: 9,
+  wind: 6,
   friction: 140,
   largeTubing: 63,
   smallTubing: 50,
@@ -236,7 +240,7 @@ const si: Field = {
   pondInflow: 2.5,
   area: 4.1,
   width: 210,
-  netDepth: 36,
+  netDepth: 35,
   efficiency: 0.75,
   spotUniformity: 0.82,
   adequacy: 0.8,
@@ -255,7 +259,9 @@ const si: Field = {
     day: 196,
   },
   price: { large: 3.6, small: 2.3, smallest: 1.5, feeder: 5.1, energy: 0.14, labour: 18 },
-  headWeight: 0.7,
+  headWeight: 2.7,
+  inletThereIs: 332,
+  greatestSpeed: 1.5,
   drop: 1.8,
   nozzle: 4,
   feederLength: 52,

@@ -110,9 +110,9 @@ export function endOfSeasonPage(field: Field): Page {
     unit: "weight",
   });
   tow.input("The line is", "drained", { name: "Contents", allowed: { list: ["drained", "full"] } });
-  tow.input("Drag on the ground", 0.6, {
+  tow.input("Drag on the ground", 0.45, {
     name: "Drag",
-    note: "Pull over weight: about 0.5 to 0.8 for polyethylene on grass, more on rough ground. From common practice: measure yours.",
+    note: "Pull over weight: 0.3 to 0.6 is common on grass, without a published source. Measure it with a scale in the tow rope.",
   });
   tow.input("Slope of the pull", field.slope, { name: "TowSlope", unit: { word: "%" } });
   tow.input("Yield strength of the tubing", field.yield, { name: "Yield", unit: "pressure" });

@@ -400,11 +400,23 @@ function tubingPage(field: Field): Page {
   ]);
   page.nameRange("Candidates", `${insides.split(":")[0]}:${priceRange.split(":")[1]}`);
   page.gap();
-  page.heading("Least cost for these heads at this inlet pressure");
+  page.heading(
+    "Least cost for these heads, where the inlet has more pressure than the page Line asks",
+  );
+  const limits = page.block("A");
+  limits.input("Pressure there is at the inlet", field.inletThereIs, {
+    name: "InletThereIs",
+    unit: "pressure",
+  });
+  limits.input("Greatest speed", field.greatestSpeed, { name: "GreatestSpeed", unit: "speed" });
+  page.row = limits.row;
   page.spill(
     "A",
-    "=IRRIG.LATERAL.CHANGEOVER(Limit, Inlet, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser)",
-    { rows: 3, reserved: 4, columns: ["diameter", { format: "0" }] },
+    "=IRRIG.LATERAL.CHANGEOVER(Limit, InletThereIs, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser, Lowest, GreatestSpeed)",
+    {
+      rows: sizes.length + 1,
+      columns: ["diameter", { format: "0" }, "length", { format: "#,##0.00" }],
+    },
   );
   page.gap();
   page.heading("Rolls for the sizes of the page Line");
