@@ -18,8 +18,9 @@ const LEAST_PORTION = 0.1;
  * held to 7 … 17. The fraction is stated as 0.1 to 1: below that, et and wind are beyond the equation.
  *
  * Source: Keller and Bliesner (1990), Sprinkle and Trickle Irrigation, equation 6.7, after the Frost
- * and Schwalen (1955) nomograph. From memory; the CIGR Handbook of Agricultural Engineering, Volume I
- * (1999), equation 5.152, was read in part, and prints 0.0018 for the wind where 0.00018 is meant.
+ * and Schwalen (1955) nomograph. From memory; of the CIGR Handbook of Agricultural Engineering,
+ * Volume I (1999), equation 5.152, a part was read: it has the same bounds and the same factors of ET
+ * and ET W, and 0.0018 for W, which would lose a sixth of the water in a light wind.
  * Example: 6 mm a day, 10 km/h and CI 10: 0.958.
  */
 export function effectivePortion(

@@ -221,7 +221,7 @@ export function applicationCoarseness(pressure: any, nozzle: any, units?: Units)
  * @param coarseness Coarseness index of the spray, above 0, as APPLICATION.COARSENESS gives it; held to 7 and 17.
  * @param [units] "US" (blank) or "SI".
  * @returns Fraction, at most 0.982 and not below 0.1.
- * @remarks 0.976 + 0.005ET − 0.00017ET² + 0.0012W − CI(0.00043ET + 0.00018W + 0.000016ET·W), ET in mm a day, W in km/h. Coefficients from memory. An estimate for the mean weather of the irrigation season; a fit to still, mild days at one end and hot wind at the other.
+ * @remarks 0.976 + 0.005ET − 0.00017ET² + 0.0012W − CI(0.00043ET + 0.00018W + 0.000016ET·W), ET in mm a day, W in km/h. Coefficients from memory. An estimate for the mean weather of a set, not for gusts.
  * @source Keller and Bliesner (1990), Sprinkle and Trickle Irrigation, after Frost and Schwalen (1955); from memory.
  * @errors #VALUE! for a blank, text or negative value; #N/A where the equation gives less than 0.1.
  * @task how much is lost to wind and sun?
