@@ -101,6 +101,8 @@ export const catalogue = [
   "TOW_SAFEPULL",
   "TOW_BEND",
   // STAKE
+  "STAKE_FLAGS",
+  "STAKE_POSITIONS",
   // BILL
   // CHECK
   "CHECK_VARIATION",

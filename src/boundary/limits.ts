@@ -15,6 +15,9 @@ export const LARGEST = 1e12;
 
 export const MOST_HEADS = 500;
 
+/** Longest plan a sheet can ask for: it is a row or two a position. */
+export const MOST_POSITIONS = 500;
+
 export function above(low: number, high = LARGEST): Limit {
   return { low, high, lowOpen: true, whole: false };
 }

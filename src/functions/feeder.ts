@@ -1,5 +1,5 @@
 import { readFriction } from "../boundary/friction";
-import { above, anyNumber, atLeast, wholeNumber } from "../boundary/limits";
+import { above, anyNumber, atLeast, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { readUnits } from "../boundary/units";
 import { feederLength as lengthOfFeeder } from "../formulas/feeder-length";
@@ -12,8 +12,6 @@ enum Units {
   /** metres, millimetres, kPa, m³/h */
   SI = "SI",
 }
-
-const MOST_POSITIONS = 500;
 
 /**
  * Shortest straight feeder that lets the near end of the line reach every position.

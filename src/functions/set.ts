@@ -1,5 +1,5 @@
 import { readEfficiency } from "../boundary/efficiency";
-import { above, atLeast, between, wholeNumber } from "../boundary/limits";
+import { above, atLeast, between, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { type Column, spillTable } from "../boundary/table";
 import { rotation } from "../formulas/rotation";
@@ -8,9 +8,6 @@ import { setsADay } from "../formulas/sets-a-day";
 import { partsToCover } from "../formulas/whole-parts";
 
 const HOURS_A_DAY = 24;
-
-/** Longest plan a sheet can ask for: it is one row a position. */
-const MOST_POSITIONS = 500;
 
 const PLAN_COLUMNS: readonly Column[] = [
   { header: "day" },
