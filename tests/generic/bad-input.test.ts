@@ -1,5 +1,5 @@
 import type { ArgumentHelp } from "../../src/reference";
-import { faultOf, outcomeOf, sampleArguments, withCell } from "../support/examples";
+import { faultOf, outcomeOf, sampleArguments, withCell } from "../support/samples";
 
 /** What no argument takes, whatever it is for. */
 const neverTaken: readonly (readonly [string, unknown])[] = [

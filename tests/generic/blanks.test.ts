@@ -1,4 +1,4 @@
-import { outcomeOf, sampleArguments, samples, withCell } from "../support/examples";
+import { outcomeOf, sampleArguments, samples, withCell } from "../support/samples";
 
 const optionalArguments = sampleArguments.filter(([, , argument]) => argument.optional);
 

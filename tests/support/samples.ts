@@ -11,12 +11,15 @@ export interface Sample {
   readonly cells: readonly unknown[];
 }
 
-export const samples: readonly Sample[] = generate(functionFiles(), catalogue).functions.map(
-  (help) => {
+export function samplesOf(functions: readonly FunctionHelp[]): Sample[] {
+  return functions.map((help) => {
     const given = literalArguments(help.example);
     return { help, cells: help.arguments.map((_, place) => given[place] ?? null) };
-  },
-);
+  });
+}
+
+/** From the sources as they stand; a build is not needed. */
+export const samples: readonly Sample[] = samplesOf(generate(functionFiles(), catalogue).functions);
 
 /** Each argument of each function, named "FAMILY.WHAT argument". */
 export const sampleArguments: readonly (readonly [string, Sample, ArgumentHelp, number])[] =
@@ -35,13 +38,17 @@ export type Outcome =
   { readonly result: unknown; readonly error?: undefined } | { readonly error: HostError };
 
 /** Result or host error; anything else that is thrown goes through. */
-export function outcomeOf(name: string, cells: readonly unknown[]): Outcome {
+export function outcomeOfCall(run: () => unknown): Outcome {
   try {
-    return { result: call(name, ...cells) };
+    return { result: run() };
   } catch (error) {
     if (error instanceof HostError) return { error };
     throw error;
   }
+}
+
+export function outcomeOf(name: string, cells: readonly unknown[]): Outcome {
+  return outcomeOfCall(() => call(name, ...cells));
 }
 
 /** What is wrong with an outcome whatever the arguments were; undefined when nothing is. */
