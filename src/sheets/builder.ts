@@ -90,6 +90,8 @@ interface SpillOptions {
   readonly reserved?: number;
   /** Quantity or number format of each column. */
   readonly columns: readonly (Quantity | { readonly format: string })[];
+  /** Columns that the definition's inputs fill; all unless given. */
+  readonly filled?: number;
   readonly headed?: boolean;
   readonly name?: string;
   readonly note?: string;
@@ -296,14 +298,21 @@ export class PageBuilder {
 
   /** A formula that spills, at `column` of the next free row. Gives the address of its first cell. */
   spill(column: string, formula: string, options: SpillOptions): string {
-    const { rows, columns, reserved = rows, headed = true, ...rest } = options;
+    const {
+      rows,
+      columns,
+      reserved = rows,
+      headed = true,
+      filled = columns.length,
+      ...rest
+    } = options;
     const formats = columns.map((part) =>
       typeof part === "string" ? (this.formatOf(part) ?? "General") : part.format,
     );
     const at = this.put(columnOf(column), this.row, {
       role: "result",
       formula,
-      spill: { rows, columns: formats.length, reserved, headed, formats },
+      spill: { rows, columns: filled, reserved, headed, formats },
       ...rest,
     });
     // The headers of a table are longer than its numbers.

@@ -61,7 +61,7 @@ export interface Spilling {
   /** Rows kept free, and formatted, for other inputs; at least `rows`. */
   readonly reserved: number;
   readonly headed: boolean;
-  /** Number format code of each column. */
+  /** Number format code of each column; more than `columns` where other inputs fill more. */
   readonly formats: readonly string[];
 }
 

@@ -1,10 +1,8 @@
 import type { Field } from "./bluestem-flat";
 import { PageBuilder } from "./builder";
 import type { Page } from "./definition";
+import { COLUMNS, SENTENCE_COLUMNS } from "./line-blocks";
 import { LINE_WITHOUT_INLET } from "./line-inputs";
-
-const COLUMNS = new Array<number>(11).fill(12);
-const SENTENCE_COLUMNS = 6;
 
 /** Flush, drain, tow, and what else must be emptied before the frost. */
 export function endOfSeasonPage(field: Field): Page {

@@ -4,12 +4,11 @@ import { bluestemFlat, type Field } from "./bluestem-flat";
 import { type Block, cautionsPage, PageBuilder, unitText } from "./builder";
 import type { Page, ReadyMadeSheet } from "./definition";
 import { endOfSeasonPage } from "./end-of-season";
+import { COLUMNS, SENTENCE_COLUMNS } from "./line-blocks";
 import { namesPage } from "./names";
 import { unitsInput } from "./line-inputs";
 import { waterSourcePage } from "./water-source";
 
-const COLUMNS = new Array<number>(11).fill(12);
-const SENTENCE_COLUMNS = 6;
 const MOST_SETS = 120;
 
 const SUBJECTS = [

@@ -1,10 +1,9 @@
 import type { Field } from "./bluestem-flat";
 import { PageBuilder } from "./builder";
 import type { Page } from "./definition";
+import { COLUMNS, SENTENCE_COLUMNS } from "./line-blocks";
 import { LINE, LINE_WITHOUT_INLET, lineInputs, tubingAndChart } from "./line-inputs";
 
-const COLUMNS = new Array<number>(11).fill(12);
-const SENTENCE_COLUMNS = 6;
 const MOST_RUNNING = 4;
 
 /** Rows of PUMP.LINES: what happens when lines run on one pump. */
