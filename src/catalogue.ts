@@ -104,6 +104,9 @@ export const catalogue = [
   "STAKE_FLAGS",
   "STAKE_POSITIONS",
   // BILL
+  "BILL_MATERIALS",
+  "BILL_QUOTE",
+  "BILL_ROLLS",
   // CHECK
   "CHECK_VARIATION",
   "CHECK_RATE",
