@@ -77,8 +77,16 @@ export interface Field {
     readonly feeder: number;
     readonly energy: number;
     readonly labour: number;
+    readonly headSet: number;
   };
   readonly headWeight: number;
+  readonly whatIf: {
+    readonly spacing: number;
+    readonly move: number;
+    readonly step: number;
+    readonly pressure: number;
+    readonly pressureStep: number;
+  };
   readonly inletThereIs: number;
   readonly greatestSpeed: number;
   readonly drop: number;
@@ -164,8 +172,17 @@ const us: Field = {
     elevation: 1100,
     day: 196,
   },
-  price: { large: 1.1, small: 0.7, smallest: 0.45, feeder: 1.55, energy: 0.14, labour: 18 },
+  price: {
+    large: 1.1,
+    small: 0.7,
+    smallest: 0.45,
+    feeder: 1.55,
+    energy: 0.14,
+    labour: 18,
+    headSet: 46,
+  },
   headWeight: 6,
+  whatIf: { spacing: 35, move: 40, step: 5, pressure: 42, pressureStep: 4 },
   inletThereIs: 48,
   greatestSpeed: 5,
   drop: 6,
@@ -258,8 +275,17 @@ const si: Field = {
     elevation: 340,
     day: 196,
   },
-  price: { large: 3.6, small: 2.3, smallest: 1.5, feeder: 5.1, energy: 0.14, labour: 18 },
+  price: {
+    large: 3.6,
+    small: 2.3,
+    smallest: 1.5,
+    feeder: 5.1,
+    energy: 0.14,
+    labour: 18,
+    headSet: 46,
+  },
   headWeight: 2.7,
+  whatIf: { spacing: 10, move: 11, step: 2, pressure: 290, pressureStep: 25 },
   inletThereIs: 332,
   greatestSpeed: 1.5,
   drop: 1.8,

@@ -2,6 +2,7 @@ import { cautions, type CautionSubject } from "../cautions";
 import { columnLetters, readAddress, writeAddress } from "./address";
 import type {
   Allowed,
+  Marks,
   NamedFunction,
   NamedRange,
   Page,
@@ -97,6 +98,15 @@ interface SpillOptions {
   readonly note?: string;
 }
 
+interface GridBody {
+  readonly role: "result" | "check";
+  readonly format?: string;
+  readonly downFormat?: { readonly format: string };
+  readonly acrossFormat?: { readonly format: string };
+  /** By row and column of the body, from 0. */
+  readonly formula: (row: number, column: number) => string;
+}
+
 const LABEL_COLUMNS = 3;
 
 /** A column of labels, each with its value and unit to the right, written from the top down. */
@@ -126,6 +136,14 @@ export class Block {
 
   result(label: string, formula: string, options: ValueOptions = {}): string {
     return this.line(label, { role: "result", formula }, options);
+  }
+
+  /** A result with its formula as text beside it. */
+  worked(label: string, formula: string, options: ValueOptions = {}): string {
+    const at = this.result(label, formula, options);
+    const column = this.column + this.labelColumns + 2;
+    this.page.put(column, this.row - 1, { role: "formulaText", formula: `=FORMULATEXT(${at})` });
+    return at;
   }
 
   /** "OK" or a sentence, over the columns of value and unit and `more` beyond. */
@@ -176,6 +194,7 @@ export class PageBuilder {
   private readonly charts: SheetChart[] = [];
   private readonly names: NamedRange[] = [];
   private readonly functions: NamedFunction[] = [];
+  private readonly marks: Marks[] = [];
   private readonly pageBreaks: number[] = [];
   private subjects: readonly CautionSubject[] = [];
   private frozenRows: number | undefined;
@@ -321,12 +340,48 @@ export class PageBuilder {
     return at;
   }
 
+  /**
+   * A grid of one formula: `down` stands in its first column and `across` in its first row, as
+   * addresses of cells that hold the values. Gives the range of its body.
+   */
+  grid(
+    column: string,
+    title: string,
+    down: readonly string[],
+    across: readonly string[],
+    body: GridBody,
+  ): string {
+    const left = columnOf(column);
+    this.put(left, this.row, { role: "header", value: title });
+    across.forEach((at, i) =>
+      this.put(left + 1 + i, this.row, { role: "header", formula: `=${at}`, ...body.acrossFormat }),
+    );
+    this.needsLines(this.row, 2);
+    const top = this.row + 1;
+    down.forEach((rowAt, r) => {
+      this.put(left, top + r, { role: "header", formula: `=${rowAt}`, ...body.downFormat });
+      across.forEach((_, c) =>
+        this.put(left + 1 + c, top + r, {
+          role: body.role,
+          formula: body.formula(r, c),
+          ...(body.format !== undefined && { format: body.format }),
+        }),
+      );
+    });
+    this.row = top + down.length;
+    return `${columnLetters(left)}${top}:${columnLetters(left + across.length - 1)}${this.row - 1}`;
+  }
+
   nameRange(name: string, range: string): void {
     this.names.push({ name, range });
   }
 
   nameFunction(name: string, formula: string): void {
     this.functions.push({ name, formula });
+  }
+
+  mark(range: string, by: string): void {
+    this.marks.push({ range, by });
   }
 
   chart(chart: SheetChart): void {
@@ -365,6 +420,7 @@ export class PageBuilder {
       ...(this.frozenRows !== undefined && { frozenRows: this.frozenRows }),
       ...(this.pageBreaks.length > 0 && { pageBreaks: this.pageBreaks }),
       ...(this.charts.length > 0 && { charts: this.charts }),
+      ...(this.marks.length > 0 && { marks: this.marks }),
       ...(this.names.length > 0 && { names: this.names }),
       ...(this.functions.length > 0 && { functions: this.functions }),
       ...(this.subjects.length > 0 && { cautions: this.subjects }),

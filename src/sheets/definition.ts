@@ -86,6 +86,14 @@ export interface SheetChart {
   readonly description: string;
 }
 
+/** Cells that look passed or failed by what cells of role "check" say, each by the one in its place. */
+export interface Marks {
+  /** The cells to mark, "B20:F24". */
+  readonly range: string;
+  /** As many cells, each "OK" or something else. */
+  readonly by: string;
+}
+
 export interface NamedRange {
   readonly name: string;
   /** On this page, "D12:E14". */
@@ -113,6 +121,7 @@ export interface Page {
   /** Rows that begin a new printed page. */
   readonly pageBreaks?: readonly number[];
   readonly charts?: readonly SheetChart[];
+  readonly marks?: readonly Marks[];
   readonly names?: readonly NamedRange[];
   readonly functions?: readonly NamedFunction[];
   /** Subjects of src/cautions.ts that stand on this page, beside the cells of role "caution". */

@@ -1,6 +1,7 @@
 import type { ReadyMadeSheet } from "./definition";
 import { lineLayout } from "./line-layout";
 import { season } from "./season";
+import { spacingWhatIf } from "./spacing";
 
 /** The ready-made sheets, in the order in which screens list them. */
-export const readyMadeSheets: readonly ReadyMadeSheet[] = [lineLayout, season];
+export const readyMadeSheets: readonly ReadyMadeSheet[] = [lineLayout, spacingWhatIf, season];

@@ -124,6 +124,7 @@ function fieldInputs(block: Block, field: Field): void {
     name: "Positions",
     allowed: { low: 1, high: 500, whole: true },
   });
+  block.input("Area", field.area, { name: "Area", unit: "area" });
   block.input("Lines", field.lines, { name: "Lines", allowed: { low: 1, high: 20, whole: true } });
   block.input("Net depth to put on", field.netDepth, { name: "NetDepth", unit: "depth" });
   block.input("Application efficiency", field.efficiency, {

@@ -1,0 +1,331 @@
+import { readRange, writeAddress } from "./address";
+import { bluestemFlat, type Field } from "./bluestem-flat";
+import { cautionsPage, PageBuilder } from "./builder";
+import type { Page, ReadyMadeSheet } from "./definition";
+import {
+  basePage,
+  DEALER_QUESTION,
+  GROWER_ANSWER,
+  GROWER_QUESTION,
+  OFFICER_ANSWER,
+  OFFICER_QUESTION,
+} from "./line-blocks";
+import { namesPage } from "./names";
+
+/** Two grids side by side, five columns each beside their first. */
+const COLUMNS = [13, 10, 10, 10, 10, 10, 4, 13, 10, 10, 10, 10, 10];
+const STEPS = 5;
+const SUBJECTS = ["pressure", "overhead wires", "roads and buildings"] as const;
+
+export const spacingWhatIf: ReadyMadeSheet = {
+  id: "spacing-what-if",
+  title: "Spacing what-if",
+  purpose:
+    "For a dealer or a designer who weighs spacings, moves, pressures and sizes against each other before anything is bought.",
+  pages: (system) => {
+    const field = bluestemFlat(system);
+    return [
+      spacingPage(field),
+      pressurePage(field),
+      basePage(
+        field,
+        "Base",
+        "The two what-if pages start from these cells: change them here, and both grids move.",
+      ),
+      namesPage(system),
+      cautionsPage(system, SUBJECTS),
+    ];
+  },
+};
+
+function steps(first: string, step: string): string[] {
+  return Array.from({ length: STEPS }, (_, i) =>
+    i === 0 ? `=${first}` : `=${first}+${i}*${step}`,
+  );
+}
+
+/** Addresses of a table column's cells. */
+function cellsOf(range: string): string[] {
+  const { row, column, rows } = readRange(range);
+  return Array.from({ length: rows }, (_, i) => writeAddress({ row: row + i, column }));
+}
+
+function cellIn(range: string, r: number, c: number): string {
+  const { row, column } = readRange(range);
+  return writeAddress({ row: row + r, column: column + c });
+}
+
+function spacingPage(field: Field): Page {
+  const page = new PageBuilder("Spacing", field.system, COLUMNS, true);
+  page.title("What if: head spacing by move");
+  page.question(
+    DEALER_QUESTION,
+    '="At "&Spacing&" by "&Move&" "&IF(Units="SI", "m", "ft")&": "&Heads&" heads on each of "&Lines&" lines. Of "&COUNTA(SpacingMarks)&" choices below, "&COUNTIF(SpacingMarks, "OK")&" pass; the cheapest of these costs "&FIXED(CheapestOK, 0)&"."',
+  );
+  page.question(OFFICER_QUESTION, OFFICER_ANSWER);
+  page.question(GROWER_QUESTION, GROWER_ANSWER);
+  page.freeze();
+  page.purpose(
+    "One size of tubing, the larger of the page Base, all the way; the inlet pressure such that the lowest head gets what Base asks. A mark says what fails: soil, rate above what it takes; gaps, too wide for the wind; day, a set and its move longer than the working day.",
+  );
+  page.gap();
+
+  const given = page.block("A");
+  given.heading("Choices");
+  given.input("Least spacing", field.whatIf.spacing, { name: "LeastSpacing", unit: "length" });
+  given.input("Step", field.whatIf.step, { name: "SpacingStep", unit: "length" });
+  given.input("Least move", field.whatIf.move, { name: "LeastMove", unit: "length" });
+  given.input("Step of the move", field.whatIf.step, { name: "MoveStep", unit: "length" });
+  const money = page.block("H");
+  money.heading("And what they cost");
+  money.input("Days to come round", field.days, {
+    name: "RotationDays",
+    allowed: { low: 1, high: 60, whole: true },
+  });
+  money.input("A head with saddle and stand", field.price.headSet, {
+    name: "HeadSetPrice",
+    format: "0.00",
+  });
+  money.input("Tubing, price for each", field.price.large, {
+    name: "TubingPrice",
+    unit: "length",
+    format: "0.00",
+  });
+  page.below(given, money);
+
+  const top = page.row;
+  const row = (i: number) => top + 1 + i;
+  const rows = Array.from({ length: STEPS }, (_, i) => i);
+  const line = (i: number) =>
+    `B${row(i)}, A${row(i)}, INDEX(Insides, 1), Chart, Units, 0, Regulator, Friction, , Riser`;
+  const [spacings, heads, , flows] = page.table("A", [
+    {
+      header: "Spacing",
+      unit: "length",
+      role: "result",
+      rows: steps("LeastSpacing", "SpacingStep"),
+    },
+    {
+      header: "Heads",
+      role: "result",
+      format: "0",
+      rows: rows.map((i) => `=IRRIG.LATERAL.HEADS(LineLength, A${row(i)})`),
+    },
+    {
+      header: "Inlet",
+      unit: "pressure",
+      role: "result",
+      rows: rows.map((i) => `=IRRIG.LATERAL.INLET(Lowest, ${line(i)})`),
+    },
+    {
+      header: "A head",
+      unit: "headFlow",
+      role: "result",
+      rows: rows.map((i) => `=IRRIG.LATERAL.FLOW(C${row(i)}, ${line(i)})/B${row(i)}`),
+    },
+    {
+      header: "Varies by",
+      role: "result",
+      format: "0.0%",
+      rows: rows.map((i) => `=IRRIG.LATERAL.VARIATION(C${row(i)}, ${line(i)})`),
+    },
+  ]);
+  const [moves] = page.table(
+    "H",
+    [{ header: "Move", unit: "length", role: "result", rows: steps("LeastMove", "MoveStep") }],
+    top,
+  );
+  page.needsLines(top, 2);
+  page.gap();
+
+  const down = cellsOf(spacings);
+  const across = cellsOf(moves);
+  const headsAt = cellsOf(heads);
+  const flowAt = cellsOf(flows);
+  const formats = { downFormat: { format: "0" }, acrossFormat: { format: "0" } };
+  const rate = (r: number, c: number) =>
+    `IRRIG.APPLICATION.RATE(${flowAt[r]}, ${down[r]}, ${across[c]}, Units)`;
+  const hours = (r: number, c: number) => `IRRIG.SET.TIME(NetDepth, ${rate(r, c)}, Efficiency)`;
+  const lines = (r: number, c: number) =>
+    `IRRIG.SYSTEM.LINES(IRRIG.SET.POSITIONS(Positions*Move, ${across[c]}), IRRIG.SET.PERDAY(${hours(r, c)}, MoveHours, DayHours), RotationDays)`;
+
+  page.heading("Marks and rate");
+  const firstRow = page.row;
+  const marks = page.grid("A", "Mark", down, across, {
+    role: "check",
+    ...formats,
+    formula: (r, c) =>
+      `=IF(IRRIG.CHECK.RATE(${rate(r, c)}, Intake)<>"OK", "soil", IF(IRRIG.CHECK.SPACING(${down[r]}, ${across[c]}, Wetted, Wind, Units)<>"OK", "gaps", IF(${hours(r, c)}+MoveHours>DayHours, "day", "OK")))`,
+  });
+  page.nameRange("SpacingMarks", marks);
+  page.row = firstRow;
+  const rates = page.grid("H", "Rate", down, across, {
+    role: "result",
+    format: page.formatOf("rate") ?? "0.00",
+    ...formats,
+    formula: (r, c) => `=${rate(r, c)}`,
+  });
+  page.gap();
+  page.heading("Set time in hours, and lines needed");
+  const secondRow = page.row;
+  const times = page.grid("A", "Set time", down, across, {
+    role: "result",
+    format: "0.0",
+    ...formats,
+    formula: (r, c) => `=${hours(r, c)}`,
+  });
+  page.row = secondRow;
+  const needed = page.grid("H", "Lines", down, across, {
+    role: "result",
+    format: "0",
+    ...formats,
+    formula: (r, c) => `=IF(${hours(r, c)}+MoveHours>DayHours, "none", ${lines(r, c)})`,
+  });
+  page.gap();
+  page.heading("Cost of the lines: heads and tubing");
+  const thirdRow = page.row;
+  const costs = page.grid("A", "Cost", down, across, {
+    role: "result",
+    format: "#,##0",
+    ...formats,
+    formula: (r, c) => {
+      const lineCount = cellIn(needed, r, c);
+      return `=IF(ISNUMBER(${lineCount}), ${lineCount}*(${headsAt[r]}*HeadSetPrice+LineLength*TubingPrice), "none")`;
+    },
+  });
+  page.nameRange("SpacingCosts", costs);
+  const below = page.row;
+  page.row = thirdRow;
+  const cheapest = page.block("H");
+  cheapest.result("Cheapest that passes", '=MINIFS(SpacingCosts, SpacingMarks, "OK")', {
+    name: "CheapestOK",
+    format: "#,##0",
+  });
+  page.row = below;
+  for (const range of [rates, times, needed, costs]) page.mark(range, marks);
+  page.gap();
+  page.cautionsFor(...SUBJECTS);
+  return page.build();
+}
+
+/** Columns of the second what-if: three sizes for the whole line, and the line as Base lays it out. */
+const SIZES = 3;
+
+function pressurePage(field: Field): Page {
+  const page = new PageBuilder("Pressure", field.system, COLUMNS, true);
+  page.title("What if: inlet pressure by tubing");
+  page.freeze();
+  page.purpose(
+    "The line of the page Base with its heads and spacing, in one size all the way or as laid out there. A mark says what fails: low, a nozzle below the chart; varies, pressure beyond the limit; fast, water above the speed.",
+  );
+  page.gap();
+  const given = page.block("A");
+  given.heading("Choices");
+  given.input("Least inlet pressure", field.whatIf.pressure, {
+    name: "LeastInlet",
+    unit: "pressure",
+  });
+  given.input("Step", field.whatIf.pressureStep, { name: "InletStep", unit: "pressure" });
+  given.input("Greatest speed", field.greatestSpeed, { name: "GreatestSpeed", unit: "speed" });
+  page.below(given);
+  const top = page.row;
+  const [inlets] = page.table("A", [
+    { header: "Inlet", unit: "pressure", role: "result", rows: steps("LeastInlet", "InletStep") },
+  ]);
+  const rows = Array.from({ length: SIZES }, (_, i) => top + 1 + i);
+  const [sizes, , bores, prices] = page.table(
+    "H",
+    [
+      {
+        header: "Size (mm)",
+        role: "input",
+        rows: [field.largeTubing, field.smallTubing, field.smallestTubing],
+      },
+      { header: "SDR", role: "input", rows: rows.map(() => field.sdr) },
+      {
+        header: "Inside",
+        unit: "diameter",
+        role: "result",
+        rows: rows.map((at) => `=IRRIG.PIPE.INSIDE("ISO PE", H${at}, I${at}, Units)`),
+      },
+      {
+        header: "Price for each",
+        unit: "length",
+        role: "input",
+        format: "0.00",
+        rows: [field.price.large, field.price.small, field.price.smallest],
+      },
+    ],
+    top,
+  );
+  page.needsLines(top, 2);
+  const laidOut = cellIn(sizes, SIZES, 0);
+  page.put(8, readRange(laidOut).row + 1, { role: "label", value: "as on Base" });
+  page.row = Math.max(page.row, top + STEPS + 1);
+  page.gap();
+
+  const down = cellsOf(inlets);
+  const across = [...cellsOf(sizes), laidOut];
+  const bore = (c: number) => (c < SIZES ? cellsOf(bores)[c] : "Tubing");
+  const line = (r: number, c: number) =>
+    `${down[r]}, Heads, Spacing, ${bore(c)}, Chart, Units, Rise, Regulator, Friction, First, Riser`;
+  const found = (r: number, c: number, row: number) =>
+    `INDEX(IRRIG.LATERAL.SUMMARY(${line(r, c)}), ${row}, 2)`;
+  const formats = { downFormat: { format: "0" }, acrossFormat: { format: "0" } };
+
+  page.heading("Marks and lowest pressure");
+  const firstRow = page.row;
+  const marks = page.grid("A", "Mark", down, across, {
+    role: "check",
+    ...formats,
+    formula: (r, c) =>
+      `=IF(${found(r, c, 2)}<MIN(INDEX(Chart, 0, 1)), "low", IF(${found(r, c, 7)}>Limit, "varies", IF(${found(r, c, 10)}>GreatestSpeed, "fast", "OK")))`,
+  });
+  page.row = firstRow;
+  const lowest = page.grid("H", "Lowest", down, across, {
+    role: "result",
+    format: page.formatOf("pressure") ?? "0",
+    ...formats,
+    formula: (r, c) => `=${found(r, c, 2)}`,
+  });
+  page.gap();
+  page.heading("Rate, and set time in hours");
+  const secondRow = page.row;
+  const rate = (r: number, c: number) =>
+    `IRRIG.APPLICATION.RATE(IRRIG.LATERAL.FLOW(${line(r, c)})/Heads, Spacing, Move, Units)`;
+  const rates = page.grid("A", "Rate", down, across, {
+    role: "result",
+    format: page.formatOf("rate") ?? "0.00",
+    ...formats,
+    formula: (r, c) => `=${rate(r, c)}`,
+  });
+  page.row = secondRow;
+  const times = page.grid("H", "Set time", down, across, {
+    role: "result",
+    format: "0.0",
+    ...formats,
+    formula: (r, c) => `=IRRIG.SET.TIME(NetDepth, ${cellIn(rates, r, c)}, Efficiency)`,
+  });
+  page.gap();
+  page.heading("Cost of a line's tubing, and how much its pressure varies");
+  const thirdRow = page.row;
+  const priceOf = (size: string) => `INDEX(${prices}, MATCH(${size}, ${sizes}, 0))`;
+  const costs = page.grid("A", "Cost", down, across, {
+    role: "result",
+    format: "#,##0",
+    ...formats,
+    formula: (_, c) =>
+      c < SIZES
+        ? `=LineLength*${cellsOf(prices)[c]}`
+        : `=INDEX(Lengths, 1)*${priceOf("INDEX(Sizes, 1)")}+IF(INDEX(Lengths, 2)>0, INDEX(Lengths, 2)*${priceOf("INDEX(Sizes, 2)")}, 0)`,
+  });
+  page.row = thirdRow;
+  const varies = page.grid("H", "Varies by", down, across, {
+    role: "result",
+    format: "0.0%",
+    ...formats,
+    formula: (r, c) => `=${found(r, c, 7)}`,
+  });
+  for (const range of [lowest, rates, times, costs, varies]) page.mark(range, marks);
+  return page.build();
+}
