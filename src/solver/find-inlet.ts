@@ -1,6 +1,6 @@
 import { NoAnswer } from "../formulas/domain-error";
 import { requireAllRunning } from "./dry-heads";
-import { increasingRoot, type Sample } from "./increasing-root";
+import { closeOnRoot, type Sample } from "./increasing-root";
 import type { Line } from "./line";
 import { March } from "./march";
 
@@ -15,15 +15,15 @@ const TOLERANCE = 1e-11;
 
 /**
  * The smallest inlet pressure, Pa, that gives a target pressure at the nozzle: to the lowest head,
- * to the last, or on average. Every nozzle pressure rises with the total head at the last head, and
- * a walk from there finds the inlet pressure, so the line's own is not asked for.
+ * to the last, or on average. Every nozzle pressure rises with the one at the last head, and a walk
+ * from there finds the inlet pressure, so the line's own is not asked for.
  */
 export function inletFor(line: Line, target: number, basis: Basis): number {
   const enough = enoughEverywhere(line.regulatorSet, target, basis);
   const march = new March(line);
   const read = READING[basis];
   const sample: Sample = { value: 0, slope: 1 };
-  increasingRoot(
+  const root = closeOnRoot(
     (last) => {
       march.walk(last, MOST_INLET_PRESSURE);
       read(march, sample);
@@ -32,10 +32,10 @@ export function inletFor(line: Line, target: number, basis: Basis): number {
     },
     march.dryLimit(),
     march.wetLimit(2 * enough),
-    march.wetLimit(target),
+    target,
     TOLERANCE * target,
   );
-  if (Math.abs(sample.value) > TOLERANCE * target) {
+  if (!root.found) {
     throw new NoAnswer("target needs an inlet pressure above 10 MPa (1450 psi)");
   }
   requireAllRunning(march.headFlow);
@@ -48,16 +48,16 @@ export function inletFor(line: Line, target: number, basis: Basis): number {
 /** The pressure that a basis goes by, on the last walk, and how fast it follows the last head's. */
 const READING: Readonly<Record<Basis, (march: March, sample: Sample) => void>> = {
   last(march, sample) {
-    sample.value = march.pressureUnder(march.count - 1);
+    sample.value = march.spare[march.count - 1];
     sample.slope = 1;
   },
   lowest(march, sample) {
     sample.value = Infinity;
     for (let i = 0; i < march.count; i++) {
-      const pressure = march.pressureUnder(i);
+      const pressure = march.spare[i];
       if (pressure < sample.value) {
         sample.value = pressure;
-        sample.slope = march.headSlope[i];
+        sample.slope = march.spareSlope[i];
       }
     }
   },
@@ -65,10 +65,8 @@ const READING: Readonly<Record<Basis, (march: March, sample: Sample) => void>> =
     sample.value = 0;
     sample.slope = 0;
     for (let i = 0; i < march.count; i++) {
-      const pressure = march.nozzlePressure(i);
-      sample.value += pressure / march.count;
-      // A dry head and one at its regulator's set pressure stay where they are.
-      if (pressure > 0 && pressure < march.set[i]) sample.slope += march.headSlope[i] / march.count;
+      sample.value += march.nozzlePressure(i) / march.count;
+      sample.slope += march.nozzleSlope(i) / march.count;
     }
   },
 };

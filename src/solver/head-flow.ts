@@ -2,10 +2,10 @@ import { type DischargeLaw, headFlow, headFlowSlope } from "../formulas/discharg
 
 /**
  * Below this pressure, Pa, a head's flow falls to nothing along a straight line instead of its own
- * power of the pressure: a film of water 0.1 mm high, which no gauge shows, in exchange for a flow
+ * power of the pressure: a centimetre of water, which no gauge shows, in exchange for a flow
  * that never jumps (a chart with exponent 0 would) and has no upright tangent (a square root has).
  */
-export const RAMP = 1;
+export const RAMP = 100;
 
 /** √p/p at the ramp's upper end. */
 const RAMP_SLOPE = 1 / Math.sqrt(RAMP);

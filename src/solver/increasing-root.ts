@@ -4,22 +4,29 @@ export interface Sample {
   slope: number;
 }
 
+/** Where a root lies; `found` where the value at `low` is within the tolerance. */
+export interface Root {
+  readonly found: boolean;
+  readonly low: number;
+  readonly high: number;
+}
+
 /**
- * The root of a function that rises from below 0 at `low` to 0 or more at `high`: Newton's method
+ * The root of a function that rises from below 0 at `low` to above 0 at `high`: Newton's method
  * kept inside a bracket that every step narrows, with the bracket halved instead wherever Newton
  * leaves it, has no finite value to go by, or fails to halve the residual. So it ends for every
  * input, in three or four steps for an ordinary one.
  *
- * Gives the point whose value is within `tolerance`, or the lower of two neighbouring numbers
- * between which the value jumps over the tolerance; `sample` was last asked for the point given.
+ * Where the value jumps over the tolerance between two neighbouring numbers, these two are given.
+ * `sample` was last asked for the `low` of the answer.
  */
-export function increasingRoot(
+export function closeOnRoot(
   sample: (x: number) => Sample,
   low: number,
   high: number,
   guess: number,
   tolerance: number,
-): number {
+): Root {
   let below = low;
   let above = high;
   let x = guess > below && guess < above ? guess : middle(below, above);
@@ -27,7 +34,7 @@ export function increasingRoot(
   while (x > below && x < above) {
     const { value, slope } = sample(x);
     const size = Math.abs(value);
-    if (size <= tolerance) return x;
+    if (size <= tolerance) return { found: true, low: x, high: x };
     if (value < 0) below = x;
     else above = x;
     const newton = x - value / slope;
@@ -35,10 +42,19 @@ export function increasingRoot(
     x = trusted ? newton : middle(below, above);
     previous = size;
   }
-  // The ends were not sampled, or not last. The upper one may be the root itself.
-  if (Math.abs(sample(above).value) <= tolerance) return above;
-  sample(below);
-  return below;
+  const found = Math.abs(sample(below).value) <= tolerance;
+  return { found, low: below, high: above };
+}
+
+/** As closeOnRoot, for a function that does not jump: the root alone. */
+export function increasingRoot(
+  sample: (x: number) => Sample,
+  low: number,
+  high: number,
+  guess: number,
+  tolerance: number,
+): number {
+  return closeOnRoot(sample, low, high, guess, tolerance).low;
 }
 
 /** Halves without overflow; equal to an end once no number lies between. */

@@ -4,76 +4,96 @@ import type { Line } from "./line";
 import { type SegmentFriction, segmentFriction } from "./segment-friction";
 
 /**
- * One walk along a line from its far end to its inlet. Start with a total head at the last head;
- * then the last head's flow is known, so is the loss in the last segment, so is the total head at
- * the head before, and so on to the inlet. "Total head" is pressure plus the weight of water above
- * the inlet's level, Pa: what friction alone changes.
+ * One walk along a line from its far end to its inlet. Start with a pressure at the last head; then
+ * its flow is known, so is the loss in the last segment, so is the pressure at the head before, and
+ * so on to the inlet.
  *
- * The total head at the inlet rises with the one at the last head, at least as fast: a head never
- * gives less for more pressure, and a segment never loses less for more flow. That is what makes
- * a line one equation with one unknown and one root. `slope` is the derivative.
+ * The pressure that counts at a head is its "spare" one: what is left under its nozzle once riser
+ * and regulator have taken theirs; it flows above 0 and is dry below. Steps go from spare pressure
+ * to spare pressure, so that along level ground the smallest is as exact as the largest.
+ *
+ * The inlet pressure rises with the spare pressure at the last head, at least as fast: a head never
+ * gives less for more pressure, and a segment never loses less for more flow. That is what makes a
+ * line one equation with one unknown and one root.
  */
 export class March {
   readonly count: number;
-  /** Total head at each head, Pa. */
-  readonly totalHead: number[];
+  /** Spare pressure at each head on the last walk, Pa. */
+  readonly spare: number[];
+  /** How fast each follows the one at the last head. */
+  readonly spareSlope: number[];
   readonly headFlow: number[];
   readonly segmentFlow: number[];
   readonly segmentLoss: number[];
-  /** How fast the total head at each head follows the one at the last. */
-  readonly headSlope: number[];
-  /** Total head that the last walk needs at the inlet, Pa (Infinity: above its ceiling). */
+  /** Inlet pressure that the last walk needs, Pa (Infinity: above its ceiling). */
   inlet = 0;
-  /** How fast `inlet` follows the total head at the last head. */
+  /** The head nearest the inlet that the last walk reached. */
+  reached = 0;
+  /** How fast `inlet` follows the spare pressure at the last head. */
   slope = 1;
 
+  /** Set pressures of the regulators, Pa; Infinity where there is none. */
+  private readonly set: readonly number[];
   private readonly law: HeadFlow;
   private readonly friction: SegmentFriction;
-  /** Total head above which each head has pressure at its nozzle: level, riser and regulator's loss. */
+  /** Inlet pressure that a head at rest needs before it has any to spare, Pa. */
   private readonly threshold: number[];
-  /** Set pressures of the regulators, Pa; Infinity where there is none. */
-  readonly set: readonly number[];
+  /** How much a head's threshold is above that of the head before (of the inlet, for the first). */
+  private readonly step: number[];
 
   constructor(line: Line) {
     const count = line.bore.length;
+    const zeros = () => new Array<number>(count).fill(0);
     this.count = count;
-    this.totalHead = new Array<number>(count).fill(0);
-    this.headFlow = new Array<number>(count).fill(0);
-    this.segmentFlow = new Array<number>(count).fill(0);
-    this.segmentLoss = new Array<number>(count).fill(0);
-    this.headSlope = new Array<number>(count).fill(0);
+    this.spare = zeros();
+    this.spareSlope = zeros();
+    this.headFlow = zeros();
+    this.segmentFlow = zeros();
+    this.segmentLoss = zeros();
+    this.set = line.regulatorSet;
     this.law = preparedHeadFlow(line.discharge);
     this.friction = segmentFriction(line.friction, line.bore, line.segmentLength);
-    this.set = line.regulatorSet;
-    this.threshold = new Array<number>(count).fill(0);
+    this.threshold = zeros();
+    this.step = zeros();
+    let elevation = 0;
+    let taken = -WATER_WEIGHT * line.riser;
+    let threshold = 0;
     for (let i = 0; i < count; i++) {
-      this.threshold[i] = WATER_WEIGHT * (line.elevation[i] + line.riser) + line.regulatorLoss[i];
+      // Differences first: heads at one level have exactly the same threshold.
+      this.step[i] =
+        WATER_WEIGHT * (line.elevation[i] - elevation) + (line.regulatorLoss[i] - taken);
+      threshold += this.step[i];
+      this.threshold[i] = threshold;
+      elevation = line.elevation[i];
+      taken = line.regulatorLoss[i];
     }
   }
 
-  /** The highest total head at which the whole line is dry (it is the same all along, then). */
+  /** The spare pressure at the last head of a line at rest under an inlet pressure. */
+  atRest(inlet: number): number {
+    return inlet - this.threshold[this.count - 1];
+  }
+
+  /** The highest spare pressure at the last head at which the whole line is dry. */
   dryLimit(): number {
-    let lowest = Infinity;
-    for (const threshold of this.threshold) lowest = Math.min(lowest, threshold);
-    return lowest;
+    let above = 0;
+    let most = 0;
+    for (let i = this.count - 1; i > 0; i--) {
+      above += this.step[i];
+      most = Math.max(most, above);
+    }
+    return -most;
   }
 
-  /** A total head at the last head to begin with, for an inlet pressure. */
-  firstGuess(inlet: number): number {
-    const dry = this.dryLimit();
-    return dry + 0.7 * (inlet - dry);
-  }
-
-  /** A total head at the last head with which no nozzle is below a pressure: they only rise upstream. */
-  wetLimit(pressure: number): number {
-    let highest = -Infinity;
-    for (const threshold of this.threshold) highest = Math.max(highest, threshold);
-    return highest + pressure;
-  }
-
-  /** Pressure above what riser, ground and regulator take on the last walk, Pa; below 0 if dry. */
-  pressureUnder(head: number): number {
-    return this.totalHead[head] - this.threshold[head];
+  /** A spare pressure at the last head with which no head has less than `spare`. */
+  wetLimit(spare: number): number {
+    let above = 0;
+    let least = 0;
+    for (let i = this.count - 1; i > 0; i--) {
+      above += this.step[i];
+      least = Math.min(least, above);
+    }
+    return spare - least;
   }
 
   /** The size of the pressures that ground, risers and regulators bring in. */
@@ -85,51 +105,59 @@ export class March {
 
   /** Pressure at a nozzle on the last walk, Pa. */
   nozzlePressure(head: number): number {
-    const under = this.pressureUnder(head);
-    return under > 0 ? Math.min(under, this.set[head]) : 0;
+    return Math.max(0, Math.min(this.spare[head], this.set[head]));
+  }
+
+  /** How fast it follows the spare pressure at the last head: a dry head's and a regulated one's stay. */
+  nozzleSlope(head: number): number {
+    const spare = this.spare[head];
+    return spare > 0 && spare < this.set[head] ? this.spareSlope[head] : 0;
   }
 
   /**
-   * Walks from a total head at the last head and a flow past it (0 for a closed end). Gives up as
-   * soon as the total head passes `ceiling`: it can only rise further, and a steep chart in a narrow
-   * bore would overflow.
+   * Walks to the inlet from a spare pressure at a head (the last one unless told) and a flow past it
+   * (none unless told: a closed end). What lies beyond that head stays as the walk before left it.
+   *
+   * Gives up once the inlet pressure passes `ceiling`: it can only rise further, and a steep chart in
+   * a narrow bore would overflow.
    */
-  walk(last: number, ceiling: number, endFlow = 0, endFlowSlope = 0): void {
-    let head = last;
+  walk(start: number, ceiling: number, from = this.count - 1, flowPast = 0): void {
+    let spare = start;
     let slope = 1;
-    let flow = endFlow;
-    let flowSlope = endFlowSlope;
-    for (let i = this.count - 1; i >= 0; i--) {
-      const under = head - this.threshold[i];
+    let flow = flowPast;
+    let flowSlope = 0;
+    for (let i = from; i >= 0; i--) {
       let discharge = 0;
-      if (under > 0) {
+      if (spare > 0) {
         const set = this.set[i];
-        if (under < set) {
-          discharge = this.law.flow(under);
+        if (spare < set) {
+          discharge = this.law.flow(spare);
           flowSlope += this.law.slope * slope;
         } else {
           discharge = this.law.flow(set);
         }
         flow += discharge;
       }
-      this.totalHead[i] = head;
-      this.headSlope[i] = slope;
+      this.spare[i] = spare;
+      this.spareSlope[i] = slope;
       this.headFlow[i] = discharge;
       this.segmentFlow[i] = flow;
       let loss = 0;
       if (flow > 0) {
         loss = this.friction.loss(i, flow);
-        head += loss;
         slope += this.friction.slope * flowSlope;
       }
       this.segmentLoss[i] = loss;
-      // Not "head > ceiling": a step that is not a number has overflowed too.
-      if (!(head <= ceiling)) {
+      // Not "above": a step that is not a number has overflowed too.
+      if (!(spare + loss + this.threshold[i] <= ceiling)) {
         this.inlet = Infinity;
+        this.reached = i;
         return;
       }
+      spare += loss + this.step[i];
     }
-    this.inlet = head;
+    this.inlet = spare;
+    this.reached = 0;
     this.slope = slope;
   }
 }
