@@ -1,8 +1,9 @@
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import webpack, { type Configuration } from "webpack";
+import webpack, { type Configuration, type Stats } from "webpack";
 import { headersFile } from "./headers";
 import { writeIcons } from "./icons";
+import { writeLicences } from "./licences";
 import { validateManifest, writeManifest } from "./manifest";
 import { readMetadata, writeMetadata } from "./metadata";
 import { writePlainPages } from "./plain-pages";
@@ -24,7 +25,7 @@ export async function build(): Promise<void> {
   writeReferencePages(generated.functions);
   writeManifest();
   writeFileSync(join(dist, "_headers"), headersFile());
-  await bundle(configurations);
+  writeLicences(await bundle(configurations));
 }
 
 /** The metadata and some of the bundles, by name; what else dist/ holds stays. */
@@ -36,7 +37,7 @@ export async function buildOnly(names: readonly string[]): Promise<void> {
   await bundle(configurations.filter(({ name = "" }) => names.includes(name)));
 }
 
-function bundle(chosen: Configuration[]): Promise<void> {
+function bundle(chosen: Configuration[]): Promise<readonly Stats[]> {
   return new Promise((resolve, reject) => {
     const compiler = webpack(chosen);
     compiler.run((error, result) => {
@@ -46,7 +47,7 @@ function bundle(chosen: Configuration[]): Promise<void> {
         else if (result.hasErrors()) {
           reject(new Error(result.toString({ preset: "errors-only", colors: false })));
         } else {
-          resolve();
+          resolve(result.stats);
         }
       });
     });

@@ -69,7 +69,7 @@ const strangeNumbers = [
 ];
 
 describe("any number gives a finite result or an error with a message", () => {
-  test.each(sampleArguments)("%s", (_, { help, cells }, argument, place) => {
+  test.each(sampleArguments)("%s", (_, { help, cells }, __, place) => {
     const offences = strangeNumbers.flatMap((number) =>
       [number, [[number]]].flatMap((cell) => {
         const fault = faultOf(outcomeOf(help.name, withCell(cells, place, cell)), help.spills);
@@ -115,7 +115,7 @@ const strangeRanges: readonly unknown[][][] = [
 ];
 
 describe("any range gives a finite result or an error with a message", () => {
-  test.each(sampleArguments)("%s", (_, { help, cells }, argument, place) => {
+  test.each(sampleArguments)("%s", (_, { help, cells }, __, place) => {
     const offences = strangeRanges.flatMap((range) => {
       const fault = faultOf(outcomeOf(help.name, withCell(cells, place, range)), help.spills);
       return fault === undefined ? [] : [`${JSON.stringify(range).slice(0, 60)} ${fault}`];
