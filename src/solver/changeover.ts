@@ -16,7 +16,7 @@ export type Layout = readonly number[];
  * How much may be solved before the search is given up, in heads of lines solved: well under a
  * second. Two sizes never come near it; many sizes on a long line do.
  */
-const MOST_WORK = 2e6;
+const MOST_WORK = 8e5;
 
 /** Costs this close, as a share, are a tie: sums of the same prices in another order. */
 const TIE = 1e-9;
