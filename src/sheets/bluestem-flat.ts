@@ -78,8 +78,14 @@ export interface Field {
     readonly energy: number;
     readonly labour: number;
     readonly headSet: number;
+    /** One of each part; the same in both fields' money. */
+    readonly parts: typeof parts;
   };
   readonly headWeight: number;
+  /** Items in the bill of the lines as they stand. */
+  readonly billRows: number;
+  /** Feeder beyond the straight distance. */
+  readonly slack: number;
   readonly whatIf: {
     readonly spacing: number;
     readonly move: number;
@@ -100,6 +106,20 @@ export interface Field {
   /** The smaller tubing at yield. */
   readonly yield: number;
 }
+
+const parts = {
+  head: 16,
+  saddle: 6,
+  stand: 18,
+  regulator: 9,
+  coupler: 7,
+  reducer: 8,
+  cap: 5,
+  connect: 24,
+  riser: 120,
+  backflow: 260,
+  flag: 0.4,
+};
 
 const us: Field = {
   system: "US",
@@ -179,9 +199,12 @@ const us: Field = {
     feeder: 1.55,
     energy: 0.14,
     labour: 18,
-    headSet: 46,
+    headSet: 40,
+    parts,
   },
   headWeight: 6,
+  billRows: 17,
+  slack: 15,
   whatIf: { spacing: 35, move: 40, step: 5, pressure: 42, pressureStep: 4 },
   inletThereIs: 48,
   greatestSpeed: 5,
@@ -282,9 +305,12 @@ const si: Field = {
     feeder: 5.1,
     energy: 0.14,
     labour: 18,
-    headSet: 46,
+    headSet: 40,
+    parts,
   },
   headWeight: 2.7,
+  billRows: 17,
+  slack: 5,
   whatIf: { spacing: 10, move: 11, step: 2, pressure: 290, pressureStep: 25 },
   inletThereIs: 332,
   greatestSpeed: 1.5,

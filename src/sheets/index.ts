@@ -1,7 +1,13 @@
 import type { ReadyMadeSheet } from "./definition";
 import { lineLayout } from "./line-layout";
+import { quote } from "./quote";
 import { season } from "./season";
 import { spacingWhatIf } from "./spacing";
 
 /** The ready-made sheets, in the order in which screens list them. */
-export const readyMadeSheets: readonly ReadyMadeSheet[] = [lineLayout, spacingWhatIf, season];
+export const readyMadeSheets: readonly ReadyMadeSheet[] = [
+  lineLayout,
+  quote,
+  spacingWhatIf,
+  season,
+];
