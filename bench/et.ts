@@ -1,4 +1,6 @@
 import { etReference } from "../src/functions/et";
+import { pipeFriction } from "../src/functions/pipe";
+import { compare, microseconds, type Row } from "./measure";
 
 /**
  * A year of daily weather at 40° north as a sheet would hold it, made up of smooth curves: one
@@ -30,13 +32,23 @@ const year: readonly Day[] = Array.from({ length: DAYS }, (_, i) => {
   };
 });
 
-export const name = "ET.REFERENCE, a column of 365 days";
-
 /** Computes the column once and gives the year's sum, inches, so that nothing is optimised away. */
-export function run(): number {
+function column(): number {
   let sum = 0;
   for (const { tmin, tmax, dewpoint, wind, radiation, day } of year) {
     sum += etReference(tmin, tmax, dewpoint, wind, radiation, 40, 900, day) as number;
   }
   return sum;
+}
+
+export function etRows(): Row[] {
+  const day = microseconds(column) / DAYS;
+  const friction = microseconds(() => pipeFriction(50, 2.067, 100) as number);
+  return [
+    compare(
+      "times a PIPE.FRICTION: an ET.REFERENCE in a column of 365 days",
+      ["day", day],
+      ["friction", friction],
+    ),
+  ];
 }
