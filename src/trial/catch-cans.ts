@@ -22,10 +22,23 @@ interface Test {
 /** An invented test on Bluestem Flat, and its metric twin. */
 const samples: Readonly<Record<UnitSystem, Readonly<Record<Layout, Test>>>> = {
   US: {
-    leg: { cans: [[36, 32, 26, 18, 8, 0]], opening: 4, hours: 1, step: 10, spacing: 45, move: 50, wanted: 1.4 },
+    leg: {
+      cans: [[36, 32, 26, 18, 8, 0]],
+      opening: 4,
+      hours: 1,
+      step: 10,
+      spacing: 45,
+      move: 50,
+      wanted: 1.4,
+    },
     row: {
       cans: [[1, 8, 17, 26, 33, 36, 34, 27, 18, 9, 2]],
-      opening: 4, hours: 1, step: 10, spacing: 45, move: 50, wanted: 1.4,
+      opening: 4,
+      hours: 1,
+      step: 10,
+      spacing: 45,
+      move: 50,
+      wanted: 1.4,
     },
     field: {
       cans: [
@@ -34,14 +47,32 @@ const samples: Readonly<Record<UnitSystem, Readonly<Record<Layout, Test>>>> = {
         [35, 30, 26, 29, 34],
         [39, 34, 30, 33, 38],
       ],
-      opening: 4, hours: 1, step: 10, spacing: 45, move: 50, wanted: 1.4,
+      opening: 4,
+      hours: 1,
+      step: 10,
+      spacing: 45,
+      move: 50,
+      wanted: 1.4,
     },
   },
   SI: {
-    leg: { cans: [[38, 34, 28, 19, 8, 0]], opening: 100, hours: 1, step: 3, spacing: 14, move: 15, wanted: 36 },
+    leg: {
+      cans: [[38, 34, 28, 19, 8, 0]],
+      opening: 100,
+      hours: 1,
+      step: 3,
+      spacing: 14,
+      move: 15,
+      wanted: 36,
+    },
     row: {
       cans: [[1, 8, 18, 27, 35, 38, 36, 28, 19, 9, 2]],
-      opening: 100, hours: 1, step: 3, spacing: 14, move: 15, wanted: 36,
+      opening: 100,
+      hours: 1,
+      step: 3,
+      spacing: 14,
+      move: 15,
+      wanted: 36,
     },
     field: {
       cans: [
@@ -50,12 +81,22 @@ const samples: Readonly<Record<UnitSystem, Readonly<Record<Layout, Test>>>> = {
         [37, 32, 27, 31, 36],
         [41, 36, 32, 35, 40],
       ],
-      opening: 100, hours: 1, step: 3, spacing: 14, move: 15, wanted: 36,
+      opening: 100,
+      hours: 1,
+      step: 3,
+      spacing: 14,
+      move: 15,
+      wanted: 36,
     },
   },
 };
 
-const layouts: Readonly<Record<Layout, { readonly title: string; readonly how: string; readonly least: number; readonly most: number }>> = {
+const layouts: Readonly<
+  Record<
+    Layout,
+    { readonly title: string; readonly how: string; readonly least: number; readonly most: number }
+  >
+> = {
   leg: {
     title: "A leg of cans out from one sprinkler",
     how: "The first can stands at the sprinkler, the others one step further each, out to a dry one. The overlap of all sprinklers around is computed from it.",
@@ -84,7 +125,12 @@ export class CatchCans {
   private system: UnitSystem = "US";
   private test: Test = copy(samples.US.leg);
   private readonly form = make("div", { class: "cans-form" });
-  private readonly said = make("div", { class: "cans-said", "aria-live": "polite" });
+  private readonly hours = make("section", {
+    class: "cans-hours",
+    "aria-live": "polite",
+    "aria-labelledby": "cans-hours",
+  });
+  private readonly said = make("div", { class: "cans-said" });
   private waiting: number | undefined;
 
   constructor(
@@ -100,22 +146,38 @@ export class CatchCans {
       }),
     );
     const systemRadios = (["US", "SI"] as const).map((system) =>
-      this.radio("cans-system", system, system === "US" ? "US: ft, in" : "SI: m, mm", system === this.system, () => {
-        this.system = system;
-        this.restart();
-      }),
+      this.radio(
+        "cans-system",
+        system,
+        system === "US" ? "US: ft, in" : "SI: m, mm",
+        system === this.system,
+        () => {
+          this.system = system;
+          this.restart();
+        },
+      ),
     );
     this.restart();
     return [
       make("h1", { id: "cans-title" }, "What the catch cans say"),
-      make("p", { class: "purpose" }, "Set out cans of one size, run for a known time, measure what each caught, and type it here. The numbers to begin with are invented."),
+      make(
+        "p",
+        { class: "purpose" },
+        "Set out cans of one size, run for a known time, measure what each caught, and type it here. The numbers to begin with are invented.",
+      ),
+      this.hours,
       make(
         "div",
         { class: "cans" },
         make(
           "div",
           { class: "cans-given" },
-          make("fieldset", { class: "layouts" }, make("legend", {}, "How the cans stood"), ...layoutRadios),
+          make(
+            "fieldset",
+            { class: "layouts" },
+            make("legend", {}, "How the cans stood"),
+            ...layoutRadios,
+          ),
           make("fieldset", { class: "systems" }, make("legend", {}, "Units"), ...systemRadios),
           this.form,
         ),
@@ -124,7 +186,13 @@ export class CatchCans {
     ];
   }
 
-  private radio(name: string, value: string, text: string, checked: boolean, chosen: () => void): HTMLElement {
+  private radio(
+    name: string,
+    value: string,
+    text: string,
+    checked: boolean,
+    chosen: () => void,
+  ): HTMLElement {
     const input = make("input", { type: "radio", name, value, checked });
     input.addEventListener("change", chosen);
     return make("label", {}, input, make("span", {}, text));
@@ -166,7 +234,12 @@ export class CatchCans {
     );
   }
 
-  private number(label: string, unit: string, value: CellValue, take: (value: CellValue) => void): HTMLElement {
+  private number(
+    label: string,
+    unit: string,
+    value: CellValue,
+    take: (value: CellValue) => void,
+  ): HTMLElement {
     const id = freshId("can-input");
     const input = this.input(value, take);
     input.id = id;
@@ -179,7 +252,13 @@ export class CatchCans {
   }
 
   private input(value: CellValue, take: (value: CellValue) => void): HTMLInputElement {
-    const input = make("input", { type: "text", inputmode: "decimal", autocomplete: "off", class: "number", value: formatValue(value) });
+    const input = make("input", {
+      type: "text",
+      inputmode: "decimal",
+      autocomplete: "off",
+      class: "number",
+      value: formatValue(value),
+    });
     input.addEventListener("input", () => {
       take(readTyped(input.value));
       window.clearTimeout(this.waiting);
@@ -195,7 +274,10 @@ export class CatchCans {
     const step = Number(this.test.step);
     const titles = cans[0].map((_, index) => {
       if (this.layout === "leg") return `${formatValue(step * index, "0.##")} ${length}`;
-      if (this.layout === "row") return index === middle ? "line" : `${formatValue(step * (index - middle), "0.##")} ${length}`;
+      if (this.layout === "row")
+        return index === middle
+          ? "line"
+          : `${formatValue(step * (index - middle), "0.##")} ${length}`;
       return `column ${index + 1}`;
     });
     const table = make("div", { class: `can-table can-table-${this.layout}` });
@@ -204,11 +286,21 @@ export class CatchCans {
         const input = this.input(value, (typed) => {
           line[column] = typed;
         });
-        const name = this.layout === "field" ? `Can in row ${row + 1}, ${titles[column]}` : `Can at ${titles[column]}`;
+        const name =
+          this.layout === "field"
+            ? `Can in row ${row + 1}, ${titles[column]}`
+            : `Can at ${titles[column]}`;
         input.setAttribute("aria-label", `${name}, mL`);
         input.addEventListener("paste", (event) => this.paste(event, row, column));
         const shown = this.layout === "field" ? `${row + 1}.${column + 1}` : titles[column];
-        table.append(make("div", { class: "can" }, make("span", { class: "can-title", "aria-hidden": "true" }, shown), input));
+        table.append(
+          make(
+            "div",
+            { class: "can" },
+            make("span", { class: "can-title", "aria-hidden": "true" }, shown),
+            input,
+          ),
+        );
       });
     });
     table.style.setProperty("--cans", String(this.layout === "field" ? cans[0].length : 6));
@@ -231,11 +323,27 @@ export class CatchCans {
       make(
         "div",
         { class: "sizes" },
-        size(by === 2 ? "Two cans more" : this.layout === "field" ? "A column more" : "One can more", () => cans.forEach((line) => (by === 2 ? (line.unshift(0), line.push(0)) : line.push(0))), width + by <= most),
-        size(by === 2 ? "Two cans fewer" : this.layout === "field" ? "A column fewer" : "One can fewer", () => cans.forEach((line) => (by === 2 ? (line.shift(), line.pop()) : line.pop())), width - by >= least),
+        size(
+          by === 2 ? "Two cans more" : this.layout === "field" ? "A column more" : "One can more",
+          () => cans.forEach((line) => (by === 2 ? (line.unshift(0), line.push(0)) : line.push(0))),
+          width + by <= most,
+        ),
+        size(
+          by === 2
+            ? "Two cans fewer"
+            : this.layout === "field"
+              ? "A column fewer"
+              : "One can fewer",
+          () => cans.forEach((line) => (by === 2 ? (line.shift(), line.pop()) : line.pop())),
+          width - by >= least,
+        ),
         ...(this.layout === "field"
           ? [
-              size("A row more", () => cans.push(new Array<CellValue>(width).fill(0)), cans.length < most),
+              size(
+                "A row more",
+                () => cans.push(new Array<CellValue>(width).fill(0)),
+                cans.length < most,
+              ),
               size("A row fewer", () => cans.pop(), cans.length > 1),
             ]
           : []),
@@ -252,10 +360,12 @@ export class CatchCans {
     event.preventDefault();
     const { cans } = this.test;
     // A column pasted over a row of cans lies down.
-    const turned = cans.length === 1 && lines.every((line) => line.length === 1) ? [lines.flat()] : lines;
+    const turned =
+      cans.length === 1 && lines.every((line) => line.length === 1) ? [lines.flat()] : lines;
     turned.forEach((line, down) =>
       line.forEach((typed, across) => {
-        if (cans[row + down]?.[column + across] !== undefined) cans[row + down][column + across] = readTyped(typed);
+        if (cans[row + down]?.[column + across] !== undefined)
+          cans[row + down][column + across] = readTyped(typed);
       }),
     );
     this.fillForm();
@@ -263,15 +373,19 @@ export class CatchCans {
   }
 
   private compute(): void {
+    const title = make("h2", { id: "cans-hours" }, "What it means for the hours");
     try {
-      this.said.replaceChildren(...this.findings());
+      const { hours, pattern } = this.findings();
+      this.hours.replaceChildren(title, ...hours);
+      this.said.replaceChildren(...pattern);
     } catch (thrown) {
       if (!(thrown instanceof Unanswered)) throw thrown;
-      this.said.replaceChildren(make("p", { class: "error", role: "alert" }, thrown.message));
+      this.hours.replaceChildren(title, make("p", { class: "error" }, thrown.message));
+      this.said.replaceChildren();
     }
   }
 
-  private findings(): HTMLElement[] {
+  private findings(): { readonly hours: HTMLElement[]; readonly pattern: HTMLElement[] } {
     const { test } = this;
     const small = this.system === "US" ? "in" : "mm";
     const format = this.system === "US" ? "0.00" : "0.0";
@@ -290,30 +404,65 @@ export class CatchCans {
     const average = this.one("SET_TIME", test.wanted, rate);
     const wanted = `${formatValue(test.wanted)} ${small}`;
     const rateFormat = this.system === "US" ? "0.000" : "0.0";
-    return [
-      make("h2", {}, "What it means for the hours"),
-      make("p", { class: "answer" }, `Run ${formatValue(average, "0.0")} hours and the ground gets ${wanted} on average; the driest quarter then has ${formatValue(Number(test.wanted) * du, format)} ${small}.`),
-      du > 0
-        ? make("p", { class: "answer" }, `Run ${formatValue(this.one("SET_TIME", test.wanted, rate, du), "0.0")} hours and the driest quarter gets ${wanted}; the average is then ${formatValue(Number(test.wanted) / du, format)} ${small}.`)
-        : make("p", { class: "answer" }, "The driest quarter gets nothing: no time makes up for it."),
-      make("p", { class: "note" }, "Depths that reached the cans: what the wind and the sun took on the way is already gone from them."),
+    const forHours = [
       make(
-        "dl",
-        { class: "values" },
-        ...this.value("Christiansen uniformity, CU", formatValue(cu, "0.00"), ""),
-        ...this.value("Distribution uniformity of the low quarter, DU", formatValue(du, "0.00"), ""),
-        ...this.value("Average depth in the test", formatValue(mean, format), small),
-        ...this.value("Average rate", formatValue(rate, rateFormat), `${small}/h`),
+        "p",
+        { class: "answer" },
+        `Run ${formatValue(average, "0.0")} hours and the ground gets ${wanted} on average; the driest quarter then has ${formatValue(Number(test.wanted) * du, format)} ${small}.`,
       ),
-      make("h2", {}, "The pattern"),
-      drawMap(map),
-      ...this.canDepths(depths, small, format),
-      this.inASheet(),
+      make("p", { class: "answer" }, this.forTheDriest(rate, du, format)),
+      make(
+        "p",
+        { class: "note" },
+        "By what reached the cans: what evaporated or drifted off on the way is already gone from it.",
+      ),
     ];
+    return {
+      hours: forHours,
+      pattern: [
+        make("h2", {}, "The pattern"),
+        make(
+          "dl",
+          { class: "values" },
+          ...this.value("Christiansen uniformity, CU", formatValue(cu, "0.00"), ""),
+          ...this.value(
+            "Distribution uniformity of the low quarter, DU",
+            formatValue(du, "0.00"),
+            "",
+          ),
+          ...this.value("Average depth in the test", formatValue(mean, format), small),
+          ...this.value("Average rate", formatValue(rate, rateFormat), `${small}/h`),
+        ),
+        drawMap(map),
+        ...this.canDepths(depths, small, format),
+        this.inASheet(),
+      ],
+    };
+  }
+
+  private forTheDriest(rate: number, du: number, format: string): string {
+    if (!(du > 0)) return "The driest quarter gets nothing: no time makes up for it.";
+    const { wanted } = this.test;
+    const small = this.system === "US" ? "in" : "mm";
+    const hours = formatValue(this.one("SET_TIME", wanted, rate, du), "0.0");
+    return `Run ${hours} hours and the driest quarter gets ${formatValue(wanted)} ${small}; the average is then ${formatValue(Number(wanted) / du, format)} ${small}.`;
   }
 
   private value(label: string, number: string, unit: string): HTMLElement[] {
-    return [make("div", {}, make("dt", {}, label), make("dd", {}, make("span", { class: "number" }, number), " ", make("span", { class: "unit" }, unit)))];
+    return [
+      make(
+        "div",
+        {},
+        make("dt", {}, label),
+        make(
+          "dd",
+          {},
+          make("span", { class: "number" }, number),
+          " ",
+          make("span", { class: "unit" }, unit),
+        ),
+      ),
+    ];
   }
 
   private pattern(depths: number[][], format: string): DepthMap {
@@ -341,7 +490,8 @@ export class CatchCans {
       };
     }
     const grid = this.table("APPLICATION_OVERLAP", depths, test.step, test.spacing, test.move);
-    const centre = (index: number, side: CellValue, count: number) => at(((index + 0.5) * Number(side)) / count);
+    const centre = (index: number, side: CellValue, count: number) =>
+      at(((index + 0.5) * Number(side)) / count);
     return {
       depths: grid,
       columns: grid[0].map((_, index) => centre(index, test.spacing, grid[0].length)),
@@ -371,7 +521,9 @@ export class CatchCans {
     const name = (id: string) => `${this.reference.namespace}.${id}`;
     const lines = [
       `=${name("APPLICATION.CATCH")}(volume, opening, units)`,
-      ...(this.layout === "leg" ? [`=${name("APPLICATION.OVERLAP")}(depths, step, spacing, move)`] : []),
+      ...(this.layout === "leg"
+        ? [`=${name("APPLICATION.OVERLAP")}(depths, step, spacing, move)`]
+        : []),
       ...(this.layout === "row" ? [`=${name("APPLICATION.FOLD")}(depths, step, move)`] : []),
       `=${name("APPLICATION.CU")}(pattern)`,
       `=${name("APPLICATION.DU")}(pattern)`,
@@ -381,7 +533,11 @@ export class CatchCans {
       "details",
       {},
       make("summary", {}, "The same in your own sheet"),
-      make("ul", { class: "formulas" }, ...lines.map((line) => make("li", {}, make("code", {}, line)))),
+      make(
+        "ul",
+        { class: "formulas" },
+        ...lines.map((line) => make("li", {}, make("code", {}, line))),
+      ),
     );
   }
 
@@ -397,7 +553,8 @@ export class CatchCans {
 
   private answer(id: string, cells: Argument[]): CellValue | CellValue[][] {
     const outcome = this.host.call(id, ...cells);
-    if (outcome.error !== undefined) throw new Unanswered(`${id.replace("_", ".")}: ${outcome.error.message}`);
+    if (outcome.error !== undefined)
+      throw new Unanswered(`${id.replace("_", ".")}: ${outcome.error.message}`);
     return outcome.value;
   }
 }

@@ -53,7 +53,11 @@ const MARKS = ["circle", "square", "diamond", "triangle"] as const;
 export function drawChart(content: ChartContent): HTMLElement {
   const points = content.series.flatMap((series) => series.points);
   if (points.length === 0) {
-    return make("p", { class: "picture-empty" }, "Nothing to draw: mend the cells with errors first.");
+    return make(
+      "p",
+      { class: "picture-empty" },
+      "Nothing to draw: mend the cells with errors first.",
+    );
   }
   const rest = (content.ground?.length ?? 0) > 1 ? GROUND : 0;
   const strip = (content.stretches?.length ?? 0) > 0 ? STRIP : 0;
@@ -99,20 +103,40 @@ function axes(
   for (const tick of y.ticks(5)) {
     parts.push(
       makeSvg("line", { class: "rule", x1: LEFT, x2: WIDTH - RIGHT, y1: y(tick), y2: y(tick) }),
-      makeSvg("text", { class: "tick", x: LEFT - 8, y: y(tick) + 4, "text-anchor": "end" }, format(tick)),
+      makeSvg(
+        "text",
+        { class: "tick", x: LEFT - 8, y: y(tick) + 4, "text-anchor": "end" },
+        format(tick),
+      ),
     );
   }
   const labels = height - 28;
   for (const tick of x.ticks(7)) {
     parts.push(
       makeSvg("line", { class: "tick-mark", x1: x(tick), x2: x(tick), y1: bottom, y2: bottom + 4 }),
-      makeSvg("text", { class: "tick", x: x(tick), y: labels, "text-anchor": "middle" }, String(tick)),
+      makeSvg(
+        "text",
+        { class: "tick", x: x(tick), y: labels, "text-anchor": "middle" },
+        String(tick),
+      ),
     );
   }
   parts.push(
     makeSvg("line", { class: "axis", x1: LEFT, x2: WIDTH - RIGHT, y1: bottom, y2: bottom }),
-    makeSvg("text", { class: "axis-title", x: (LEFT + WIDTH) / 2, y: height - 8, "text-anchor": "middle" }, content.xTitle),
-    makeSvg("text", { class: "axis-title", transform: `translate(13 ${(TOP + bottom) / 2}) rotate(-90)`, "text-anchor": "middle" }, content.yTitle),
+    makeSvg(
+      "text",
+      { class: "axis-title", x: (LEFT + WIDTH) / 2, y: height - 8, "text-anchor": "middle" },
+      content.xTitle,
+    ),
+    makeSvg(
+      "text",
+      {
+        class: "axis-title",
+        transform: `translate(13 ${(TOP + bottom) / 2}) rotate(-90)`,
+        "text-anchor": "middle",
+      },
+      content.yTitle,
+    ),
   );
   return parts;
 }
@@ -123,8 +147,13 @@ function drawSeries(
   x: ScaleLinear<number, number>,
   y: ScaleLinear<number, number>,
 ): SVGElement[] {
-  const path = line<Point>((point) => x(point.x), (point) => y(point.y))(series.points);
-  const parts: SVGElement[] = [makeSvg("path", { class: `series series-${index % 4}`, d: path ?? "" })];
+  const path = line<Point>(
+    (point) => x(point.x),
+    (point) => y(point.y),
+  )(series.points);
+  const parts: SVGElement[] = [
+    makeSvg("path", { class: `series series-${index % 4}`, d: path ?? "" }),
+  ];
   if (series.points.length <= MOST_MARKS) {
     for (const point of series.points) parts.push(mark(index, x(point.x), y(point.y)));
   }
@@ -135,8 +164,21 @@ function mark(index: number, cx: number, cy: number): SVGElement {
   const shape = MARKS[index % MARKS.length];
   const look = { class: `mark mark-${index % 4}` };
   if (shape === "circle") return makeSvg("circle", { ...look, cx, cy, r: 4 });
-  if (shape === "square") return makeSvg("rect", { ...look, x: cx - 3.5, y: cy - 3.5, width: 7, height: 7 });
-  const corners = shape === "diamond" ? [[0, -5], [5, 0], [0, 5], [-5, 0]] : [[0, -5], [5, 4], [-5, 4]];
+  if (shape === "square")
+    return makeSvg("rect", { ...look, x: cx - 3.5, y: cy - 3.5, width: 7, height: 7 });
+  const corners =
+    shape === "diamond"
+      ? [
+          [0, -5],
+          [5, 0],
+          [0, 5],
+          [-5, 0],
+        ]
+      : [
+          [0, -5],
+          [5, 4],
+          [-5, 4],
+        ];
   return makeSvg("polygon", {
     ...look,
     points: corners.map(([right, down]) => `${cx + right},${cy + down}`).join(" "),
@@ -152,13 +194,27 @@ function drawStretches(
     const left = x(stretch.from);
     const width = x(stretch.to) - left;
     return [
-      makeSvg("rect", { class: `stretch stretch-${index % 2}`, x: left, y: top, width, height: STRIP - 8 }),
-      makeSvg("text", { class: "stretch-label", x: left + width / 2, y: top + 13, "text-anchor": "middle" }, stretch.label),
+      makeSvg("rect", {
+        class: `stretch stretch-${index % 2}`,
+        x: left,
+        y: top,
+        width,
+        height: STRIP - 8,
+      }),
+      makeSvg(
+        "text",
+        { class: "stretch-label", x: left + width / 2, y: top + 13, "text-anchor": "middle" },
+        stretch.label,
+      ),
     ];
   });
 }
 
-function drawGround(content: ChartContent, x: ScaleLinear<number, number>, top: number): SVGElement[] {
+function drawGround(
+  content: ChartContent,
+  x: ScaleLinear<number, number>,
+  top: number,
+): SVGElement[] {
   const ground = content.ground ?? [];
   const heights = ground.map((point) => point.y);
   const low = Math.min(...heights);
@@ -166,10 +222,18 @@ function drawGround(content: ChartContent, x: ScaleLinear<number, number>, top: 
   const y = scaleLinear()
     .domain([low, high > low ? high : low + 1])
     .range([top + GROUND - 12, top + 8]);
-  const shape = area<Point>((point) => x(point.x), top + GROUND - 6, (point) => y(point.y))(ground);
+  const shape = area<Point>(
+    (point) => x(point.x),
+    top + GROUND - 6,
+    (point) => y(point.y),
+  )(ground);
   return [
     makeSvg("path", { class: "ground", d: shape ?? "" }),
-    makeSvg("text", { class: "tick", x: LEFT + 6, y: top + GROUND - 10 }, content.groundTitle ?? ""),
+    makeSvg(
+      "text",
+      { class: "tick", x: LEFT + 6, y: top + GROUND - 10 },
+      content.groundTitle ?? "",
+    ),
   ];
 }
 
@@ -196,7 +260,12 @@ function followPointer(
   y: ScaleLinear<number, number>,
   readout: HTMLElement,
 ): void {
-  const rule = makeSvg("line", { class: "pointer", y1: y.range()[1], y2: y.range()[0], visibility: "hidden" });
+  const rule = makeSvg("line", {
+    class: "pointer",
+    y1: y.range()[1],
+    y2: y.range()[0],
+    visibility: "hidden",
+  });
   svg.append(rule);
   const [first] = content.series;
   svg.addEventListener("pointermove", (event) => {

@@ -27,7 +27,9 @@ export function drawMap({ depths, columns, rows, caption, format }: DepthMap): H
     const isWet = depth >= wet && dry < wet;
     return make(
       "td",
-      { class: `depth depth-${stepOf(depth / mean)}${isDry ? " driest" : ""}${isWet ? " wettest" : ""}` },
+      {
+        class: `depth depth-${stepOf(depth / mean)}${isDry ? " driest" : ""}${isWet ? " wettest" : ""}`,
+      },
       formatValue(depth, format),
       ...(isDry ? [make("span", { class: "mark", title: "driest quarter" }, "▽")] : []),
       ...(isWet ? [make("span", { class: "mark", title: "wettest quarter" }, "▲")] : []),
@@ -53,7 +55,11 @@ export function drawMap({ depths, columns, rows, caption, format }: DepthMap): H
   return make(
     "div",
     {},
-    make("div", { class: "scrolled", tabindex: 0, role: "group", "aria-label": "Map of depths" }, table),
+    make(
+      "div",
+      { class: "scrolled", tabindex: 0, role: "group", "aria-label": "Map of depths" },
+      table,
+    ),
     key(),
   );
 }
@@ -77,7 +83,12 @@ function key(): HTMLElement {
       "ul",
       {},
       ...texts.map((text, step) =>
-        make("li", {}, make("span", { class: `swatch depth-${step}`, "aria-hidden": "true" }), text),
+        make(
+          "li",
+          {},
+          make("span", { class: `swatch depth-${step}`, "aria-hidden": "true" }),
+          text,
+        ),
       ),
     ),
     make("p", {}, "▽ driest quarter, ▲ wettest quarter"),

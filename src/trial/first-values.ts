@@ -29,7 +29,7 @@ export class FirstValues implements SheetValues {
   /** Cells that a formula elsewhere fills. */
   private readonly spilled = new Map<string, SheetCell>();
   private readonly names = new Map<string, { readonly page: string; readonly block: Block }>();
-  private readonly arities: ReadonlyMap<string, Reference["functions"][number]>;
+  private readonly functions: ReadonlyMap<string, Reference["functions"][number]>;
   private computed = new Map<string, Value | Fault | Beyond>();
   private readonly listeners: (() => void)[] = [];
 
@@ -39,7 +39,7 @@ export class FirstValues implements SheetValues {
     reference: Reference,
     private readonly host: FunctionHost,
   ) {
-    this.arities = new Map(reference.functions.map((help) => [help.name, help]));
+    this.functions = new Map(reference.functions.map((help) => [help.name, help]));
     for (const page of pages) this.take(page);
   }
 
@@ -158,12 +158,12 @@ export class FirstValues implements SheetValues {
   }
 
   private call(name: string, given: readonly (Term | undefined)[], page: string): Value {
-    const compute = (part: Term | undefined) => (part === undefined ? null : this.evaluate(part, page));
+    const compute = (part: Term | undefined) =>
+      part === undefined ? null : this.evaluate(part, page);
     if (name.startsWith(`${DEFAULT_NAMESPACE}.`))
       return this.callOwn(name.slice(DEFAULT_NAMESPACE.length + 1), given.map(compute));
     // Only the branch that is taken may fail.
-    if (name === "IF")
-      return compute(truth(single(compute(given[0]))) ? given[1] : given[2]);
+    if (name === "IF") return compute(truth(single(compute(given[0]))) ? given[1] : given[2]);
     if (name === "IFERROR") {
       try {
         return compute(given[0]);
@@ -180,14 +180,18 @@ export class FirstValues implements SheetValues {
   }
 
   private callOwn(name: string, given: readonly Value[]): Value {
-    const help = this.arities.get(name);
-    if (help === undefined) throw new Beyond();
+    const help = this.functions.get(name);
+    if (help === undefined)
+      throw new Fault({ code: "#NAME?", message: `there is no function ${name}` });
     const cells = given.map((value, index) =>
       help.arguments[index]?.range === true && !Array.isArray(value) && value !== null
         ? [[value]]
         : value,
     );
-    const padded = [...cells, ...new Array<null>(Math.max(0, help.arguments.length - cells.length)).fill(null)];
+    const padded = [
+      ...cells,
+      ...new Array<null>(Math.max(0, help.arguments.length - cells.length)).fill(null),
+    ];
     const outcome = this.host.call(help.id, ...padded);
     if (outcome.error !== undefined) throw new Fault(outcome.error);
     return outcome.value;
@@ -239,7 +243,11 @@ function operate(operator: string, left: CellValue, rightOf: () => CellValue): C
       return number(left) * number(right);
     case "/": {
       const divisor = number(right);
-      if (divisor === 0) throw new Fault({ code: "#DIV/0!", message: "the formula divides by 0 or by a blank cell" });
+      if (divisor === 0)
+        throw new Fault({
+          code: "#DIV/0!",
+          message: "the formula divides by 0 or by a blank cell",
+        });
       return number(left) / divisor;
     }
     case "^":
@@ -271,11 +279,15 @@ function compare(operator: string, left: CellValue, right: CellValue): boolean {
 
 /** As sheets order values: numbers before text before truth; a blank is like the other's nothing. */
 function orderOf(left: CellValue, right: CellValue): number {
-  const blankFor = (other: CellValue) => (typeof other === "string" ? "" : typeof other === "boolean" ? false : 0);
+  const blankFor = (other: CellValue) =>
+    typeof other === "string" ? "" : typeof other === "boolean" ? false : 0;
   const one = left ?? blankFor(right);
   const two = right ?? blankFor(left);
   const rank = (value: CellValue) => ["number", "string", "boolean"].indexOf(typeof value);
   if (rank(one) !== rank(two)) return rank(one) - rank(two);
-  const [a, b] = typeof one === "string" ? [one.toLowerCase(), String(two).toLowerCase()] : [Number(one), Number(two)];
+  const [a, b] =
+    typeof one === "string"
+      ? [one.toLowerCase(), String(two).toLowerCase()]
+      : [Number(one), Number(two)];
   return a < b ? -1 : a > b ? 1 : 0;
 }

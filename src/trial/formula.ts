@@ -8,12 +8,32 @@ export type Term =
   | { readonly kind: "name"; readonly name: string }
   | { readonly kind: "negative"; readonly of: Term }
   | { readonly kind: "percent"; readonly of: Term }
-  | { readonly kind: "operation"; readonly operator: string; readonly left: Term; readonly right: Term }
-  | { readonly kind: "call"; readonly name: string; readonly arguments: readonly (Term | undefined)[] };
+  | {
+      readonly kind: "operation";
+      readonly operator: string;
+      readonly left: Term;
+      readonly right: Term;
+    }
+  | {
+      readonly kind: "call";
+      readonly name: string;
+      readonly arguments: readonly (Term | undefined)[];
+    };
 
 /** The higher, the tighter it binds. */
 const STRENGTH: Readonly<Record<string, number>> = {
-  "=": 1, "<>": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "&": 2, "+": 3, "-": 3, "*": 4, "/": 4, "^": 5,
+  "=": 1,
+  "<>": 1,
+  "<": 1,
+  ">": 1,
+  "<=": 1,
+  ">=": 1,
+  "&": 2,
+  "+": 3,
+  "-": 3,
+  "*": 4,
+  "/": 4,
+  "^": 5,
 };
 
 const TOKEN =
@@ -42,8 +62,10 @@ function tokens(formula: string): Token[] {
     if (match === null) throw new Error(`cannot read the formula at "${formula.slice(at)}"`);
     const [whole, quoted, page, range, number, name, sign] = match;
     at += whole.length;
-    if (quoted !== undefined) found.push({ kind: "text", text: quoted.slice(1, -1).replace(/""/g, '"') });
-    else if (range !== undefined) found.push({ kind: "range", text: range, ...(page && { page: pageName(page) }) });
+    if (quoted !== undefined)
+      found.push({ kind: "text", text: quoted.slice(1, -1).replace(/""/g, '"') });
+    else if (range !== undefined)
+      found.push({ kind: "range", text: range, ...(page && { page: pageName(page) }) });
     else if (number !== undefined) found.push({ kind: "number", text: number });
     else if (name !== undefined) found.push({ kind: "name", text: name });
     else found.push({ kind: "sign", text: sign });
@@ -92,7 +114,12 @@ class Reader {
   private start(token: Token): Term {
     if (token.kind === "text") return { kind: "value", value: token.text };
     if (token.kind === "number") return { kind: "value", value: Number(token.text) };
-    if (token.kind === "range") return { kind: "range", range: token.text.replace(/\$/g, ""), ...(token.page && { page: token.page }) };
+    if (token.kind === "range")
+      return {
+        kind: "range",
+        range: token.text.replace(/\$/g, ""),
+        ...(token.page && { page: token.page }),
+      };
     if (token.kind === "name") return this.named(token.text);
     if (token.text === "(") {
       const inside = this.expression(0);

@@ -6,7 +6,11 @@ import { cautionText } from "./cautions-text";
 
 /** The whole list of functions with their arguments, to search and read while the sheet is open. */
 export class FunctionList {
-  private readonly entries: { readonly help: FunctionHelp; readonly element: HTMLElement; readonly words: string }[];
+  private readonly entries: {
+    readonly help: FunctionHelp;
+    readonly element: HTMLElement;
+    readonly words: string;
+  }[];
   private readonly families = new Map<string, HTMLElement>();
   private readonly count = make("p", { class: "count", role: "status" });
   readonly search = make("input", { type: "search", id: "function-search", autocomplete: "off" });
@@ -15,7 +19,13 @@ export class FunctionList {
     this.entries = reference.functions.map((help) => ({
       help,
       element: this.entry(help),
-      words: [help.name, help.task, help.short, ...help.arguments.map(({ name }) => name), help.remarks]
+      words: [
+        help.name,
+        help.task,
+        help.short,
+        ...help.arguments.map(({ name }) => name),
+        help.remarks,
+      ]
         .join(" ")
         .toLowerCase(),
     }));
@@ -36,7 +46,12 @@ export class FunctionList {
     const view = make(
       "div",
       { class: "function-list" },
-      make("div", { class: "panel-head" }, make("h2", { id: "functions-title" }, "Functions"), shut),
+      make(
+        "div",
+        { class: "panel-head" },
+        make("h2", { id: "functions-title" }, "Functions"),
+        shut,
+      ),
       make("label", { for: "function-search" }, "Search by name or by what you want to know"),
       this.search,
       this.count,
@@ -79,7 +94,11 @@ export class FunctionList {
         make("code", {}, help.name),
         make("span", { class: "short" }, help.short),
       ),
-      make("p", { class: "signature" }, make("code", {}, `=${namespace}.${help.name}(${signature(help)})`)),
+      make(
+        "p",
+        { class: "signature" },
+        make("code", {}, `=${namespace}.${help.name}(${signature(help)})`),
+      ),
       make("dl", { class: "arguments" }, ...help.arguments.flatMap(argument)),
       make("p", {}, "For instance ", make("code", {}, written)),
       make(
@@ -102,9 +121,17 @@ function signature(help: FunctionHelp): string {
 
 function argument({ name, help, optional, choices }: ArgumentHelp): HTMLElement[] {
   const entries = choices?.map(({ value }) => `"${value}"`).join(", ");
-  const list = entries === undefined || choices === undefined || choices.length > 8 ? "" : ` Choices: ${entries}.`;
+  const list =
+    entries === undefined || choices === undefined || choices.length > 8
+      ? ""
+      : ` Choices: ${entries}.`;
   return [
-    make("dt", {}, make("code", {}, name), ...(optional ? [make("span", { class: "optional" }, " optional")] : [])),
+    make(
+      "dt",
+      {},
+      make("code", {}, name),
+      ...(optional ? [make("span", { class: "optional" }, " optional")] : []),
+    ),
     make("dd", {}, help + list),
   ];
 }

@@ -156,7 +156,10 @@ function readArgument(argument: ArgumentHelp, given: BaseValueObject | undefined
 
 function passedOn(argument: ArgumentHelp, code: string): ReadArgument {
   return {
-    error: { code, message: `${argument.name} comes from a cell that shows ${code}: mend that one first` },
+    error: {
+      code,
+      message: `${argument.name} comes from a cell that shows ${code}: mend that one first`,
+    },
   };
 }
 

@@ -24,14 +24,20 @@ const MARGIN = 8;
 const FREE_ROWS = 40;
 const FREE_COLUMNS = 8;
 
+export interface WorkbookOptions {
+  readonly typed: ReadonlyMap<string, CellValue>;
+  readonly namespace: string;
+  /** Whether the first rows stay in view; a small screen has no room for that. */
+  readonly freezes: boolean;
+}
+
 /**
  * The pages of a ready-made sheet as the grid takes them. Formulas go without stored values: the
  * grid computes them itself, and trusts a stored one.
  */
 export function workbookOf(
   pages: readonly Page[],
-  typed: ReadonlyMap<string, CellValue>,
-  namespace: string,
+  options: WorkbookOptions,
 ): Partial<IWorkbookData> {
   const ids = pages.map((_, index) => `page${index}`);
   return {
@@ -40,14 +46,14 @@ export function workbookOf(
     locale: LocaleType.EN_US,
     sheetOrder: ids,
     sheets: Object.fromEntries(
-      pages.map((page, index) => [ids[index], worksheet(ids[index], page, typed, namespace)]),
+      pages.map((page, index) => [ids[index], worksheet(ids[index], page, options)]),
     ),
     styles: {},
     resources: [
       {
         name: "SHEET_DEFINED_NAME_PLUGIN",
         data: JSON.stringify(
-          Object.fromEntries(names(pages, namespace).map((entry) => [entry.id, entry])),
+          Object.fromEntries(names(pages, options.namespace).map((entry) => [entry.id, entry])),
         ),
       },
     ],
@@ -85,8 +91,7 @@ function absolute(page: string, range: string): string {
 function worksheet(
   id: string,
   page: Page,
-  typed: ReadonlyMap<string, CellValue>,
-  namespace: string,
+  { typed, namespace, freezes }: WorkbookOptions,
 ): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const mergeData: IRange[] = [];
@@ -109,9 +114,13 @@ function worksheet(
         endColumn: column + span - 1,
       });
     }
-    Object.assign(cellData[row][column], contentOf(cell, typed.get(typedKey(page.name, cell.at)), namespace));
+    Object.assign(
+      cellData[row][column],
+      contentOf(cell, typed.get(typedKey(page.name, cell.at)), namespace),
+    );
   }
   const used = readRange(page.printArea);
+  const frozen = freezes ? (page.frozenRows ?? 0) : 0;
   return {
     id,
     name: page.name,
@@ -124,13 +133,16 @@ function worksheet(
       [...page.lines].map(([row, lines]) => [row - 1, { h: lines * (LINE_HEIGHT - 6) + 6 }]),
     ),
     columnData: Object.fromEntries(
-      page.widths.map((characters, column) => [column, { w: Math.round(characters * CHARACTER + MARGIN) }]),
+      page.widths.map((characters, column) => [
+        column,
+        { w: Math.round(characters * CHARACTER + MARGIN) },
+      ]),
     ),
     showGridlines: BooleanNumber.TRUE,
     freeze: {
       xSplit: 0,
-      ySplit: 0,
-      startRow: -1,
+      ySplit: frozen,
+      startRow: frozen > 0 ? frozen : -1,
       startColumn: -1,
     },
   };
@@ -175,7 +187,9 @@ function style(look: Look, format?: string): IStyleData {
     ...(look.fill && { bg: { rgb: look.fill } }),
     ...(look.rule && { bd: { b: { s: BorderStyleTypes.MEDIUM, cl: { rgb: look.rule } } } }),
     ...(look.wrap && { tb: WrapStrategy.WRAP }),
-    ...(look.align && { ht: look.align === "right" ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT }),
+    ...(look.align && {
+      ht: look.align === "right" ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT,
+    }),
     ...(format !== undefined && { n: { pattern: format } }),
   };
 }

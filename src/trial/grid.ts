@@ -21,6 +21,9 @@ import {
   UniverSheetsCorePreset,
 } from "./univer";
 
+/** Pixels of height and width from which the first rows may stay in view. */
+const ROOM_TO_FREEZE = 500;
+
 export interface GridOptions {
   readonly container: HTMLElement;
   readonly pages: readonly Page[];
@@ -72,7 +75,11 @@ export class Grid implements SheetValues {
     this.api = FUniver.newAPI(this.univer);
     this.univer.createUnit<IWorkbookData, never>(
       UniverInstanceType.UNIVER_SHEET,
-      workbookOf(options.pages, options.typed, options.reference.namespace),
+      workbookOf(options.pages, {
+        typed: options.typed,
+        namespace: options.reference.namespace,
+        freezes: container.clientHeight > ROOM_TO_FREEZE && container.clientWidth > ROOM_TO_FREEZE,
+      }),
     );
     registerFunctions(
       this.univer.__getInjector(),
@@ -104,10 +111,9 @@ export class Grid implements SheetValues {
    */
   private value({ page, row, column }: CellPlace): CellValue {
     const sheet = this.sheet(page);
-    const spilled = this.univer
-      .__getInjector()
-      .get(FormulaDataModel)
-      .getArrayFormulaCellData()?.[WORKBOOK]?.[sheet.getSheetId()]?.[row]?.[column]?.v;
+    const spilled = this.univer.__getInjector().get(FormulaDataModel).getArrayFormulaCellData()?.[
+      WORKBOOK
+    ]?.[sheet.getSheetId()]?.[row]?.[column]?.v;
     return (spilled ?? sheet.getRange(row, column).getRawValue() ?? null) as CellValue;
   }
 
@@ -116,7 +122,9 @@ export class Grid implements SheetValues {
   }
 
   write({ page, row, column }: CellPlace, value: CellValue): void {
-    this.sheet(page).getRange(row, column).setValue(value ?? "");
+    this.sheet(page)
+      .getRange(row, column)
+      .setValue(value ?? "");
   }
 
   /** As typed: a formula where it begins with an equals sign. */

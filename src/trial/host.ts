@@ -69,7 +69,8 @@ export class FunctionHost {
     try {
       return { value: hosted(...cells) as CellValue | CellValue[][] };
     } catch (error) {
-      if (error instanceof HostError) return { error: { code: error.code, message: error.message } };
+      if (error instanceof HostError)
+        return { error: { code: error.code, message: error.message } };
       throw error;
     }
   }

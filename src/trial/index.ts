@@ -23,7 +23,14 @@ class TrialPage {
   private view: SheetView | undefined;
   /** Counts openings, so that a grid that comes late for a sheet no longer open is dropped. */
   private openings = 0;
-  private readonly tabs = make("div", { class: "tabs", role: "group", "aria-label": "Pages of the sheet" });
+  private readonly tabs = make("div", {
+    class: "tabs",
+    role: "group",
+    "aria-label": "Pages of the sheet",
+  });
+  private gridWanted: () => void = () => undefined;
+  /** As in the style sheet: wide enough for the document and the grid side by side. */
+  private readonly wide = window.matchMedia("(min-width: 64rem)");
   private readonly dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   constructor(
@@ -33,8 +40,9 @@ class TrialPage {
 
   start(): void {
     this.chooser();
-    this.navigation();
+    this.wide.addEventListener("change", () => this.wantGrid());
     this.dark.addEventListener("change", () => this.grid?.setDark(this.dark.matches));
+    this.navigation();
     this.open();
   }
 
@@ -49,17 +57,48 @@ class TrialPage {
       this.open();
     });
     const systems = (["US", "SI"] as const).map((system) => {
-      const radio = make("input", { type: "radio", name: "system", value: system, checked: system === this.system });
+      const radio = make("input", {
+        type: "radio",
+        name: "system",
+        value: system,
+        checked: system === this.system,
+      });
       radio.addEventListener("change", () => {
         this.system = system;
         this.open();
       });
-      return make("label", {}, radio, make("span", {}, system === "US" ? "US: ft, psi, gpm" : "SI: m, kPa, m³/h"));
+      const units = system === "US" ? ": ft, psi, gpm" : ": m, kPa, m³/h";
+      return make(
+        "label",
+        {},
+        radio,
+        make("span", {}, system, make("span", { class: "roomy" }, units)),
+      );
     });
     part("choose").replaceChildren(
       make("div", { class: "choice" }, make("label", { for: "sheet-choice" }, "Sheet"), sheets),
       make("fieldset", { class: "systems" }, make("legend", {}, "Units"), ...systems),
       this.tabs,
+      this.sides(),
+    );
+  }
+
+  /** On a narrow screen the document and the grid take turns. */
+  private sides(): HTMLElement {
+    const sides = ["Answers", "Spreadsheet"].map((text) => {
+      const isGrid = text === "Spreadsheet";
+      const button = make("button", { type: "button", "aria-pressed": String(!isGrid) }, text);
+      button.addEventListener("click", () => {
+        part("sheet").classList.toggle("shows-grid", isGrid);
+        this.wantGrid();
+        for (const other of sides) other.setAttribute("aria-pressed", String(other === button));
+      });
+      return button;
+    });
+    return make(
+      "div",
+      { class: "tabs sides", role: "group", "aria-label": "What to show" },
+      ...sides,
     );
   }
 
@@ -76,8 +115,22 @@ class TrialPage {
     values.onSettled(() => this.view?.refresh());
     this.values = values;
     this.showPage(this.pages[0].name);
+    performance.mark("sheet-readable");
     part("under-grid").replaceChildren();
-    void this.loadGrid(this.openings, typed);
+    this.gridWanted = () => void this.loadGrid(this.openings, typed);
+    this.wantGrid();
+  }
+
+  /**
+   * Starts the grid where it would be seen, once for each sheet opened: it needs a place with a
+   * size, and on a narrow screen nobody pays for it unasked.
+   */
+  private wantGrid(): void {
+    const sheet = part("sheet");
+    const isSeen = !sheet.hidden && (this.wide.matches || sheet.classList.contains("shows-grid"));
+    if (!isSeen) return;
+    this.gridWanted();
+    this.gridWanted = () => undefined;
   }
 
   private showPage(name: string): void {
@@ -91,7 +144,11 @@ class TrialPage {
     part("reading").replaceChildren(this.view.build());
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
-        const tab = make("button", { type: "button", "aria-pressed": String(other.name === name) }, other.name);
+        const tab = make(
+          "button",
+          { type: "button", "aria-pressed": String(other.name === name) },
+          other.name,
+        );
         tab.addEventListener("click", () => {
           this.showPage(other.name);
           this.grid?.show(other.name);
@@ -103,12 +160,19 @@ class TrialPage {
 
   private async loadGrid(opening: number, typed: Map<string, CellValue>): Promise<void> {
     const holder = part("grid");
-    const waiting = make("p", { class: "grid-waiting", role: "status" }, "The spreadsheet is loading. What stands beside it works already.");
+    const waiting = make(
+      "p",
+      { class: "grid-waiting", role: "status" },
+      "The spreadsheet is loading. What stands beside it works already.",
+    );
     holder.replaceChildren(waiting);
     try {
       // What the reader came for is painted first.
       await new Promise((resolve) => setTimeout(resolve, 50));
-      const [{ Grid }, { UnderGrid }] = await Promise.all([import("./grid"), import("./under-grid")]);
+      const [{ Grid }, { UnderGrid }] = await Promise.all([
+        import("./grid"),
+        import("./under-grid"),
+      ]);
       if (opening !== this.openings) return;
       const container = make("div", { class: "grid-canvas" });
       holder.append(container);
@@ -155,42 +219,56 @@ class TrialPage {
     Object.assign(globalThis, { trialGrid: grid });
   }
 
+  /** The cans and the list are made when someone first asks for them. */
   private navigation(): void {
-    const cans = new CatchCans(this.host, this.reference);
-    part("cans").replaceChildren(...cans.build());
-    const list = new FunctionList(this.reference);
+    this.functionPanel();
+    let hasCans = false;
+    const follow = () => {
+      const wantsCans = location.hash === "#cans";
+      if (wantsCans && !hasCans)
+        part("cans").replaceChildren(...new CatchCans(this.host, this.reference).build());
+      hasCans ||= wantsCans;
+      part("cans").hidden = !wantsCans;
+      part("sheet").hidden = wantsCans;
+      part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
+      part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
+      document.title = wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions";
+      this.wantGrid();
+    };
+    window.addEventListener("hashchange", () => {
+      follow();
+      window.scrollTo(0, 0);
+    });
+    follow();
+  }
+
+  private functionPanel(): void {
     const panel = part("functions");
     const opener = part("to-functions");
+    let list: FunctionList | undefined;
     const toggle = (open: boolean) => {
+      if (list === undefined) {
+        list = new FunctionList(this.reference);
+        panel.replaceChildren(list.build(() => toggle(false)));
+      }
       panel.hidden = !open;
       opener.setAttribute("aria-expanded", String(open));
       document.documentElement.classList.toggle("functions-open", open);
       (open ? list.search : opener).focus();
     };
-    panel.replaceChildren(list.build(() => toggle(false)));
-    opener.addEventListener("click", () => toggle(panel.hidden === true));
+    opener.addEventListener("click", () => toggle(panel.hidden !== false));
     panel.addEventListener("keydown", (event) => {
       if (event.key === "Escape") toggle(false);
     });
-    const follow = () => {
-      const wantsCans = location.hash === "#cans";
-      part("cans").hidden = !wantsCans;
-      part("sheet").hidden = wantsCans;
-      part("to-cans").toggleAttribute("aria-current", false);
-      part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
-      part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
-      document.title = wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions";
-      window.scrollTo(0, 0);
-    };
-    window.addEventListener("hashchange", follow);
-    follow();
   }
 }
 
 async function main(): Promise<void> {
   const [host, reference] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
-    fetch(new URL("reference.json", document.baseURI)).then((answer) => answer.json() as Promise<Reference>),
+    fetch(new URL("reference.json", document.baseURI)).then(
+      (answer) => answer.json() as Promise<Reference>,
+    ),
   ]);
   new TrialPage(reference, host).start();
 }

@@ -7,17 +7,24 @@ type Value = CellValue | CellValue[][];
  * The host's own functions that the ready-made sheets use, for the view before the grid. Undefined
  * where what is given goes beyond them.
  */
-export const nativeFunctions: Readonly<Record<string, (given: readonly Value[]) => Value | undefined>> = {
+export const nativeFunctions: Readonly<
+  Record<string, (given: readonly Value[]) => Value | undefined>
+> = {
   ABS: ([value]) => Math.abs(Number(value)),
   AND: (given) => cells(given).every(Boolean),
   AVERAGE: (given) => sum(given) / numbers(given).length,
   COUNT: (given) => numbers(given).length,
   FIXED: ([value, digits, plain]) =>
     typeof value === "number"
-      ? formatValue(value, `${plain === true ? "0" : "#,##0"}${Number(digits ?? 2) > 0 ? `.${"0".repeat(Number(digits ?? 2))}` : ""}`)
+      ? formatValue(
+          value,
+          `${plain === true ? "0" : "#,##0"}${Number(digits ?? 2) > 0 ? `.${"0".repeat(Number(digits ?? 2))}` : ""}`,
+        )
       : undefined,
   INDEX: ([table, row, column]) =>
-    Array.isArray(table) ? (table[Number(row ?? 1) - 1]?.[Number(column ?? 1) - 1] ?? undefined) : table,
+    Array.isArray(table)
+      ? (table[Number(row ?? 1) - 1]?.[Number(column ?? 1) - 1] ?? undefined)
+      : table,
   INT: ([value]) => Math.floor(Number(value)),
   ISNUMBER: ([value]) => typeof value === "number",
   MAX: (given) => (numbers(given).length === 0 ? 0 : Math.max(...numbers(given))),
@@ -27,7 +34,11 @@ export const nativeFunctions: Readonly<Record<string, (given: readonly Value[]) 
   ROUND: ([value, digits]) => rounded(Number(value), Number(digits ?? 0), Math.round),
   ROUNDDOWN: ([value, digits]) => rounded(Number(value), Number(digits ?? 0), Math.trunc),
   ROUNDUP: ([value, digits]) =>
-    rounded(Number(value), Number(digits ?? 0), (part) => Math.sign(part) * Math.ceil(Math.abs(part))),
+    rounded(
+      Number(value),
+      Number(digits ?? 0),
+      (part) => Math.sign(part) * Math.ceil(Math.abs(part)),
+    ),
   SQRT: ([value]) => (Number(value) < 0 ? undefined : Math.sqrt(Number(value))),
   SUM: (given) => sum(given),
   TEXT: ([value, code]) => formatValue(value as CellValue, String(code)),

@@ -53,12 +53,19 @@ export function outline(page: Page): Outline {
     .sort((one, other) => one.row - other.row || one.column - other.column);
   const only = (role: SheetCell["role"]) => cells.filter(({ cell }) => cell.role === role);
   const headings = only("heading");
-  const blocks = new Map<SheetCell | undefined, Field[]>();
+  const found = tables(cells, headings);
+  const inTables = new Set(found.flatMap(({ rows }) => rows.flat()));
+  // Blocks under one heading stand side by side: the column of their labels tells them apart.
+  const blocks = new Map<string, { heading?: SheetCell; fields: Field[] }>();
   for (const label of only("label")) {
+    if (inTables.has(label.cell)) continue;
     const field = fieldOf(label, cells);
     if (field === undefined) continue;
     const heading = headingOver(label, headings);
-    blocks.set(heading, [...(blocks.get(heading) ?? []), field]);
+    const key = `${heading?.at ?? ""} ${label.column}`;
+    const block = blocks.get(key) ?? { ...(heading && { heading }), fields: [] };
+    block.fields.push(field);
+    blocks.set(key, block);
   }
   return {
     title: only("title")[0]?.cell,
@@ -69,8 +76,8 @@ export function outline(page: Page): Outline {
       );
       return answer === undefined ? [] : [{ question: question.cell, answer: answer.cell }];
     }),
-    blocks: [...blocks].map(([heading, fields]) => ({ heading, fields })),
-    tables: tables(cells, headings),
+    blocks: [...blocks.values()],
+    tables: found,
     spilled: cells
       .filter(({ cell }) => cell.spill !== undefined)
       .map((placed) => ({ heading: headingOver(placed, headings), cell: placed.cell })),

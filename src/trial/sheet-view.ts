@@ -13,6 +13,9 @@ import { readTyped } from "./typed";
 /** Time after the last key before a typed value goes to the sheet. */
 const TYPING_PAUSE = 250;
 
+/** Longer text than this takes a line of its own. */
+const SHORT_TEXT = 12;
+
 /**
  * A page of the sheet as a document: the answers first, the picture, the inputs as a form, the
  * results, the tables. It reads the same cells as the grid and writes to them, so that nobody needs
@@ -48,11 +51,11 @@ export class SheetView {
       ...spilledCharts.map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [
         ...withInputs.map((block) => this.block(block)),
-        ...parts.tables.filter(tableHasInput).map((table) => this.table(table)),
+        ...this.tables(parts.tables.filter(tableHasInput)),
       ]),
       ...this.section("What follows from it", "results", [
         ...withoutInputs.map((block) => this.block(block)),
-        ...parts.tables.filter((table) => !tableHasInput(table)).map((table) => this.table(table)),
+        ...this.tables(parts.tables.filter((table) => !tableHasInput(table))),
         ...parts.spilled.map((spilled) => this.spilled(spilled)),
       ]),
       ...parts.texts.map((cell) => this.live(make("p", { class: "note" }), cell)),
@@ -82,12 +85,7 @@ export class SheetView {
         "dl",
         { class: "answers" },
         ...answers.map(({ question, answer }) =>
-          make(
-            "div",
-            {},
-            this.live(make("dt"), question),
-            this.live(make("dd"), answer),
-          ),
+          make("div", {}, this.live(make("dt"), question), this.live(make("dd"), answer)),
         ),
       ),
     ];
@@ -129,10 +127,11 @@ export class SheetView {
   private result(field: Field): HTMLElement {
     const value = make("span", { class: "number" });
     const dd = make("dd", {}, value);
-    if (field.unit !== undefined) dd.append(" ", this.live(make("span", { class: "unit" }), field.unit));
+    if (field.unit !== undefined)
+      dd.append(" ", this.live(make("span", { class: "unit" }), field.unit));
     const isCheck = field.value.role === "check";
     this.live(value, field.value, (shown) => {
-      dd.classList.toggle("sentence", typeof shown.value === "string" && shown.error === undefined);
+      dd.classList.toggle("sentence", String(shown.value ?? "").length > SHORT_TEXT);
       if (isCheck) dd.dataset.check = shown.value === "OK" ? "passed" : "failed";
     });
     return make("div", {}, this.live(make("dt"), field.label), dd);
@@ -187,7 +186,8 @@ export class SheetView {
       // Not under the hands of someone who types.
       if (document.activeElement === input && input.value !== written) return;
       const { value } = this.values.read(place);
-      const text = typeof value === "number" ? String(Number(value.toPrecision(12))) : formatValue(value);
+      const text =
+        typeof value === "number" ? String(Number(value.toPrecision(12))) : formatValue(value);
       if (document.activeElement === input && readTyped(input.value) === value) return;
       input.value = text;
       written = text;
@@ -196,8 +196,15 @@ export class SheetView {
     return input;
   }
 
-  private table(table: CellTable): HTMLElement {
-    const caption = make("caption");
+  /** Tables side by side share their heading; it is said once. */
+  private tables(tables: readonly CellTable[]): HTMLElement[] {
+    return tables.map((table, index) =>
+      this.table(table, table.heading !== tables[index - 1]?.heading),
+    );
+  }
+
+  private table(table: CellTable, isCaptioned: boolean): HTMLElement {
+    const caption = make("caption", { class: isCaptioned ? undefined : "out-of-sight" });
     if (table.heading !== undefined) this.live(caption, table.heading);
     const head = make(
       "tr",
@@ -214,7 +221,9 @@ export class SheetView {
           if (cell.role !== "input") return this.live(td, cell);
           const header = table.headers[column];
           const title = typeof header.value === "string" ? header.value : `column ${column + 1}`;
-          td.append(this.control(cell, freshId("input"), "", undefined, `${title}, row ${index + 1}`));
+          td.append(
+            this.control(cell, freshId("input"), "", undefined, `${title}, row ${index + 1}`),
+          );
           return td;
         }),
       ),
@@ -256,7 +265,11 @@ export class SheetView {
               "thead",
               {},
               ...head.map((values) =>
-                make("tr", {}, ...values.map((value) => make("th", { scope: "col" }, formatValue(value)))),
+                make(
+                  "tr",
+                  {},
+                  ...values.map((value) => make("th", { scope: "col" }, formatValue(value))),
+                ),
               ),
             ),
             make(
@@ -283,7 +296,7 @@ export class SheetView {
         ),
       );
     });
-    return make("details", { class: "spilled" }, title, holder);
+    return make("details", { class: "spilled", open: true }, title, holder);
   }
 
   private picture(chart: SheetChart): HTMLElement {
@@ -317,7 +330,9 @@ export class SheetView {
   }
 
   /** Where the picture is of a line's profile: its tubing and the ground it lies on. */
-  private alongTheLine(chart: SheetChart): Pick<ChartContent, "stretches" | "ground" | "groundTitle"> {
+  private alongTheLine(
+    chart: SheetChart,
+  ): Pick<ChartContent, "stretches" | "ground" | "groundTitle"> {
     const x = readRange(chart.x.range);
     const profile = this.page.cells.find(
       (cell) =>
@@ -354,7 +369,10 @@ export class SheetView {
     const header = (offset: number) => formatValue(this.read(row, column + offset).value);
     const rises = ground.some((point) => point.y !== ground[0].y);
     return {
-      stretches: stretches.map((stretch) => ({ ...stretch, label: `${header(3)} ${stretch.label}` })),
+      stretches: stretches.map((stretch) => ({
+        ...stretch,
+        label: `${header(3)} ${stretch.label}`,
+      })),
       ...(rises && { ground, groundTitle: header(2) }),
     };
   }
@@ -396,7 +414,10 @@ export class SheetView {
   }
 
   private column(block: CellBlock): CellValue[] {
-    return Array.from({ length: block.rows }, (_, down) => this.read(block.row + down, block.column).value);
+    return Array.from(
+      { length: block.rows },
+      (_, down) => this.read(block.row + down, block.column).value,
+    );
   }
 }
 

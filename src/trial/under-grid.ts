@@ -10,7 +10,12 @@ import { formatValue } from "./number-format";
 export class UnderGrid {
   private readonly chosen = make("p", { class: "chosen", "aria-live": "polite" });
   private readonly wrong = make("div", { class: "wrong" });
-  private readonly table = make("div", { class: "scrolled", tabindex: 0, role: "group", "aria-label": "Cells of the page" });
+  private readonly table = make("div", {
+    class: "scrolled",
+    tabindex: 0,
+    role: "group",
+    "aria-label": "Cells of the page",
+  });
   private readonly details: HTMLDetailsElement;
   private readonly go: HTMLFormElement;
   private selected: SelectedCell | undefined;
@@ -71,11 +76,17 @@ export class UnderGrid {
   private listWrong(): void {
     const wrong = this.grid.wrong(this.page);
     if (wrong.length === 0) {
-      this.wrong.replaceChildren(make("p", { class: "none-wrong" }, "No cell of this page shows an error."));
+      this.wrong.replaceChildren(
+        make("p", { class: "none-wrong" }, "No cell of this page shows an error."),
+      );
       return;
     }
     this.wrong.replaceChildren(
-      make("h3", {}, wrong.length === 1 ? "One cell shows an error" : `${wrong.length} cells show an error`),
+      make(
+        "h3",
+        {},
+        wrong.length === 1 ? "One cell shows an error" : `${wrong.length} cells show an error`,
+      ),
       make(
         "ul",
         {},
@@ -95,7 +106,13 @@ export class UnderGrid {
 
   /** A way to write into any cell without the canvas. */
   private typeIntoCell(): HTMLFormElement {
-    const at = make("input", { id: "type-at", size: 6, autocomplete: "off", spellcheck: "false", placeholder: "B4" });
+    const at = make("input", {
+      id: "type-at",
+      size: 6,
+      autocomplete: "off",
+      spellcheck: "false",
+      placeholder: "B4",
+    });
     const content = make("input", { id: "type-content", autocomplete: "off", spellcheck: "false" });
     const said = make("p", { class: "said", role: "status" });
     const form = make(
@@ -144,7 +161,16 @@ export class UnderGrid {
       make(
         "table",
         {},
-        make("thead", {}, make("tr", {}, make("td"), ...letters.map((letter) => make("th", { scope: "col" }, letter)))),
+        make(
+          "thead",
+          {},
+          make(
+            "tr",
+            {},
+            make("td"),
+            ...letters.map((letter) => make("th", { scope: "col" }, letter)),
+          ),
+        ),
         make("tbody", {}, ...body),
       ),
     );
