@@ -84,8 +84,8 @@ export const cautions: Readonly<Record<CautionSubject, Caution>> = {
     points: [
       "Spray on a road blinds drivers and freezes into ice. Set part-circle heads or keep the line back far enough for the wind you expect.",
       "Keep spray off houses, paths, playgrounds, livestock drinking places and anything electric.",
-      "Waste water, manure water or anything mixed into the water must not drift or run onto a neighbour, a road, a ditch or a well. Keep the setbacks that local rules give.",
       "A line across a road or a track needs the owner's or the road authority's leave, and protection from wheels.",
+      "Waste water, manure water or anything mixed into the water must not drift or run onto a neighbour, a road, a ditch or a well. Keep the setbacks that local rules give.",
     ],
   },
   backflow: {
@@ -102,8 +102,8 @@ export const cautions: Readonly<Record<CautionSubject, Caution>> = {
     points: [
       "Have buried cables, gas and water lines located and marked before you drive a stake or dig. Call the local locating service first; it is the law in many places.",
       "Positions computed here are for laying out a field. They are no property survey and know nothing of what is buried.",
-      "A trench can cave in without warning. Never enter one deeper than the local code allows without shoring or sloped sides; keep soil piles and machines back from its edge.",
       "Mark stakes and flags so that people, mowers and livestock see them, and take them up afterwards.",
+      "A trench can cave in without warning. Never enter one deeper than the local code allows without shoring or sloped sides; keep soil piles and machines back from its edge.",
     ],
   },
   "compressed air": {
