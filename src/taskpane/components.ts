@@ -3,15 +3,43 @@ import "@fluentui/web-components/tablist/define.js";
 import "@fluentui/web-components/tab/define.js";
 import "@fluentui/web-components/message-bar/define.js";
 import { setTheme } from "@fluentui/web-components";
-import { webDarkTheme, webLightTheme } from "@fluentui/tokens";
-import { make } from "../trial/dom";
+import { type BrandVariants, createDarkTheme, createLightTheme } from "@fluentui/tokens";
+import { polyfillBodyAndObserve } from "@microsoft/focusgroup-polyfill/shadowless";
+import { freshId, make } from "../trial/dom";
 
 type Child = Node | string;
 
+/** Moss, from dark to light: the field's own colour in place of the library's. */
+const moss: BrandVariants = {
+  10: "#060803",
+  20: "#131a0c",
+  30: "#1d2913",
+  40: "#263518",
+  50: "#2f421e",
+  60: "#384e24",
+  70: "#425b2b",
+  80: "#4c6833",
+  90: "#5a763f",
+  100: "#69844d",
+  110: "#79935c",
+  120: "#8aa26d",
+  130: "#9cb180",
+  140: "#afc195",
+  150: "#c3d1ac",
+  160: "#d8e2c7",
+};
+const light = createLightTheme(moss);
+const dark = createDarkTheme(moss);
+
 /** Colours follow the host's, or the system's outside a host. Forced colours are the browser's own work. */
-export function applyTheme(dark: boolean): void {
-  setTheme(dark ? webDarkTheme : webLightTheme);
-  document.documentElement.dataset.theme = dark ? "dark" : "light";
+export function applyTheme(isDark: boolean): void {
+  setTheme(isDark ? dark : light);
+  document.documentElement.dataset.theme = isDark ? "dark" : "light";
+}
+
+/** The component library leaves a tab list's arrow keys to the browser; older ones need them added. */
+export function supportArrowKeys(): void {
+  polyfillBodyAndObserve();
 }
 
 /** An element of the component library. */
@@ -35,7 +63,8 @@ export function button(
   appearance: "primary" | "outline" | "subtle" = "outline",
   attributes: Readonly<Record<string, string>> = {},
 ): HTMLElement {
-  const made = component("fluent-button", { appearance, ...attributes }, text);
+  // The component states its role where only assistive tools look; the attribute serves the rest.
+  const made = component("fluent-button", { role: "button", appearance, ...attributes }, text);
   made.addEventListener("click", press);
   return made;
 }
@@ -58,13 +87,11 @@ export function message(
 export function textField(
   label: string,
   value: string,
-  options: {
-    readonly hint?: string;
-    readonly changed: (value: string) => void;
-    readonly placeholder?: string;
-  },
+  options: { readonly changed: (value: string) => void; readonly placeholder?: string },
 ): HTMLElement {
+  const id = freshId("field");
   const input = make("input", {
+    id,
     type: "text",
     value,
     placeholder: options.placeholder,
@@ -72,13 +99,7 @@ export function textField(
     autocomplete: "off",
   });
   input.addEventListener("input", () => options.changed(input.value));
-  return make(
-    "label",
-    { class: "field" },
-    make("span", { class: "field-label" }, label),
-    ...(options.hint === undefined ? [] : [make("span", { class: "field-hint" }, options.hint)]),
-    input,
-  );
+  return labelled(label, id, input);
 }
 
 export interface Option {
@@ -91,18 +112,21 @@ export function selectField(
   options: readonly Option[],
   chosen: string,
   changed: (value: string) => void,
-  hint?: string,
 ): HTMLElement {
-  const select = make("select");
+  const id = freshId("field");
+  const select = make("select", { id });
   for (const { value, text } of options) {
     select.append(make("option", { value, selected: value === chosen }, text));
   }
   select.addEventListener("change", () => changed(select.value));
+  return labelled(label, id, select);
+}
+
+function labelled(label: string, id: string, control: HTMLElement): HTMLElement {
   return make(
-    "label",
+    "div",
     { class: "field" },
-    make("span", { class: "field-label" }, label),
-    ...(hint === undefined ? [] : [make("span", { class: "field-hint" }, hint)]),
-    select,
+    make("label", { class: "field-label", for: id }, label),
+    control,
   );
 }

@@ -1,7 +1,7 @@
 import type { Reference } from "../reference";
 import { make, part } from "../trial/dom";
 import { FunctionHost } from "../trial/host";
-import { applyTheme, component, message } from "./components";
+import { applyTheme, component, message, supportArrowKeys } from "./components";
 import type { Pane } from "./pane";
 import { strings } from "./strings";
 import { checkView } from "./views/check-view";
@@ -24,6 +24,7 @@ type ViewName = keyof typeof VIEWS;
 async function start(): Promise<void> {
   const systemDark = matchMedia("(prefers-color-scheme: dark)");
   applyTheme(systemDark.matches);
+  supportArrowKeys();
   document.title = strings.title;
   const main = part("main");
   main.append(make("p", {}, strings.loading));
@@ -112,7 +113,8 @@ function tabs(pane: Pane): HTMLElement {
     );
   }
   list.addEventListener("change", () => {
-    const active = list.getAttribute("activeid") ?? (list as { activeid?: string }).activeid;
+    // The property: its attribute follows a moment later.
+    const active = (list as { activeid?: string }).activeid;
     open((active ?? "tab-functions").replace("tab-", "") as ViewName);
   });
   open("functions");

@@ -4,7 +4,7 @@ export const strings = {
   tabs: {
     functions: "Functions",
     sheets: "Sheets",
-    own: "Own names",
+    own: "Names",
     check: "Check",
     picture: "Picture",
   },
