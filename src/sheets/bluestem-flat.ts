@@ -82,6 +82,21 @@ export interface Field {
     readonly parts: typeof parts;
   };
   readonly headWeight: number;
+  /** Numbers of the workshop's lessons. */
+  readonly lesson: {
+    readonly flow: number;
+    readonly inside: number;
+    readonly length: number;
+    readonly head: number;
+    readonly use: number;
+    readonly opening: number;
+    /** Caught by sixteen cans between four heads, mL. */
+    readonly cans: readonly (readonly number[])[];
+    /** Depth caught across one line, the line in the middle. */
+    readonly across: readonly number[];
+    readonly step: number;
+    readonly moveSteps: number;
+  };
   /** Items in the bill of the lines as they stand. */
   readonly billRows: number;
   /** Feeder beyond the straight distance. */
@@ -203,6 +218,23 @@ const us: Field = {
     parts,
   },
   headWeight: 6,
+  lesson: {
+    flow: 36,
+    inside: 1.72,
+    length: 240,
+    head: 4.1,
+    use: 0.2,
+    opening: 4,
+    cans: [
+      [84, 72, 69, 86],
+      [75, 62, 58, 72],
+      [66, 59, 55, 69],
+      [79, 69, 72, 88],
+    ],
+    across: [0, 0.05, 0.14, 0.21, 0.25, 0.27, 0.26, 0.2, 0.13, 0.06, 0],
+    step: 10,
+    moveSteps: 5,
+  },
   billRows: 17,
   slack: 15,
   whatIf: { spacing: 35, move: 40, step: 5, pressure: 42, pressureStep: 4 },
@@ -309,6 +341,23 @@ const si: Field = {
     parts,
   },
   headWeight: 2.7,
+  lesson: {
+    flow: 8,
+    inside: 44,
+    length: 75,
+    head: 0.92,
+    use: 5,
+    opening: 100,
+    cans: [
+      [84, 72, 69, 86],
+      [75, 62, 58, 72],
+      [66, 59, 55, 69],
+      [79, 69, 72, 88],
+    ],
+    across: [0, 1.3, 3.6, 5.3, 6.4, 6.9, 6.6, 5.1, 3.3, 1.5, 0],
+    step: 3,
+    moveSteps: 5,
+  },
   billRows: 17,
   slack: 5,
   whatIf: { spacing: 10, move: 11, step: 2, pressure: 290, pressureStep: 25 },

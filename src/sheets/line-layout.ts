@@ -162,7 +162,7 @@ const PRESSURE_UNIT = unitText("pressure");
 const GAUGE_SENTENCE =
   '=IF(OR(InletReading="", FarReading=""), "Type what the two gauges read, the line running and full.", ' +
   `IF(ABS(InletReading-Inlet)>0.05*Inlet, "The line begins with "&FIXED(ABS(InletReading-Inlet), 1)&" "&${PRESSURE_UNIT}&IF(InletReading<Inlet, " less", " more")&" than planned: set the valve first, then read the far gauge again.", ` +
-  'IF(ABS(FarDifference)<=0.03*FarPressure, "As planned.", IF(FarDifference<0, ' +
+  'IF(ABS(FarDifference)<=0.03*FarPressure, "OK", IF(FarDifference<0, ' +
   '"Lower than planned: look for a leak, a kink, a plugged screen or tubing, or worn nozzles that take more than the chart says.", ' +
   '"Higher than planned: look for plugged nozzles or heads that are shut or missing, then test the gauge."))))';
 
