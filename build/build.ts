@@ -8,6 +8,7 @@ import { validateManifest, writeManifest } from "./manifest";
 import { readMetadata, writeMetadata } from "./metadata";
 import { writePlainPages } from "./plain-pages";
 import { writeReferencePages } from "./reference-pages";
+import { writeSourcesPage } from "./sources";
 import { dist } from "./settings";
 
 // The bundler's own command reads the same file, so it is plain JavaScript without types.
@@ -23,6 +24,7 @@ export async function build(): Promise<void> {
   writeIcons();
   writePlainPages();
   writeReferencePages(generated.functions);
+  writeSourcesPage(generated.functions);
   writeManifest();
   writeFileSync(join(dist, "_headers"), headersFile());
   writeLicences(await bundle(configurations));

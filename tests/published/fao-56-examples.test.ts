@@ -138,6 +138,7 @@ published(
     source: "FAO Irrigation and Drainage Paper 56 (1998)",
     where: "Example 10: 7.1 of 10.9 hours under Ra 25.1, Rs 14.45 MJ/m² a day",
     seen: "read in a secondary text",
+    guards: ["ET.SOLAR"],
   },
   () => {
     expectWithin(megajoules(solarRadiation(7.1, 10.9, watts(25.1))), 14.45, 0.005);
