@@ -49,6 +49,7 @@ export const catalogue = [
   "PUMP_ENERGY",
   "PUMP_DUTY",
   "PUMP_STATIC",
+  "PUMP_LINES",
   // SOURCE
   "SOURCE_DAYS",
   // APPLICATION
@@ -90,6 +91,7 @@ export const catalogue = [
   "ET_RADIATION",
   // FLUSH
   "FLUSH_FLOW",
+  "FLUSH_PRESSURE",
   "FLUSH_TIME",
   // DRAIN
   "DRAIN_VOLUME",

@@ -1,6 +1,7 @@
 import { readCurve, steadyDuty } from "../boundary/curve";
 import { energyMeasure, readEnergySource } from "../boundary/energy";
 import { above, anyNumber, atLeast } from "../boundary/limits";
+import { askLinesOnPump, linesRunningTable } from "../boundary/lines-on-pump";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { hours as hourMeasure, readUnits } from "../boundary/units";
@@ -226,5 +227,69 @@ export function pumpStatic(curve: any[][], lift: any, units?: Units, drop?: any)
       u.length.read("lift", lift, anyNumber),
       u.length.readOr("drop", drop, atLeast(0), 0),
     ),
+  );
+}
+
+/**
+ * Spills label and value for equal lines that run on one pump: flow of all lines, pump head, riser pressure, lateral inlet pressure, lowest nozzle pressure and average head flow.
+ * @customfunction PUMP_LINES PUMP.LINES
+ * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), two points or more.
+ * @param lift Height from the water surface up to the riser (ft, m), negative when the riser lies below the water.
+ * @param running Number of lines that run at once, 1 to 100.
+ * @param main Pipe from the pump to the riser, which carries all lines: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
+ * @param feeder Pipe from the riser to each line, which carries that line alone: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
+ * @param heads Number of heads on the line, 1 to 500.
+ * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
+ * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
+ * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
+ * @param [units] "US" (blank) or "SI".
+ * @param [rise] Ground above the riser (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
+ * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
+ * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
+ * @param [first] Distance from where the lateral begins to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
+ * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @returns 6 rows of label and value, with the unit in the label.
+ * @remarks Pump, main, feeders and lines solved together: the lines take what the pump then gives them. All lines are alike and stand on the riser's level plus `rise`; fittings are not counted. A monotone cubic goes through the points of the curve and nothing is guessed beyond them; the pump runs on the falling branch, from its highest head on. Heads that run dry show as a lowest nozzle pressure of 0.
+ * @source Energy and continuity; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11; curve by Fritsch and Butland (1984).
+ * @errors #N/A when the pump does not lift the water to the lowest head, or the lines take less or more water than the curve covers. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @cautions pressure, electricity
+ * @task what pressure is left when one more line runs?
+ * @example =IRRIG.PUMP.LINES({0,148;60,141;120,124;170,98}, 12, 2, {2.9,250}, {2.6,320}, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
+ */
+export function pumpLines(
+  curve: any[][],
+  lift: any,
+  running: any,
+  main: any[][],
+  feeder: any[][],
+  heads: any,
+  spacing: any,
+  inside: any,
+  discharge: any,
+  units?: Units,
+  rise?: any,
+  regulator?: any,
+  friction?: any,
+  first?: any,
+  riser?: any,
+): any[][] {
+  return linesRunningTable(
+    askLinesOnPump({
+      curve,
+      lift,
+      running,
+      main,
+      feeder,
+      heads,
+      spacing,
+      inside,
+      discharge,
+      units,
+      rise,
+      regulator,
+      friction,
+      first,
+      riser,
+    }),
   );
 }

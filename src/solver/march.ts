@@ -31,6 +31,8 @@ export class March {
   reached = 0;
   /** How fast `inlet` follows the spare pressure at the last head. */
   slope = 1;
+  /** How fast the flow into the line does. */
+  inflowSlope = 0;
 
   /** Set pressures of the regulators, Pa; Infinity where there is none. */
   private readonly set: readonly number[];
@@ -159,5 +161,6 @@ export class March {
     this.inlet = spare;
     this.reached = 0;
     this.slope = slope;
+    this.inflowSlope = flowSlope;
   }
 }

@@ -16,6 +16,8 @@ export interface SolvedLine {
   readonly segmentLoss: readonly number[];
   /** Flow into the lateral, m³/s. */
   readonly inflow: number;
+  /** How fast it rises with the inlet pressure, m³/s per Pa. */
+  readonly inflowSlope: number;
   /** What the closing equation is off by, as a share of the inlet pressure. */
   readonly residual: number;
 }
@@ -114,6 +116,7 @@ function solved(line: Line, march: March, residual: number): SolvedLine {
     segmentFlow,
     segmentLoss,
     inflow: segmentFlow[0],
+    inflowSlope: march.inflowSlope / march.slope,
     residual,
   };
 }

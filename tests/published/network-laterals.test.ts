@@ -8,10 +8,12 @@ import {
   engineFriction,
   FOOT,
   GPM,
-  GPM_PER_CFS,
+  matchedC,
+  matchedK,
   type NetworkAnswer,
   networkEngine,
   type NetworkLine,
+  OUR_PSI_PER_FOOT,
   PSI_PER_FOOT,
 } from "../support/network-engine";
 import { expectClose, published } from "../support/published";
@@ -149,29 +151,18 @@ test.each(REFERENCE)("$name agrees with the engine and its recorded answers", (r
  * carried over into its arguments: the engine's psi is 0.4333 of a foot and ours 1/2.311, and its
  * C gives the loss of our handbook form with a slightly different one.
  */
-const OUR_PSI_PER_FOOT = (WATER_WEIGHT * FOOT) / 6894.757293168;
-
 function sheetLine(line: NetworkLine, friction: unknown): unknown[] {
-  const ratio = OUR_PSI_PER_FOOT / PSI_PER_FOOT;
   return [
     line.inletHead * OUR_PSI_PER_FOOT,
     line.bore.length,
     line.segmentLength[0],
     line.bore[0],
-    line.coefficient / ratio ** line.exponent,
+    matchedK(line.coefficient, line.exponent),
     "US",
     line.elevation[line.elevation.length - 1],
     null,
     friction,
   ];
-}
-
-function matchedC(line: NetworkLine): number {
-  const [bore] = line.bore;
-  const c = "c" in line.friction ? line.friction.c : NaN;
-  const engineLoss = (4.727 * (1 / GPM_PER_CFS / c) ** 1.852) / (bore / 12) ** 4.871;
-  const handbookLoss = ((1050 / 100) * (1 / c) ** 1.852) / bore ** 4.87;
-  return c * (handbookLoss / engineLoss) ** (1 / 1.852);
 }
 
 function expectReference(
@@ -197,7 +188,7 @@ published(
   },
   () => {
     for (const reference of REFERENCE.slice(0, 2)) {
-      const line = sheetLine(reference.line, matchedC(reference.line));
+      const line = sheetLine(reference.line, matchedC(150, reference.line.bore[0]));
       expectReference([reference.name, ...line], reference, 0.0002);
     }
   },
@@ -224,7 +215,7 @@ published(
     seen: "independent engine",
   },
   () => {
-    const line = sheetLine(L1, matchedC(L1));
+    const line = sheetLine(L1, matchedC(150, 1.5));
     const theirs = engine.solve(L1);
     const psi = theirs.pressureHead.map((head) => head * OUR_PSI_PER_FOOT);
     const average = psi.reduce((sum, pressure) => sum + pressure, 0) / psi.length;
@@ -277,7 +268,7 @@ published(
     while (passes(repeat(most + 1, 1.5))) most++;
 
     const [inlet, , spacing, bore, k, units] = sheetLine(L1, 150);
-    const c = matchedC(L1);
+    const c = matchedC(150, 1.5);
     const tail = [units, null, null, c];
     expect(call("LATERAL.MAXHEADS", limit, inlet, spacing, bore, k, ...tail)).toBe(most);
 

@@ -159,3 +159,18 @@ export function engineDischarge(coefficient: number, exponent: number): Discharg
     highest: Infinity,
   };
 }
+
+/** Our psi is 2.311 ft of water; the engine takes 0.4333 psi a foot. */
+export const OUR_PSI_PER_FOOT = (WATER_WEIGHT * FOOT) / 6894.757293168;
+
+/** The C with which the handbook form gives the engine's loss at its C, in one bore (in). */
+export function matchedC(c: number, bore: number): number {
+  const engineLoss = (4.727 * (1 / GPM_PER_CFS / c) ** 1.852) / (bore / 12) ** 4.871;
+  const handbookLoss = ((1050 / 100) * (1 / c) ** 1.852) / bore ** 4.87;
+  return c * (handbookLoss / engineLoss) ** (1 / 1.852);
+}
+
+/** The K of our psi that gives the flow of the engine's K at the same height of water. */
+export function matchedK(k: number, exponent: number): number {
+  return k / (OUR_PSI_PER_FOOT / PSI_PER_FOOT) ** exponent;
+}
