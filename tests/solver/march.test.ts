@@ -1,0 +1,100 @@
+import { chartLaw, headFlow, orificeLaw } from "../../src/formulas/discharge-law";
+import type { FrictionLaw } from "../../src/formulas/friction";
+import { frictionPressureLoss } from "../../src/formulas/friction";
+import { preparedHeadFlow, RAMP } from "../../src/solver/head-flow";
+import type { Line } from "../../src/solver/line";
+import { March } from "../../src/solver/march";
+import { segmentFriction } from "../../src/solver/segment-friction";
+import { expectClose } from "../support/published";
+
+const LAWS: readonly FrictionLaw[] = [
+  { law: "Hazen–Williams", c: 135 },
+  { law: "Darcy" },
+  { law: "given", gradient: (flow, bore) => flow ** 1.75 / bore ** 4.75 },
+];
+
+test.each(LAWS)("prepared friction ($law) is the formula's, with its derivative", (law) => {
+  const bore = [0.05, 0.05, 0.03];
+  const length = [10, 20, 15];
+  const prepared = segmentFriction(law, bore, length);
+  for (const flow of [1e-6, 4e-5, 1e-3]) {
+    for (const segment of [0, 1, 2]) {
+      const loss = (at: number) => frictionPressureLoss(at, bore[segment], length[segment], law);
+      expectClose(prepared.loss(segment, flow), loss(flow), 1e-12);
+      const step = flow * 1e-5;
+      expectClose(prepared.slope, (loss(flow + step) - loss(flow - step)) / (2 * step), 1e-3);
+    }
+  }
+});
+
+test.each([
+  ["an orifice", orificeLaw(5e-7)],
+  ["a chart", chartLaw([1e5, 2e5, 4e5], [2e-4, 2.9e-4, 3.5e-4])],
+  ["a flat chart", chartLaw([1e5, 2e5], [2e-4, 2e-4])],
+])(
+  "prepared discharge of %s is the formula's above the ramp, and falls to nothing along it",
+  (_, law) => {
+    const prepared = preparedHeadFlow(law);
+    for (const pressure of [RAMP, 150, 1.5e5, 3e5, 6e5]) {
+      const flow = prepared.flow(pressure);
+      expectClose(flow, headFlow(law, pressure), 1e-12);
+      const step = pressure * 1e-6;
+      const rise = headFlow(law, pressure + step) - flow;
+      expect(prepared.slope).toBeCloseTo(rise / step, 12);
+    }
+    expectClose(prepared.flow(RAMP / 4), headFlow(law, RAMP) / 4, 1e-12);
+    expectClose(prepared.slope, headFlow(law, RAMP) / RAMP, 1e-12);
+    expect(RAMP).toBe(100);
+  },
+);
+
+const line: Line = {
+  inletPressure: 0,
+  segmentLength: [10, 12, 14],
+  bore: [0.04, 0.04, 0.03],
+  elevation: [1, -2, 3],
+  riser: 0.5,
+  discharge: orificeLaw(6e-7),
+  regulatorSet: [2e5, Infinity, 2.5e5],
+  regulatorLoss: [3e4, 0, 3e4],
+  friction: { law: "Hazen–Williams", c: 150 },
+};
+
+test("slopes on the way and at the inlet are derivatives by the pressure at the last head", () => {
+  const march = new March(line);
+  const at = (start: number) => {
+    march.walk(start, Infinity);
+    return { inlet: march.inlet, spare: march.spare.slice(), inflow: march.segmentFlow[0] };
+  };
+  const step = 1;
+  const above = at(1.2e5 + step);
+  const here = at(1.2e5);
+  expectClose(march.slope, (above.inlet - here.inlet) / step, 1e-5);
+  expectClose(march.inflowSlope, (above.inflow - here.inflow) / step, 1e-4);
+  march.spareSlope.forEach((slope, i) => {
+    expectClose(slope, (above.spare[i] - here.spare[i]) / step, 1e-5);
+  });
+});
+
+test("the limits of a line at rest: dry below one, wet above the other", () => {
+  const march = new March(line);
+  march.walk(march.dryLimit(), Infinity);
+  expect(march.headFlow).toEqual([0, 0, 0]);
+  march.walk(march.dryLimit() + 1, Infinity);
+  expect(march.headFlow.filter((flow) => flow > 0)).toHaveLength(1);
+  march.walk(march.wetLimit(5e4), Infinity);
+  expect(Math.min(...march.spare)).toBeGreaterThanOrEqual(5e4);
+  // At rest all heads share one level: the last head's spare pressure tells the inlet's.
+  const weight = 998.2 * 9.80665;
+  expectClose(march.atRest(2e5), 2e5 - weight * 3.5 - 3e4, 1e-12);
+  expectClose(march.largestThreshold(), weight * 3.5 + 3e4, 1e-12);
+});
+
+test("a walk that passes the ceiling stops there and says how far it came", () => {
+  const march = new March(line);
+  march.walk(3e5, Infinity);
+  expect(march.reached).toBe(0);
+  march.walk(3e5, 3.5e5);
+  expect(march.inlet).toBe(Infinity);
+  expect(march.reached).toBe(2);
+});
