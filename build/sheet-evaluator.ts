@@ -20,7 +20,7 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-for
 import { catalogue } from "../src/catalogue";
 import { readAddress } from "../src/sheets/address";
 import type { Page } from "../src/sheets/definition";
-import { DEFAULT_NAMESPACE } from "../src/sheets/dialect";
+import { toScreen } from "../src/sheets/dialect";
 import { standInHost, type Hosted } from "./stand-in-host";
 
 export type Value = string | number | boolean | null;
@@ -33,12 +33,13 @@ export interface EvaluatedSheet {
   readonly errors: readonly string[];
 }
 
-const WORKBOOK = "sheet";
+/** The engine keeps parsed formulas by the workbook's id, for as long as the process runs. */
+let evaluations = 0;
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 const hosted = standInHost();
 
 /** Evaluates with the formula engine of the trial page's grid, so that both show the same numbers. */
-export async function evaluate(pages: readonly Page[]): Promise<EvaluatedSheet> {
+export async function evaluate(pages: readonly Page[], namespace: string): Promise<EvaluatedSheet> {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -50,25 +51,32 @@ export async function evaluate(pages: readonly Page[]): Promise<EvaluatedSheet> 
     initialFormulaComputing: CalculationMode.FORCED,
   });
   const messages = new Map<string, string>();
+  const id = `workbook${++evaluations}`;
   const book = univer.createUnit<IWorkbookData, Workbook>(
     UniverInstanceType.UNIVER_SHEET,
-    workbook(pages),
+    workbook(id, pages, namespace),
   );
   const injector = univer.__getInjector();
   // In the same tick as the workbook, or its formulas are read before their functions are known.
   injector
     .get(IFunctionService)
-    .registerExecutors(...catalogue.map((id) => new SheetFunction(id, messages)));
+    .registerExecutors(
+      ...catalogue.map((functionId) => new SheetFunction(functionId, namespace, messages)),
+    );
   await new Promise<void>((resolve) => {
-    injector.get(ICommandService).onCommandExecuted(({ id }) => {
-      if (id === SetFormulaCalculationResultMutation.id) resolve();
+    injector.get(ICommandService).onCommandExecuted((command) => {
+      if (command.id === SetFormulaCalculationResultMutation.id) resolve();
     });
   });
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()?.[WORKBOOK] ?? {};
+  const spilled = structuredClone(
+    injector.get(FormulaDataModel).getArrayFormulaCellData()?.[id] ?? {},
+  );
+  const { sheets } = structuredClone(book.getSnapshot());
+  // The engine's caches outlive a workbook; only this empties them before the next one.
+  univer.dispose();
   const read = (index: number, row: number, column: number): Value => {
-    const id = sheetId(index);
-    const cell =
-      spilled[id]?.[row]?.[column] ?? book.getSheetBySheetId(id)?.getCellRaw(row, column);
+    const sheet = sheetId(index);
+    const cell = spilled[sheet]?.[row]?.[column] ?? sheets[sheet].cellData?.[row]?.[column];
     // Truth values are kept as 0 and 1, and marked by their type.
     return cell?.t === BOOLEAN ? cell.v === 1 : ((cell?.v ?? null) as Value);
   };
@@ -109,12 +117,14 @@ function key(sheet: string, row: number, column: number): string {
   return `${sheet}!${row},${column}`;
 }
 
-function workbook(pages: readonly Page[]): Partial<IWorkbookData> {
-  const sheets = Object.fromEntries(pages.map((page, i) => [sheetId(i), worksheet(i, page)]));
-  const names = pages.flatMap((page) => namesOf(page));
+function workbook(id: string, pages: readonly Page[], namespace: string): Partial<IWorkbookData> {
+  const sheets = Object.fromEntries(
+    pages.map((page, i) => [sheetId(i), worksheet(i, page, namespace)]),
+  );
+  const names = pages.flatMap((page) => namesOf(page, namespace));
   return {
-    id: WORKBOOK,
-    name: WORKBOOK,
+    id,
+    name: id,
     locale: LocaleType.EN_US,
     sheetOrder: Object.keys(sheets),
     sheets,
@@ -133,7 +143,7 @@ function workbook(pages: readonly Page[]): Partial<IWorkbookData> {
 }
 
 /** Names of cells, of ranges and of functions, and what each stands for. */
-export function namesOf(page: Page): [string, string][] {
+function namesOf(page: Page, namespace: string): [string, string][] {
   const sheet = `'${page.name.replace(/'/g, "''")}'!`;
   const absolute = (range: string) => sheet + range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
   return [
@@ -141,18 +151,21 @@ export function namesOf(page: Page): [string, string][] {
       name === undefined ? [] : [[name, absolute(at)]],
     ),
     ...(page.names ?? []).map(({ name, range }): [string, string] => [name, absolute(range)]),
-    ...(page.functions ?? []).map(({ name, formula }): [string, string] => [name, formula]),
+    ...(page.functions ?? []).map(({ name, formula }): [string, string] => [
+      name,
+      toScreen(formula, namespace),
+    ]),
   ];
 }
 
-function worksheet(index: number, page: Page): Partial<IWorksheetData> {
+function worksheet(index: number, page: Page, namespace: string): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
   for (const { at, formula, value, spill } of page.cells) {
     const { row, column } = readAddress(at);
     rows = Math.max(rows, row + (spill?.reserved ?? 1));
     const cells = (cellData[row] ??= {});
-    if (formula !== undefined) cells[column] = { f: formula };
+    if (formula !== undefined) cells[column] = { f: toScreen(formula, namespace) };
     else if (value !== undefined) cells[column] = { v: value };
   }
   return {
@@ -172,9 +185,10 @@ class SheetFunction extends BaseFunction {
 
   constructor(
     id: string,
+    namespace: string,
     private readonly messages: Map<string, string>,
   ) {
-    super(`${DEFAULT_NAMESPACE}.${id.replace(/_/g, ".")}`);
+    super(`${namespace}.${id.replace(/_/g, ".")}`);
     const run = hosted.functions.get(id);
     if (run === undefined) throw new Error(`${id} is not associated`);
     this.run = run;

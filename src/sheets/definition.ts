@@ -118,6 +118,8 @@ export interface Page {
   readonly frozenRows?: number;
   readonly landscape?: boolean;
   readonly printArea: string;
+  /** Printed on one page, however long. */
+  readonly onePage?: boolean;
   /** Rows that begin a new printed page. */
   readonly pageBreaks?: readonly number[];
   readonly charts?: readonly SheetChart[];

@@ -52,6 +52,15 @@ export const looks: Readonly<Record<Role, Look>> = {
 /** A check's cell, by what it says; the text itself says it too. */
 export const passed: Look = { ink: palette.fern };
 export const failed: Look = { ink: palette.clay, fill: palette.clayTint };
+export const waiting: Look = { ink: palette.quiet };
+
+/** How a check begins that waits for something to be typed. */
+export const WAITING = "Type ";
+
+export function verdictLook(text: string): Look {
+  if (text === "OK") return passed;
+  return text.startsWith(WAITING) ? waiting : failed;
+}
 
 /** Colours of a chart's series, told apart by lightness and by their markers too. */
 export const seriesColours = [palette.moss, palette.heather, palette.clay] as const;

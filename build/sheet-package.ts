@@ -1,0 +1,56 @@
+import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
+import { writeXlsx } from "hucre";
+import type { FileParts } from "../src/sheets/workbook-file";
+
+/** Files of one build carry one date, so that the same build gives the same bytes. */
+const DATE = new Date(Date.UTC(2025, 0, 1, 12));
+
+const APPLICATION = "Fieldsum";
+
+export interface PackageOptions {
+  readonly title: string;
+  readonly description: string;
+}
+
+/** Writes the workbook's package and mends what its writer does not let one say. */
+export async function writePackage(
+  parts: FileParts,
+  { title, description }: PackageOptions,
+): Promise<Uint8Array> {
+  const written = await writeXlsx({
+    sheets: parts.sheets,
+    namedRanges: parts.namedRanges,
+    defaultFont: { name: "Calibri", size: 10 },
+    properties: {
+      title,
+      description,
+      creator: APPLICATION,
+      lastModifiedBy: APPLICATION,
+      created: DATE,
+      modified: DATE,
+    },
+  });
+  const entries = unzipSync(written);
+  const mended: Zippable = {};
+  for (const [path, bytes] of Object.entries(entries)) {
+    const mend = mends.find(({ matches }) => matches.test(path))?.mend;
+    mended[path] = [
+      mend === undefined ? bytes : strToU8(mend(strFromU8(bytes))),
+      { level: 9, mtime: DATE },
+    ];
+  }
+  return zipSync(mended);
+}
+
+const mends: readonly { readonly matches: RegExp; readonly mend: (xml: string) => string }[] = [
+  // A full calculation on load would throw the stored values away before the functions are there.
+  {
+    matches: /^xl\/workbook\.xml$/,
+    mend: (xml) => xml.replace(/<calcPr[^>]*\/>/, '<calcPr calcId="191029"/>'),
+  },
+  {
+    matches: /^docProps\/app\.xml$/,
+    mend: (xml) =>
+      xml.replace(/<Application>[^<]*<\/Application>/, `<Application>${APPLICATION}</Application>`),
+  },
+];

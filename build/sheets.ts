@@ -1,0 +1,86 @@
+import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { readyMadeSheets } from "../src/sheets";
+import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/definition";
+import { fileParts } from "../src/sheets/workbook-file";
+import { dist, NAMESPACE } from "./settings";
+import { evaluate } from "./sheet-evaluator";
+import { writePackage } from "./sheet-package";
+
+export const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
+
+export function fileName(sheet: ReadyMadeSheet, system: UnitSystem): string {
+  return `${sheet.id}-${system.toLowerCase()}`;
+}
+
+interface Files {
+  readonly workbook: Uint8Array;
+  /** The same without formulas, for viewers that cannot evaluate them. */
+  readonly valuesOnly: Uint8Array;
+}
+
+/** One ready-made sheet in one system. Refuses a sheet with a cell that shows an error. */
+export async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Files> {
+  const pages = sheet.pages(system);
+  const evaluated = await evaluate(pages, NAMESPACE);
+  if (evaluated.errors.length > 0) {
+    throw new Error(`${sheet.title} (${system}) shows errors:\n${evaluated.errors.join("\n")}`);
+  }
+  const about = { title: sheet.title, description: sheet.purpose };
+  const write = (valuesOnly: boolean) =>
+    writePackage(
+      fileParts(pages, evaluated, { ...about, system, namespace: NAMESPACE, valuesOnly }),
+      about,
+    );
+  return { workbook: await write(false), valuesOnly: await write(true) };
+}
+
+/** Prints a copy without formulas: the printing program has none of our functions. */
+function writePdf(valuesOnly: Uint8Array, name: string, folder: string): void {
+  const scratch = mkdtempSync(join(tmpdir(), "fieldsum-"));
+  try {
+    const copy = join(scratch, `${name}.xlsx`);
+    writeFileSync(copy, valuesOnly);
+    const profile = `-env:UserInstallation=file://${join(scratch, "profile")}`;
+    execFileSync(
+      "soffice",
+      [profile, "--headless", "--convert-to", "pdf", "--outdir", folder, copy],
+      { stdio: "ignore" },
+    );
+  } catch (error) {
+    const missing = (error as NodeJS.ErrnoException).code === "ENOENT";
+    throw missing
+      ? new Error("--pdf needs LibreOffice: install it so that the command soffice is found")
+      : error;
+  } finally {
+    rmSync(scratch, { recursive: true, force: true });
+  }
+}
+
+async function main(options: readonly string[]): Promise<void> {
+  const unknown = options.filter((option) => option !== "--pdf");
+  if (unknown.length > 0) throw new Error(`unknown option ${unknown[0]}; there is --pdf`);
+  const folder = join(dist, "sheets");
+  mkdirSync(folder, { recursive: true });
+  for (const sheet of readyMadeSheets) {
+    for (const system of SYSTEMS) {
+      const name = fileName(sheet, system);
+      const { workbook, valuesOnly } = await writeSheet(sheet, system);
+      writeFileSync(join(folder, `${name}.xlsx`), workbook);
+      if (options.includes("--pdf")) writePdf(valuesOnly, name, folder);
+      console.log(`dist/sheets/${name}.xlsx  ${(workbook.length / 1024).toFixed(0)} kB`);
+    }
+  }
+}
+
+if (require.main === module) {
+  main(process.argv.slice(2)).then(
+    () => process.exit(0),
+    (error: unknown) => {
+      console.error(error instanceof Error ? error.message : error);
+      process.exit(1);
+    },
+  );
+}

@@ -1,0 +1,384 @@
+import type {
+  Cell,
+  CellStyle,
+  ConditionalRule,
+  DataValidation,
+  NamedRange,
+  SheetChart as FileChart,
+  WriteSheet,
+} from "hucre";
+import { columnLetters, readAddress, readRange, writeAddress } from "./address";
+import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "./definition";
+import { functionsIn, toFile } from "./dialect";
+import {
+  BODY_SIZE,
+  failed,
+  type Look,
+  looks,
+  palette,
+  passed,
+  seriesColours,
+  waiting,
+  WAITING,
+} from "./look";
+
+export type Value = string | number | boolean | null;
+
+/** What a sheet shows, cell by cell, rows and columns from 0. */
+export interface ShownValues {
+  value(page: string, row: number, column: number): Value;
+}
+
+export interface FileOptions {
+  readonly title: string;
+  readonly system: UnitSystem;
+  readonly namespace: string;
+  /** Leaves the formulas out, for viewers that cannot evaluate them. */
+  readonly valuesOnly?: boolean;
+}
+
+/** What the workbook writer takes. */
+export interface FileParts {
+  readonly sheets: WriteSheet[];
+  readonly namedRanges: NamedRange[];
+}
+
+const FONT = "Calibri";
+const LINE_POINTS = 14;
+const ROW_MARGIN_POINTS = 3;
+/** A list longer than this, or one with commas, stands in cells of a sheet of its own. */
+const INLINE_LIST = 250;
+const LISTS = "Lists";
+
+/**
+ * Turns the pages of a ready-made sheet into what the workbook writer takes: formulas as the host
+ * itself stores them, with the value that each cell shows.
+ */
+export function fileParts(
+  pages: readonly Page[],
+  shown: ShownValues,
+  options: FileOptions,
+): FileParts {
+  const lists = new Lists();
+  const sheets = pages.map((page) => sheetOf(page, shown, options, lists));
+  const names = pages.flatMap((page) => namesOf(page, options.namespace));
+  return {
+    sheets: lists.isEmpty ? sheets : [...sheets, lists.sheet()],
+    namedRanges: options.valuesOnly ? [] : names,
+  };
+}
+
+function sheetOf(page: Page, shown: ShownValues, options: FileOptions, lists: Lists): WriteSheet {
+  const cells = new Map<string, Partial<Cell>>();
+  for (const cell of page.cells) writeCell(cells, page, cell, shown, options);
+  return {
+    name: page.name,
+    columns: page.widths.map((width) => ({ width })),
+    rows: [],
+    cells,
+    merges: page.cells.flatMap(({ at, span = 1 }) => {
+      if (span === 1) return [];
+      const { row, column } = readAddress(at);
+      return [{ startRow: row, startCol: column, endRow: row, endCol: column + span - 1 }];
+    }),
+    rowDefs: new Map([...rowHeights(page)].map(([row, points]) => [row - 1, { height: points }])),
+    dataValidations: page.cells.flatMap((cell) => validation(cell, lists)),
+    conditionalRules: rules(page),
+    ...(page.frozenRows !== undefined && { freezePane: { rows: page.frozenRows } }),
+    ...(page.pageBreaks !== undefined && { rowBreaks: page.pageBreaks.map((row) => row - 2) }),
+    charts: (page.charts ?? []).map((chart) => fileChart(page, chart, shown)),
+    view: { showGridLines: false },
+    pageSetup: {
+      paperSize: options.system === "US" ? "letter" : "a4",
+      orientation: page.landscape === true ? "landscape" : "portrait",
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: page.onePage === true ? 1 : 0,
+      printArea: page.printArea.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"),
+      margins: { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 },
+    },
+    headerFooter: { oddFooter: `&L${options.title}&C&A&R&P of &N` },
+  };
+}
+
+function rowHeights(page: Page): Map<number, number> {
+  const heights = new Map<number, number>();
+  for (const [row, lines] of page.lines) {
+    heights.set(row, lines * LINE_POINTS + ROW_MARGIN_POINTS);
+  }
+  for (const { at, role } of page.cells) {
+    const size = looks[role].size;
+    const row = readAddress(at).row + 1;
+    if (size !== undefined && !heights.has(row) && size > BODY_SIZE) heights.set(row, size * 1.6);
+  }
+  return heights;
+}
+
+function writeCell(
+  cells: Map<string, Partial<Cell>>,
+  page: Page,
+  cell: SheetCell,
+  shown: ShownValues,
+  options: FileOptions,
+): void {
+  const { row, column } = readAddress(cell.at);
+  const read = (down: number, across: number) =>
+    shown.value(page.name, row + down, column + across);
+  const { spill } = cell;
+  if (spill !== undefined) {
+    for (let down = 0; down < spill.reserved; down++) {
+      for (let across = 0; across < spill.formats.length; across++) {
+        const inside = down < spill.rows && across < spill.columns;
+        const header = spill.headed && down === 0;
+        cells.set(`${row + down},${column + across}`, {
+          ...(inside && valueOf(read(down, across))),
+          style: header ? style(looks.header) : style(looks.result, spill.formats[across]),
+        });
+      }
+    }
+  }
+  for (let across = 1; across < (cell.span ?? 1); across++) {
+    cells.set(`${row},${column + across}`, { value: null, style: style(looks[cell.role]) });
+  }
+  const key = `${row},${column}`;
+  const { formula } = cell;
+  const first = cells.get(key);
+  const value = formula === undefined ? (cell.value ?? null) : read(0, 0);
+  cells.set(key, {
+    ...valueOf(value),
+    style: first?.style ?? style(inputLook(cell, value), cell.format),
+    ...(formula !== undefined &&
+      options.valuesOnly !== true &&
+      fileFormula(cell, formula, value, page, options.namespace)),
+    ...(cell.note !== undefined && { comment: { author: "Fieldsum", text: cell.note } }),
+  });
+}
+
+/** Text that is typed in stands at the left, as text does; the rest of an input's look stays. */
+function inputLook({ role, span }: SheetCell, value: Value): Look {
+  const look = looks[role];
+  return role === "input" && typeof value === "string" && span !== undefined
+    ? { ...look, align: "left", wrap: true }
+    : look;
+}
+
+function valueOf(value: Value): Partial<Cell> {
+  if (value === null) return { value: null };
+  return { value, type: typeof value as "string" | "number" | "boolean" };
+}
+
+/**
+ * A cell that calls a custom function, or a name that does, is stored as a dynamic array over its
+ * whole result, a single value too: that is how the host saves it.
+ */
+function fileFormula(
+  cell: SheetCell,
+  formula: string,
+  value: Value,
+  page: Page,
+  namespace: string,
+): Partial<Cell> {
+  const plain = { formula: toFile(formula, namespace), formulaResult: value };
+  if (!isDynamic(formula, page)) return plain;
+  const { row, column } = readAddress(cell.at);
+  const last =
+    cell.spill === undefined
+      ? cell.at
+      : writeAddress({ row: row + cell.spill.rows - 1, column: column + cell.spill.columns - 1 });
+  return {
+    ...plain,
+    formulaType: "array",
+    formulaRef: last === cell.at ? cell.at : `${cell.at}:${last}`,
+    formulaDynamic: true,
+  };
+}
+
+function isDynamic(formula: string, page: Page): boolean {
+  const own = (page.functions ?? []).some(({ name }) => formula.includes(`${name}(`));
+  return own || functionsIn(formula).length > 0;
+}
+
+function style(look: Look, format?: string): CellStyle {
+  const rgb = (colour: string) => ({ rgb: colour.slice(1).toUpperCase() });
+  return {
+    font: {
+      name: look.monospaced === true ? "Consolas" : FONT,
+      size: look.size ?? BODY_SIZE,
+      color: rgb(look.ink ?? palette.ink),
+      ...(look.bold === true && { bold: true }),
+      ...(look.italic === true && { italic: true }),
+    },
+    ...(look.fill !== undefined && {
+      fill: { type: "pattern" as const, pattern: "solid" as const, fgColor: rgb(look.fill) },
+    }),
+    ...(look.rule !== undefined && {
+      border: { bottom: { style: "thin" as const, color: rgb(look.rule) } },
+    }),
+    alignment: {
+      vertical: "center",
+      ...(look.align !== undefined && { horizontal: look.align }),
+      ...(look.wrap === true && { wrapText: true }),
+    },
+    ...(format !== undefined && format !== "General" && { numFmt: format }),
+    // The sheet is not protected; were it so, inputs would stay open.
+    ...(look === looks.input && { protection: { locked: false } }),
+  };
+}
+
+function validation(cell: SheetCell, lists: Lists): DataValidation[] {
+  const { allowed, at } = cell;
+  if (allowed === undefined) return [];
+  const common = {
+    range: at,
+    allowBlank: true,
+    showErrorMessage: true,
+    errorStyle: "stop" as const,
+  };
+  if ("list" in allowed) {
+    return [
+      {
+        ...common,
+        type: "list",
+        errorTitle: "Not on the list",
+        errorMessage: "Choose one of the entries of the list.",
+        ...lists.source(allowed.list),
+      },
+    ];
+  }
+  return [
+    {
+      ...common,
+      type: allowed.whole === true ? "whole" : "decimal",
+      operator: "between",
+      formula1: String(allowed.low),
+      formula2: String(allowed.high),
+      errorTitle: "Out of range",
+      errorMessage: limitText(allowed),
+    },
+  ];
+}
+
+function limitText({ low, high, whole }: Extract<Allowed, { low: number }>): string {
+  return `${whole === true ? "A whole number" : "A number"} from ${low} to ${high}.`;
+}
+
+/** Lists that don't fit into a validation stand in columns of a hidden sheet. */
+class Lists {
+  private readonly columns: (readonly string[])[] = [];
+
+  get isEmpty(): boolean {
+    return this.columns.length === 0;
+  }
+
+  source(entries: readonly string[]): Pick<DataValidation, "values" | "formula1"> {
+    const fits = entries.join(",").length <= INLINE_LIST && !entries.some((e) => e.includes(","));
+    if (fits) return { values: [...entries] };
+    let index = this.columns.findIndex((column) => column.join() === entries.join());
+    if (index < 0) index = this.columns.push(entries) - 1;
+    const letter = columnLetters(index);
+    return { formula1: `${LISTS}!$${letter}$1:$${letter}$${entries.length}` };
+  }
+
+  sheet(): WriteSheet {
+    const cells = new Map<string, Partial<Cell>>();
+    this.columns.forEach((entries, column) =>
+      entries.forEach((entry, row) => cells.set(`${row},${column}`, { value: entry })),
+    );
+    return { name: LISTS, rows: [], cells, hidden: true };
+  }
+}
+
+function rules(page: Page): ConditionalRule[] {
+  let priority = 0;
+  const rule = (range: string, formula: string, look: Look): ConditionalRule => ({
+    type: "expression",
+    priority: ++priority,
+    range,
+    formula,
+    style: ruleStyle(look),
+  });
+  const checks = page.cells
+    .filter(({ role, formula }) => role === "check" && formula !== undefined)
+    .flatMap(({ at }) => [
+      rule(at, `${at}="OK"`, passed),
+      rule(at, `LEFT(${at},${WAITING.length})="${WAITING}"`, waiting),
+      rule(at, `AND(${at}<>"",${at}<>"OK",LEFT(${at},${WAITING.length})<>"${WAITING}")`, failed),
+    ]);
+  const marks = (page.marks ?? []).map(({ range, by }) => {
+    const { row, column } = readRange(by);
+    return rule(range, `${writeAddress({ row, column })}<>"OK"`, failed);
+  });
+  return [...checks, ...marks];
+}
+
+function ruleStyle(look: Look): CellStyle {
+  const rgb = (colour: string) => ({ rgb: colour.slice(1).toUpperCase() });
+  return {
+    ...(look.ink !== undefined && { font: { color: rgb(look.ink) } }),
+    ...(look.fill !== undefined && {
+      fill: { type: "pattern" as const, pattern: "solid" as const, bgColor: rgb(look.fill) },
+    }),
+  };
+}
+
+/** Names of cells, ranges and functions, as the file spells them. */
+function namesOf(page: Page, namespace: string): NamedRange[] {
+  const sheet = /^\w+$/.test(page.name) ? page.name : `'${page.name.replace(/'/g, "''")}'`;
+  const absolute = (range: string) => `${sheet}!${range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
+  return [
+    ...page.cells.flatMap(({ name, at }) =>
+      name === undefined ? [] : [{ name, range: absolute(at) }],
+    ),
+    ...(page.names ?? []).map(({ name, range }) => ({ name, range: absolute(range) })),
+    ...(page.functions ?? []).map(({ name, formula }) => ({
+      name,
+      range: toFile(formula, namespace),
+    })),
+  ];
+}
+
+function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
+  const from = readAddress(chart.place.from);
+  const to = readAddress(chart.place.to);
+  const titleOf = (at: string) => {
+    const { row, column } = readAddress(at);
+    return String(shown.value(page.name, row, column) ?? "");
+  };
+  const axis = (title: string) => ({
+    title,
+    axisTitleFontSize: 9,
+    labelFontSize: 9,
+    axisTitleColor: palette.quiet,
+    labelColor: palette.quiet,
+  });
+  return {
+    type: "scatter",
+    scatterStyle: "lineMarker",
+    title: chart.title,
+    titleFontSize: 11,
+    titleBold: true,
+    titleColor: palette.moss,
+    altText: chart.description,
+    legend: chart.series.length > 1 ? "bottom" : false,
+    legendFontSize: 9,
+    dispBlanksAs: "gap",
+    anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
+    series: chart.series.map(({ range, titleAt }, i) => ({
+      name: titleOf(titleAt),
+      categories: chart.x.range,
+      values: range,
+      color: seriesColours[i],
+      stroke: { width: 1.75, dash: i === 0 ? "solid" : "dash" },
+      marker: {
+        symbol: i === 0 ? "circle" : "square",
+        size: 5,
+        fill: seriesColours[i],
+        line: seriesColours[i],
+      },
+    })),
+    axes: {
+      x: { ...axis(chart.x.title) },
+      y: { ...axis(chart.yTitle), gridlines: { major: true } },
+    },
+  };
+}
