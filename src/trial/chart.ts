@@ -33,7 +33,6 @@ export interface ChartContent {
   readonly groundTitle?: string;
 }
 
-const WIDTH = 640;
 const LEFT = 54;
 const RIGHT = 16;
 const TOP = 14;
@@ -50,7 +49,7 @@ const MARKS = ["circle", "square", "diamond", "triangle"] as const;
  * Draws lines over a common axis. The caller shows the numbers as a table; a pointer over the
  * picture reads them out under it.
  */
-export function drawChart(content: ChartContent): HTMLElement {
+export function drawChart(content: ChartContent, width: number): HTMLElement {
   const points = content.series.flatMap((series) => series.points);
   if (points.length === 0) {
     return make(
@@ -65,10 +64,12 @@ export function drawChart(content: ChartContent): HTMLElement {
   const height = bottom + rest + strip + 46;
   const x = scaleLinear()
     .domain([Math.min(0, ...points.map((point) => point.x)), Math.max(...points.map((p) => p.x))])
-    .range([LEFT, WIDTH - RIGHT]);
+    .range([LEFT, width - RIGHT]);
   const y = scaleLinear().domain(spread(points)).nice(5).range([bottom, TOP]);
   const svg = makeSvg("svg", {
-    viewBox: `0 0 ${WIDTH} ${height}`,
+    width,
+    height,
+    viewBox: `0 0 ${width} ${height}`,
     role: "img",
     "aria-label": content.description,
     class: "chart",
@@ -98,20 +99,21 @@ function axes(
   bottom: number,
   height: number,
 ): SVGElement[] {
+  const [left, right] = x.range();
   const parts: SVGElement[] = [];
   const format = y.tickFormat(5);
   for (const tick of y.ticks(5)) {
     parts.push(
-      makeSvg("line", { class: "rule", x1: LEFT, x2: WIDTH - RIGHT, y1: y(tick), y2: y(tick) }),
+      makeSvg("line", { class: "rule", x1: left, x2: right, y1: y(tick), y2: y(tick) }),
       makeSvg(
         "text",
-        { class: "tick", x: LEFT - 8, y: y(tick) + 4, "text-anchor": "end" },
+        { class: "tick", x: left - 8, y: y(tick) + 4, "text-anchor": "end" },
         format(tick),
       ),
     );
   }
   const labels = height - 28;
-  for (const tick of x.ticks(7)) {
+  for (const tick of x.ticks((right - left) / 75)) {
     parts.push(
       makeSvg("line", { class: "tick-mark", x1: x(tick), x2: x(tick), y1: bottom, y2: bottom + 4 }),
       makeSvg(
@@ -122,10 +124,10 @@ function axes(
     );
   }
   parts.push(
-    makeSvg("line", { class: "axis", x1: LEFT, x2: WIDTH - RIGHT, y1: bottom, y2: bottom }),
+    makeSvg("line", { class: "axis", x1: left, x2: right, y1: bottom, y2: bottom }),
     makeSvg(
       "text",
-      { class: "axis-title", x: (LEFT + WIDTH) / 2, y: height - 8, "text-anchor": "middle" },
+      { class: "axis-title", x: (left + right) / 2, y: height - 8, "text-anchor": "middle" },
       content.xTitle,
     ),
     makeSvg(
@@ -270,7 +272,7 @@ function followPointer(
   const [first] = content.series;
   svg.addEventListener("pointermove", (event) => {
     const box = svg.getBoundingClientRect();
-    const at = x.invert(((event.clientX - box.left) / box.width) * WIDTH);
+    const at = x.invert(event.clientX - box.left);
     const nearest = first.points.reduce((best, point) =>
       Math.abs(point.x - at) < Math.abs(best.x - at) ? point : best,
     );

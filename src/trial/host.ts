@@ -38,8 +38,8 @@ const errorCodes = {
 export class FunctionHost {
   private readonly hosted = new Map<string, Hosted>();
 
-  /** Loads the script and resolves when its functions have been handed over. */
-  static load(url: URL): Promise<FunctionHost> {
+  /** Stands in for the host's runtime: what is associated from now on goes to this one. */
+  static standIn(): FunctionHost {
     const host = new FunctionHost();
     Object.assign(globalThis, {
       CustomFunctions: {
@@ -48,6 +48,12 @@ export class FunctionHost {
         associate: (id: string, hosted: Hosted) => host.hosted.set(id, hosted),
       },
     });
+    return host;
+  }
+
+  /** Loads the script and resolves when its functions have been handed over. */
+  static load(url: URL): Promise<FunctionHost> {
+    const host = FunctionHost.standIn();
     return new Promise((resolve, reject) => {
       const script = document.createElement("script");
       script.src = url.href;
@@ -55,10 +61,6 @@ export class FunctionHost {
       script.onerror = () => reject(new Error(`The functions could not be loaded (${url.href}).`));
       document.head.append(script);
     });
-  }
-
-  has(id: string): boolean {
-    return this.hosted.has(id);
   }
 
   /** Calls a function by its id. */

@@ -18,7 +18,7 @@ export interface Answer {
   readonly answer: SheetCell;
 }
 
-/** A table of cells under their headers. */
+/** A table of cells under their headers; a plain of cells has none. */
 export interface CellTable {
   readonly heading?: SheetCell;
   readonly headers: readonly SheetCell[];
@@ -67,6 +67,14 @@ export function outline(page: Page): Outline {
     block.fields.push(field);
     blocks.set(key, block);
   }
+  const fields = [...blocks.values()].flatMap((block) => block.fields.map(({ value }) => value));
+  const known = new Set([...inTables, ...fields]);
+  const bare = cells.filter(
+    ({ cell }) =>
+      ["input", "result", "check"].includes(cell.role) &&
+      cell.spill === undefined &&
+      !known.has(cell),
+  );
   return {
     title: only("title")[0]?.cell,
     purpose: only("purpose")[0]?.cell,
@@ -77,7 +85,7 @@ export function outline(page: Page): Outline {
       return answer === undefined ? [] : [{ question: question.cell, answer: answer.cell }];
     }),
     blocks: [...blocks.values()],
-    tables: found,
+    tables: [...found, ...bareTables(bare, headings)],
     spilled: cells
       .filter(({ cell }) => cell.spill !== undefined)
       .map((placed) => ({ heading: headingOver(placed, headings), cell: placed.cell })),
@@ -124,6 +132,35 @@ function tables(cells: readonly Placed[], headings: readonly Placed[]): CellTabl
     found.push({ headers: group.map(({ cell }) => cell), rows, ...(heading && { heading }) });
   }
   return found;
+}
+
+/** Cells that stand together without headers or labels, as a plain of catch cans does. */
+function bareTables(cells: readonly Placed[], headings: readonly Placed[]): CellTable[] {
+  const groups: Placed[][] = [];
+  for (const placed of cells) {
+    const touching = groups.find((group) =>
+      group.some(
+        ({ row, column }) =>
+          Math.abs(row - placed.row) <= 1 && Math.abs(column - placed.column) <= 1,
+      ),
+    );
+    if (touching === undefined) groups.push([placed]);
+    else touching.push(placed);
+  }
+  return groups.map((group) => {
+    const rows = [...new Set(group.map(({ row }) => row))];
+    const columns = [...new Set(group.map(({ column }) => column))].sort((one, two) => one - two);
+    const heading = headingOver(group[0], headings);
+    return {
+      ...(heading && { heading }),
+      headers: [],
+      rows: rows.map((row) =>
+        columns.map(
+          (column) => group.find((placed) => placed.row === row && placed.column === column)?.cell,
+        ),
+      ),
+    };
+  });
 }
 
 function sideBySide(headers: readonly Placed[]): Placed[][] {

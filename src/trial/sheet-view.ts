@@ -216,11 +216,13 @@ export class SheetView {
         "tr",
         {},
         ...cells.map((cell, column) => {
+          if (cell?.role === "label" && column === 0)
+            return this.live(make("th", { scope: "row" }), cell);
           const td = make("td");
           if (cell === undefined) return td;
           if (cell.role !== "input") return this.live(td, cell);
-          const header = table.headers[column];
-          const title = typeof header.value === "string" ? header.value : `column ${column + 1}`;
+          const header = table.headers[column] as SheetCell | undefined;
+          const title = typeof header?.value === "string" ? header.value : `column ${column + 1}`;
           td.append(
             this.control(cell, freshId("input"), "", undefined, `${title}, row ${index + 1}`),
           );
@@ -229,7 +231,13 @@ export class SheetView {
       ),
     );
     return scrolled(
-      make("table", {}, caption, make("thead", {}, head), make("tbody", {}, ...rows)),
+      make(
+        "table",
+        {},
+        caption,
+        ...(table.headers.length === 0 ? [] : [make("thead", {}, head)]),
+        make("tbody", {}, ...rows),
+      ),
       "Table",
     );
   }
@@ -302,7 +310,18 @@ export class SheetView {
   private picture(chart: SheetChart): HTMLElement {
     const holder = make("div");
     const title = freshId("picture");
-    this.refreshers.push(() => holder.replaceChildren(drawChart(this.chartContent(chart))));
+    // Drawn as wide as its place is, so that its text keeps its size.
+    let width = 0;
+    const draw = () => {
+      if (width > 0) holder.replaceChildren(drawChart(this.chartContent(chart), width));
+    };
+    new ResizeObserver(([entry]) => {
+      const now = Math.round(entry.contentRect.width);
+      if (now === width) return;
+      width = now;
+      draw();
+    }).observe(holder);
+    this.refreshers.push(draw);
     return make(
       "figure",
       { class: "figure", "aria-labelledby": title },
@@ -321,12 +340,17 @@ export class SheetView {
       }),
     }));
     return {
-      xTitle: chart.x.title,
-      yTitle: chart.yTitle,
+      xTitle: withUnit(chart.x.title, this.headerOf(readRange(chart.x.range))),
+      yTitle: withUnit(chart.yTitle, series[0]?.title ?? ""),
       description: chart.description,
       series,
       ...this.alongTheLine(chart),
     };
+  }
+
+  /** What stands over a column. */
+  private headerOf({ row, column }: CellBlock): string {
+    return row === 0 ? "" : formatValue(this.read(row - 1, column).value);
   }
 
   /** Where the picture is of a line's profile: its tubing and the ground it lies on. */
@@ -422,6 +446,12 @@ export class SheetView {
 }
 
 const noSpill = { columns: 1, reserved: 1, headed: false, formats: [] as readonly string[] };
+
+/** The unit stands in parentheses behind a column's header. */
+function withUnit(title: string, header: string): string {
+  const unit = /\([^()]*\)\s*$/.exec(header)?.[0] ?? "";
+  return title.includes("(") ? title : `${title} ${unit}`.trim();
+}
 
 function contains(cell: SheetCell, block: CellBlock): boolean {
   const { row, column } = readAddress(cell.at);

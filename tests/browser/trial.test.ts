@@ -1,0 +1,403 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { AxeResults } from "axe-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Grid } from "../../src/trial/grid";
+import { readyMadeSheets } from "../../src/sheets";
+import { readAddress } from "../../src/sheets/address";
+import { launchBrowser, openPage, serve, type Misdeeds, type Served } from "../support/browser";
+import { callNumber } from "../support/host";
+
+declare const trialGrid: Grid;
+declare const axe: { run(): Promise<AxeResults> };
+
+const WIDE: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+const NARROW: BrowserContextOptions = { viewport: { width: 390, height: 844 } };
+const NARROWEST: BrowserContextOptions = { viewport: { width: 320, height: 640 } };
+const PATIENCE = { timeout: 90000 };
+
+let browser: Browser;
+let site: Served;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serve();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+async function open(
+  options: BrowserContextOptions,
+  hash = "",
+): Promise<{ page: Page; misdeeds: Misdeeds }> {
+  return openPage(browser, site.address + hash, options);
+}
+
+async function openWithGrid(): Promise<{ page: Page; misdeeds: Misdeeds }> {
+  const opened = await open(WIDE);
+  await opened.page.waitForFunction(
+    () => document.documentElement.dataset.grid === "ready",
+    undefined,
+    PATIENCE,
+  );
+  return opened;
+}
+
+/** Where a named cell of the first sheet stands. */
+function named(name: string) {
+  for (const page of readyMadeSheets[0].pages("US"))
+    for (const cell of page.cells)
+      if (cell.name === name) return { page: page.name, ...readAddress(cell.at) };
+  throw new Error(`no cell ${name}`);
+}
+
+/** Types into the grid through its interface and waits until everything has followed. */
+async function enter(page: Page, name: string, typed: string): Promise<void> {
+  await page.evaluate(
+    ([place, text]) =>
+      new Promise<void>((resolve) => {
+        trialGrid.onSettled(resolve);
+        trialGrid.enter(place, text);
+      }),
+    [named(name), typed] as const,
+  );
+  await page.waitForTimeout(300);
+}
+
+function read(page: Page, name: string) {
+  return page.evaluate((place) => trialGrid.read(place), named(name));
+}
+
+/** The line of the sheet as it stands, for a direct call. */
+async function line(page: Page): Promise<unknown[]> {
+  const value = async (name: string) => (await read(page, name)).value;
+  const table = async (name: string) => {
+    const range = readyMadeSheets[0]
+      .pages("US")
+      .flatMap((one) => (one.names ?? []).map((entry) => ({ page: one.name, ...entry })))
+      .find((entry) => entry.name === name);
+    if (range === undefined) throw new Error(`no range ${name}`);
+    const [from, to] = range.range.split(":").map(readAddress);
+    const rows = [];
+    for (let row = from.row; row <= to.row; row++) {
+      const cells = [];
+      for (let column = from.column; column <= to.column; column++) {
+        const place = { page: range.page, row, column };
+        cells.push((await page.evaluate((at) => trialGrid.read(at), place)).value);
+      }
+      rows.push(cells);
+    }
+    return rows;
+  };
+  return [
+    await value("Inlet"),
+    await value("Heads"),
+    await value("Spacing"),
+    await table("Tubing"),
+    await table("Chart"),
+    await value("Units"),
+    await value("Rise"),
+    await value("Regulator"),
+    await value("Friction"),
+    await value("First"),
+    await value("Riser"),
+  ];
+}
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(readFileSync(join(require.resolve("axe-core"), "..", "axe.min.js"), "utf8"));
+  const { violations: found } = await page.evaluate(() => axe.run());
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+}
+
+test("the answers and the picture stand before the grid has been asked for", async () => {
+  const { page, misdeeds } = await open(NARROW);
+  await page.waitForFunction(
+    () =>
+      [...document.querySelectorAll(".answers dd")].every((answer) => answer.textContent !== "") &&
+      document.querySelector("svg.chart path.series") !== null,
+    undefined,
+    PATIENCE,
+  );
+  const asked = await page.evaluate(() =>
+    performance
+      .getEntriesByType("resource")
+      .reduce((sum, entry) => sum + (entry as PerformanceResourceTiming).decodedBodySize, 0),
+  );
+  expect(asked).toBeLessThan(1_000_000);
+  expect(misdeeds).toEqual({ errors: [], outside: [] });
+});
+
+test("an input changed in the grid changes the last head's pressure as a direct call does", async () => {
+  const { page, misdeeds } = await openWithGrid();
+  const before = (await read(page, "FarPressure")).value as number;
+  for (const [name, typed] of [
+    ["Lowest", "45"],
+    ["Spacing", "40"],
+    ["Heads", "12"],
+  ]) {
+    await enter(page, name, typed);
+    const given = await line(page);
+    const direct = callNumber("LATERAL.PRESSURE", given[1], ...given);
+    expect((await read(page, "FarPressure")).value).toBeCloseTo(direct, 6);
+    expect(direct).not.toBeCloseTo(before, 2);
+    const said = await page.locator(".answers").innerText();
+    expect(said).toContain(direct.toFixed(1));
+  }
+  // The picture and the table follow: one mark a head, one row a head.
+  await expect(page.locator("svg.chart").first().locator("circle").count()).resolves.toBe(12 + 0);
+  await expect(page.locator(".spilled tbody tr").count()).resolves.toBe(12);
+  expect(misdeeds).toEqual({ errors: [], outside: [] });
+});
+
+test("an input changed in the form changes the grid, and the other way round", async () => {
+  const { page } = await openWithGrid();
+  const field = page.getByLabel("Heads on the line");
+  await field.fill("9");
+  await field.blur();
+  await page.waitForFunction(
+    (place) => trialGrid.read(place).value === 9,
+    named("Heads"),
+    PATIENCE,
+  );
+  await enter(page, "Heads", "11");
+  await expect(field.inputValue()).resolves.toBe("11");
+});
+
+test("an error shows its sentence beside the grid, in the document and in the list", async () => {
+  const { page } = await openWithGrid();
+  await enter(page, "Spacing", "-45");
+  const { error } = await read(page, "Inlet");
+  expect(error?.code).toBe("#VALUE!");
+  expect(error?.message).toContain("spacing");
+  await expect(page.locator(".wrong").innerText()).resolves.toContain(error?.message);
+  await expect(page.locator(".results .error").first().innerText()).resolves.toContain("#VALUE!");
+  await page.locator(".wrong li", { hasText: error?.message }).first().getByRole("button").click();
+  await page.waitForFunction(
+    (message) => document.querySelector(".chosen")?.textContent?.includes(message),
+    error?.message ?? "",
+    PATIENCE,
+  );
+});
+
+test("a range where one cell is due says so", async () => {
+  const { page } = await openWithGrid();
+  const at = { page: "Line", row: 3, column: 14 };
+  await page.evaluate((place) => trialGrid.enter(place, "=IRRIG.PIPE.FRICTION(Chart, 2, 100)"), at);
+  await page.waitForFunction(
+    (place) => trialGrid.read(place).error?.message.includes("takes one cell"),
+    at,
+    PATIENCE,
+  );
+});
+
+test("a function typed into a free cell works, by the form that needs no canvas", async () => {
+  const { page } = await openWithGrid();
+  await page.getByLabel("Cell", { exact: true }).fill("P3");
+  await page.getByLabel("Value or formula").fill('=IRRIG.PIPE.FRICTION(50, 2.067, 100, "US", 150)');
+  await page.getByRole("button", { name: "Enter" }).click();
+  await page.waitForFunction(
+    (place) => typeof trialGrid.read(place).value === "number",
+    { page: "Line", row: 2, column: 15 },
+    PATIENCE,
+  );
+  const shown = await page.evaluate(
+    () => trialGrid.read({ page: "Line", row: 2, column: 15 }).value,
+  );
+  expect(shown).toBeCloseTo(callNumber("PIPE.FRICTION", 50, 2.067, 100, "US", 150), 9);
+  await page.getByText("All cells of this page as a table").click();
+  await expect(
+    page.locator(".cell-table td", { hasText: "Line layout" }).count(),
+  ).resolves.toBeGreaterThan(0);
+});
+
+test("the document reads the same before the grid and with it, on every page of every sheet", async () => {
+  const [narrow, wide] = await Promise.all([open(NARROW), open(WIDE)]);
+  for (const sheet of readyMadeSheets) {
+    for (const { page } of [narrow, wide]) {
+      await page.waitForSelector("#sheet-choice", PATIENCE);
+      await page.selectOption("#sheet-choice", sheet.id);
+    }
+    await wide.page.waitForFunction(
+      () =>
+        document.querySelector("#grid .grid-waiting") === null && document.querySelector(".chosen"),
+      undefined,
+      PATIENCE,
+    );
+    for (const { name, functions } of sheet.pages("US")) {
+      // Names of the user's own are beyond the first view.
+      if (functions !== undefined) continue;
+      const texts = [];
+      for (const { page } of [narrow, wide]) {
+        await page.locator("#choose").getByRole("button", { name, exact: true }).click();
+        await page.waitForTimeout(150);
+        texts.push(
+          await page.evaluate(() => {
+            const pieces = [...document.querySelectorAll("#reading :is(dt, dd, td, th)")];
+            return pieces.map((piece) => piece.textContent ?? "");
+          }),
+        );
+      }
+      expect({ page: name, texts: texts[0] }).toEqual({ page: name, texts: texts[1] });
+    }
+  }
+});
+
+test("no ready-made sheet shows an error, in either system", async () => {
+  const { page } = await openWithGrid();
+  for (const system of ["US", "SI"] as const) {
+    await page.locator(`input[name="system"][value="${system}"]`).check({ force: true });
+    for (const sheet of readyMadeSheets) {
+      await page.selectOption("#sheet-choice", sheet.id);
+      const opened = sheet.pages(system).map(({ name }) => name);
+      await page.waitForFunction(
+        (name) => {
+          try {
+            return document.querySelector(".chosen") !== null && trialGrid.extent(name).rows > 0;
+          } catch {
+            return false;
+          }
+        },
+        opened[0],
+        PATIENCE,
+      );
+      const wrong = await page.evaluate(
+        (names) =>
+          names.flatMap((name) =>
+            trialGrid
+              .wrong(name)
+              .map(
+                ({ place, error }) => `${name} ${place.row + 1},${place.column}: ${error.message}`,
+              ),
+          ),
+        opened,
+      );
+      expect({ sheet: sheet.id, system, wrong }).toEqual({ sheet: sheet.id, system, wrong: [] });
+    }
+  }
+});
+
+test("the list holds every function and finds one by what it answers", async () => {
+  const { page } = await open(WIDE);
+  await page.getByRole("button", { name: "Functions" }).click();
+  const { catalogue } = await import("../../src/catalogue");
+  await expect(page.locator("details.function").count()).resolves.toBe(catalogue.length);
+  await page.getByLabel(/Search by name/).fill("lateral pressure head");
+  const entry = page.locator("#function-LATERAL_PRESSURE");
+  await expect(entry.isVisible()).resolves.toBe(true);
+  await entry.locator("summary").first().click();
+  const text = await entry.innerText();
+  for (const argument of ["inlet", "heads", "spacing", "regulator", "riser"])
+    expect(text).toContain(argument);
+  await expect(page.locator("#function-PIPE_SURGE").isVisible()).resolves.toBe(false);
+  await page.keyboard.press("Escape");
+  await expect(page.locator("#functions").isVisible()).resolves.toBe(false);
+});
+
+test("the cans give depths, uniformity, the pattern and the hours as direct calls do", async () => {
+  const { page, misdeeds } = await open(WIDE, "#cans");
+  await page.getByText("A block of cans among running sprinklers").click();
+  const first = page.getByLabel("Can in row 1, column 1, mL");
+  await first.fill("55");
+  const volumes = await page
+    .locator(".can input")
+    .evaluateAll((inputs) => inputs.map((input) => Number((input as HTMLInputElement).value)));
+  expect(volumes[0]).toBe(55);
+  const depths = volumes.map((volume) => callNumber("APPLICATION.CATCH", volume, 4, "US"));
+  const cu = callNumber("APPLICATION.CU", [depths]);
+  const du = callNumber("APPLICATION.DU", [depths]);
+  const rate = depths.reduce((sum, depth) => sum + depth, 0) / depths.length;
+  await page.waitForFunction(
+    (shown) => document.querySelector(".map td.depth")?.textContent?.startsWith(shown),
+    depths[0].toFixed(2),
+    PATIENCE,
+  );
+  const said = await page.locator("#cans").innerText();
+  expect(said).toContain(cu.toFixed(2));
+  expect(said).toContain(du.toFixed(2));
+  expect(said).toContain(`Run ${callNumber("SET.TIME", 1.4, rate).toFixed(1)} hours`);
+  expect(said).toContain(`Run ${callNumber("SET.TIME", 1.4, rate, du).toFixed(1)} hours`);
+  await first.fill("-3");
+  await page.waitForFunction(
+    () => document.querySelector(".cans-hours .error")?.textContent?.includes("volume"),
+    undefined,
+    PATIENCE,
+  );
+  expect(misdeeds).toEqual({ errors: [], outside: [] });
+});
+
+test("numbers pasted into the first can fill the others", async () => {
+  const { page } = await open(WIDE, "#cans");
+  await page.getByLabel("Can at 0 ft, mL").evaluate((input) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", "40\n35\n28");
+    input.dispatchEvent(new ClipboardEvent("paste", { clipboardData, cancelable: true }));
+  });
+  await expect(page.getByLabel("Can at 0 ft, mL").inputValue()).resolves.toBe("40");
+  await expect(page.getByLabel("Can at 20 ft, mL").inputValue()).resolves.toBe("28");
+});
+
+test.each([
+  ["wide", WIDE],
+  ["390 px", NARROW],
+  ["320 px", NARROWEST],
+])("nothing runs over the edge: %s", async (_, options) => {
+  for (const hash of ["", "#cans"]) {
+    const { page } = await open(options, hash);
+    await page.waitForSelector(hash === "" ? ".answers" : ".map", PATIENCE);
+    await page.waitForTimeout(200);
+    const over = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(over).toBe(0);
+  }
+});
+
+test("a phone gets the grid when it asks for it", async () => {
+  const { page, misdeeds } = await open(NARROW);
+  await page.getByRole("button", { name: "Spreadsheet" }).click();
+  await page.waitForFunction(
+    () => document.documentElement.dataset.grid === "ready",
+    undefined,
+    PATIENCE,
+  );
+  await expect(page.locator("#grid canvas").first().isVisible()).resolves.toBe(true);
+  expect(misdeeds).toEqual({ errors: [], outside: [] });
+});
+
+test.each([
+  ["light", WIDE, ""],
+  ["dark", WIDE, ""],
+  ["light", NARROW, "#cans"],
+  ["dark", NARROW, "#cans"],
+] as const)(
+  "nothing for the accessibility checker to find: %s %#",
+  async (colorScheme, options, hash) => {
+    const { page } = await open({ ...options, colorScheme }, hash);
+    await page.waitForSelector(hash === "" ? ".answers" : ".map", PATIENCE);
+    await page.getByRole("button", { name: "Functions" }).click();
+    await expect(violations(page)).resolves.toEqual([]);
+    await page.keyboard.press("Escape");
+    await expect(violations(page)).resolves.toEqual([]);
+  },
+);
+
+test("the keyboard reaches everything: skip link first, focus seen", async () => {
+  const { page } = await open(WIDE);
+  await page.waitForSelector(".answers", PATIENCE);
+  await page.keyboard.press("Tab");
+  await expect(page.evaluate(() => document.activeElement?.textContent)).resolves.toBe(
+    "Skip to the content",
+  );
+  await page.keyboard.press("Enter");
+  await expect(page.evaluate(() => document.activeElement?.id)).resolves.toBe("main");
+  await page.keyboard.press("Tab");
+  const outline = await page.evaluate(() => {
+    const { outlineStyle, outlineWidth } = getComputedStyle(document.activeElement as Element);
+    return `${outlineStyle} ${outlineWidth}`;
+  });
+  expect(outline).toBe("solid 3px");
+});
