@@ -21,7 +21,7 @@ import { catalogue } from "../src/catalogue";
 import { readAddress } from "../src/sheets/address";
 import type { Page } from "../src/sheets/definition";
 import { toScreen } from "../src/sheets/dialect";
-import { standInHost, type Hosted } from "./stand-in-host";
+import { type Hosted, loadedHost } from "./stand-in-host";
 
 export type Value = string | number | boolean | null;
 
@@ -36,7 +36,7 @@ export interface EvaluatedSheet {
 /** The engine keeps parsed formulas by the workbook's id, for as long as the process runs. */
 let evaluations = 0;
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
-const hosted = standInHost();
+const hosted = loadedHost();
 
 /** Evaluates with the formula engine of the trial page's grid, so that both show the same numbers. */
 export async function evaluate(pages: readonly Page[], namespace: string): Promise<EvaluatedSheet> {

@@ -1,47 +1,9 @@
+import { HostError, loadedHost } from "../../build/stand-in-host";
 import { catalogue } from "../../src/catalogue";
 
-/** A stand-in for the host's custom-functions runtime. */
-export class HostError extends Error {
-  constructor(
-    readonly code: string,
-    message?: string,
-  ) {
-    super(message);
-  }
-}
+export { HostError, standInHost } from "../../build/stand-in-host";
 
-export type Hosted = (...cells: unknown[]) => unknown;
-
-export interface Host {
-  readonly functions: Map<string, Hosted>;
-  readonly CustomFunctions: unknown;
-}
-
-export function standInHost(): Host {
-  const functions = new Map<string, Hosted>();
-  return {
-    functions,
-    CustomFunctions: {
-      Error: HostError,
-      ErrorCode: {
-        invalidValue: "#VALUE!",
-        notAvailable: "#N/A",
-        divisionByZero: "#DIV/0!",
-        invalidNumber: "#NUM!",
-        nullReference: "#NULL!",
-        invalidName: "#NAME?",
-        invalidReference: "#REF!",
-      },
-      associate: (id: string, hosted: Hosted) => functions.set(id, hosted),
-    },
-  };
-}
-
-const host = standInHost();
-(globalThis as { CustomFunctions?: unknown }).CustomFunctions = host.CustomFunctions;
-// Loaded after the stand-in stands, as a host loads the script into its runtime.
-// eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../src/functions/associate");
+const host = loadedHost();
 
 /** Calls a function by its sheet name, as a cell does: through the guard. */
 export function call(name: string, ...cells: unknown[]): unknown {
