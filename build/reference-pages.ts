@@ -63,7 +63,7 @@ export function functionPage(help: FunctionHelp, functions: readonly FunctionHel
     .map(({ name, optional }) => (optional ? `[${name}]` : name))
     .join(", ");
   const body = `<p class="task">${escaped(help.task)}</p>
-<h1>${escaped(fullName(help))}</h1>
+<h1>${escaped(fullName(help)).replace(/\./g, ".<wbr>")}</h1>
 <p>${escaped(help.short)}</p>
 <p class="formula">=${escaped(fullName(help))}(${escaped(signature)})</p>
 ${help.cautions.map((subject) => cautionBox(subject as CautionSubject)).join("\n")}
@@ -73,13 +73,12 @@ ${help.cautions.map((subject) => cautionBox(subject as CautionSubject)).join("\n
 ${help.arguments.map((argument, place) => field(argument, exampleText(help, place))).join("\n")}
 </form>
 <div id="result" role="status"></div>
+<p class="quiet">${escaped(help.returns)}</p>
 <h2>Arguments</h2>
-<div class="scroll"><table>
+<div class="scroll" tabindex="0" role="region" aria-label="Arguments"><table>
 <tr><th scope="col">argument</th><th scope="col">what it is</th></tr>
 ${help.arguments.map(argumentRow).join("\n")}
 </table></div>
-<h2>What it gives</h2>
-<p>${escaped(help.returns)}</p>
 <h2>Method and limits</h2>
 <p>${escaped(help.remarks)}</p>
 <p><b>Source:</b> ${escaped(help.source)} <a href="../sources.html#${help.id}">How it is checked</a></p>
@@ -133,6 +132,6 @@ function argumentRow({ name, help, optional, range, choices = [] }: ArgumentHelp
 
 function cautionBox(subject: CautionSubject): string {
   const { title, points } = cautions[subject];
-  return `<aside class="caution"><h3>Caution: ${escaped(title)}</h3>
-<ul>${points.map((point) => `<li>${escaped(point)}</li>`).join("")}</ul></aside>`;
+  return `<section class="caution"><h2>Caution: ${escaped(title)}</h2>
+<ul>${points.map((point) => `<li>${escaped(point)}</li>`).join("")}</ul></section>`;
 }

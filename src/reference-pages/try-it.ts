@@ -2,6 +2,9 @@ import type { FunctionHelp } from "../reference";
 import { type LiteralArgument, literalArguments } from "../sheets/dialect";
 import { type CallError, type CellValue, FunctionHost, type Outcome } from "../trial/host";
 
+/** More than any plan needs, few enough to read. */
+const DIGITS = 7;
+
 /**
  * The example of a function's page, live: one field an argument, written as in a formula, and the
  * result of the built functions.js below.
@@ -69,12 +72,16 @@ function tableOf(rows: CellValue[][]): HTMLElement {
   }
   const frame = document.createElement("div");
   frame.className = "scroll";
+  // A wide table scrolls, which must be possible from the keyboard too.
+  frame.tabIndex = 0;
+  frame.setAttribute("role", "region");
+  frame.setAttribute("aria-label", "Result");
   frame.append(table);
   return frame;
 }
 
 function shown(value: CellValue): string {
-  if (typeof value === "number") return String(Number(value.toPrecision(10)));
+  if (typeof value === "number") return String(Number(value.toPrecision(DIGITS)));
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return value ?? "";
 }
