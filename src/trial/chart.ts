@@ -33,6 +33,8 @@ export interface ChartContent {
   readonly groundTitle?: string;
 }
 
+/** Where the caller lets the style sheet fit the picture to its place. */
+const USUAL_WIDTH = 640;
 const LEFT = 54;
 const RIGHT = 16;
 const TOP = 14;
@@ -49,7 +51,7 @@ const MARKS = ["circle", "square", "diamond", "triangle"] as const;
  * Draws lines over a common axis. The caller shows the numbers as a table; a pointer over the
  * picture reads them out under it.
  */
-export function drawChart(content: ChartContent, width: number): HTMLElement {
+export function drawChart(content: ChartContent, width = USUAL_WIDTH): HTMLElement {
   const points = content.series.flatMap((series) => series.points);
   if (points.length === 0) {
     return make(
@@ -272,7 +274,8 @@ function followPointer(
   const [first] = content.series;
   svg.addEventListener("pointermove", (event) => {
     const box = svg.getBoundingClientRect();
-    const at = x.invert(event.clientX - box.left);
+    const scale = svg.viewBox.baseVal.width / box.width;
+    const at = x.invert((event.clientX - box.left) * scale);
     const nearest = first.points.reduce((best, point) =>
       Math.abs(point.x - at) < Math.abs(best.x - at) ? point : best,
     );
