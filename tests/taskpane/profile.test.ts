@@ -1,3 +1,4 @@
+import { callTable } from "../support/host";
 import { readProfile } from "../../src/taskpane/profile";
 
 const headers = [
@@ -52,4 +53,22 @@ test("a profile is found by its headers, wherever it stands in the block", () =>
 test("anything else is no profile", () => {
   expect(readProfile([["a", 1]])).toBeUndefined();
   expect(readProfile([headers.slice(0, 4)])).toBeUndefined();
+});
+
+test("what LATERAL.PROFILE spills is one, in both systems", () => {
+  const us = readProfile(callTable("LATERAL.PROFILE", 50, 3, 45, 2.16, 0.6));
+  expect(us?.heads).toHaveLength(3);
+  expect(us).toMatchObject({
+    pressureUnit: "psi",
+    flowUnit: "gpm",
+    lengthUnit: "ft",
+    diameterUnit: "in",
+  });
+  const si = readProfile(callTable("LATERAL.PROFILE", 350, 3, 14, 55, 0.05, "SI"));
+  expect(si).toMatchObject({
+    pressureUnit: "kPa",
+    flowUnit: "m³/h",
+    lengthUnit: "m",
+    diameterUnit: "mm",
+  });
 });

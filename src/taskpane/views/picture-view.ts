@@ -25,7 +25,7 @@ export function pictureView(pane: Pane): HTMLElement {
         pane.say(message("error", strings.picture.noHeads));
         return;
       }
-      drawing.replaceChildren(...picture(pane, profile));
+      drawing.replaceChildren(...picture(pane, profile, drawing.clientWidth));
     });
   return make(
     "div",
@@ -42,7 +42,7 @@ export function pictureView(pane: Pane): HTMLElement {
   );
 }
 
-function picture(pane: Pane, profile: Profile): HTMLElement[] {
+function picture(pane: Pane, profile: Profile, width: number): HTMLElement[] {
   const { heads, pressureUnit, flowUnit, lengthUnit } = profile;
   const pressures = heads.map((head) => head.nozzlePressure);
   const lowest = Math.min(...pressures);
@@ -54,7 +54,7 @@ function picture(pane: Pane, profile: Profile): HTMLElement[] {
     say(Math.max(...pressures)),
   );
   const xTitle = `distance (${lengthUnit})`;
-  const pressureChart = drawChart({
+  const pressureContent = {
     xTitle,
     yTitle: `pressure (${pressureUnit})`,
     description,
@@ -70,8 +70,8 @@ function picture(pane: Pane, profile: Profile): HTMLElement[] {
       ? heads.map((h) => ({ x: h.distance, y: h.elevation }))
       : [],
     groundTitle: `${strings.picture.ground} (${lengthUnit})`,
-  });
-  const flowChart = drawChart({
+  };
+  const flowContent = {
     xTitle,
     yTitle: `flow (${flowUnit})`,
     description: strings.picture.flow,
@@ -79,7 +79,9 @@ function picture(pane: Pane, profile: Profile): HTMLElement[] {
       { title: "in the tubing", points: heads.map((h) => ({ x: h.distance, y: h.segmentFlow })) },
       { title: "of each head", points: heads.map((h) => ({ x: h.distance, y: h.headFlow })) },
     ],
-  });
+  };
+  const pressureChart = drawChart(pressureContent, width);
+  const flowChart = drawChart(flowContent, width);
   return [
     make("h2", {}, strings.picture.pressure),
     make("p", { class: "picture-summary" }, description),
