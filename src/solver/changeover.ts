@@ -13,10 +13,10 @@ export interface PricedTubing {
 export type Layout = readonly number[];
 
 /**
- * How much may be solved before the search is given up, in heads of lines solved: well under a
- * second. Two sizes never come near it; many sizes on a long line do.
+ * How many heads may be passed before the search is given up: a few tenths of a second. Two sizes
+ * never come near it; many sizes on a long line do.
  */
-const MOST_WORK = 8e5;
+const MOST_WORK = 3e6;
 
 /** Costs this close, as a share, are a tie: sums of the same prices in another order. */
 const TIE = 1e-9;
@@ -142,7 +142,6 @@ class LayoutSearch {
 
   /** `layout` may leave out sizes at the end that it does not use. */
   private solve(layout: Layout): SolvedLine {
-    this.work += this.count;
     if (this.work > MOST_WORK) {
       throw new NoAnswer(
         `${this.sizes.length} sizes on ${this.count} heads can be laid in too many ways to try: use fewer sizes`,
@@ -151,7 +150,9 @@ class LayoutSearch {
     const bore = layout.flatMap((segments, i) =>
       new Array<number>(segments).fill(this.sizes[i].bore),
     );
-    return solveLine({ ...this.line, bore });
+    const solved = solveLine({ ...this.line, bore });
+    this.work += solved.passed;
+    return solved;
   }
 }
 

@@ -29,6 +29,8 @@ export class March {
   inlet = 0;
   /** The head nearest the inlet that the last walk reached. */
   reached = 0;
+  /** Heads passed by all walks together: what they cost. */
+  passed = 0;
   /** How fast `inlet` follows the spare pressure at the last head. */
   slope = 1;
   /** How fast the flow into the line does. */
@@ -154,12 +156,14 @@ export class March {
       if (!(spare + loss + this.threshold[i] <= ceiling)) {
         this.inlet = Infinity;
         this.reached = i;
+        this.passed += from + 1 - i;
         return;
       }
       spare += loss + this.step[i];
     }
     this.inlet = spare;
     this.reached = 0;
+    this.passed += from + 1;
     this.slope = slope;
     this.inflowSlope = flowSlope;
   }

@@ -20,6 +20,8 @@ export interface SolvedLine {
   readonly inflowSlope: number;
   /** What the closing equation is off by, as a share of the inlet pressure. */
   readonly residual: number;
+  /** Heads passed to find it, over all walks: what it cost. */
+  readonly passed: number;
 }
 
 /** Well inside the promise, a closing residual below 1e-9. */
@@ -118,5 +120,6 @@ function solved(line: Line, march: March, residual: number): SolvedLine {
     inflow: segmentFlow[0],
     inflowSlope: march.inflowSlope / march.slope,
     residual,
+    passed: march.passed,
   };
 }

@@ -159,7 +159,12 @@ describe("the tables", () => {
   });
 
   test("a line that is dry all along varies from nothing", () => {
-    const rows = new Map(callTable("LATERAL.SUMMARY", ...line({ inlet: 2, rise: 10, riser: 9 })));
+    const rows = new Map(
+      callTable("LATERAL.SUMMARY", ...line({ inlet: 2, rise: 10, riser: 9 })) as [
+        string,
+        unknown,
+      ][],
+    );
     expect(rows.get("pressure variation")).toBe("");
     expect(rows.get("flow variation")).toBe("");
     expect(rows.get("heads without pressure")).toBe(14);
