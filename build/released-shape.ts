@@ -81,7 +81,9 @@ function main(): void {
   if (existsSync(path)) throw new Error(`${VERSION} is released: raise the version first`);
   const { metadata } = generate(functionFiles(), catalogue);
   writeFileSync(path, `${JSON.stringify(shapeOf(metadata), null, 1)}\n`);
-  console.log(`${path} holds ${metadata.functions.length} functions`);
+  console.log(
+    `tests/generic/released/${VERSION}.json holds ${metadata.functions.length} functions`,
+  );
 }
 
 if (require.main === module) main();
