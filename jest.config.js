@@ -9,6 +9,7 @@ module.exports = {
   roots: ["<rootDir>/tests"],
   testMatch: ["**/*.test.ts"],
   testPathIgnorePatterns: ["/node_modules/", "<rootDir>/tests/browser/"],
+  setupFiles: ["<rootDir>/tests/support/property-seed.ts"],
   transform,
   // Node loads none of these ES modules by require(), and jest has no other way to a package.
   transformIgnorePatterns: ["/node_modules/(?!.*(strip-bom|uuid)/)"],
