@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import type { HostMetadata } from "../../build/metadata";
 import type { Reference } from "../../src/reference";
-import { type Hosted, standInHost } from "./host";
+import { type Hosted, standInHost } from "../../build/stand-in-host";
 
 const dist = join(__dirname, "..", "..", "dist");
 
@@ -25,7 +25,7 @@ export function builtMetadata(): HostMetadata {
  * Runs the built functions.js as a host does, in a runtime of its own that has nothing but the
  * language and CustomFunctions: no window, no process, no require, and no code from text.
  */
-export function runBuiltFunctions(): Map<string, Hosted> {
+export function runBuiltFunctions(): ReadonlyMap<string, Hosted> {
   const host = standInHost();
   const runtime = createContext(
     { CustomFunctions: host.CustomFunctions },
