@@ -11,7 +11,7 @@ import { writeReferencePages } from "./reference-pages";
 import { writeSourcesPage } from "./sources";
 import { dist } from "./settings";
 
-// The bundler's own command reads the same file, so it is plain JavaScript without types.
+// Where people look for it, and so plain JavaScript, without types.
 // eslint-disable-next-line @typescript-eslint/no-require-imports
 const configurations = require("../webpack.config.js") as Configuration[];
 
