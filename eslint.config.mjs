@@ -69,5 +69,10 @@ export default tseslint.config(
     },
     rules: { "@typescript-eslint/no-require-imports": "off" },
   },
+  {
+    // Stands in for the host's script in a page.
+    files: ["tests/support/stand-in-excel.js"],
+    languageOptions: { globals: { window: "readonly" } },
+  },
   inwardOnly,
 );

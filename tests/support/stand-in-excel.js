@@ -55,7 +55,9 @@
             throw fail("PropertyNotLoaded", `The property '${name}' is not available.`);
           return loaded[name];
         },
-        set: (value) => object.write?.(name, value),
+        set(value) {
+          object.write?.(name, value);
+        },
       });
     }
     object.load = (wanted) => {
