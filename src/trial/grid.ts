@@ -49,8 +49,11 @@ export class Grid implements SheetValues {
   private readonly writtenListeners: ((key: string, value: CellValue) => void)[] = [];
   private pending: number | undefined;
 
+  private readonly container: HTMLElement;
+
   constructor(options: GridOptions) {
     const { container, dark } = options;
+    this.container = container;
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: enUS },
@@ -94,6 +97,7 @@ export class Grid implements SheetValues {
   /** Resolves when every formula has its first value. */
   async ready(): Promise<void> {
     await this.api.getFormula().onCalculationResultApplied(60000);
+    mendMarkup(this.container);
   }
 
   read({ page, row, column }: CellPlace): ShownCell {
@@ -249,6 +253,19 @@ export class Grid implements SheetValues {
     window.clearTimeout(this.pending);
     this.pending = window.setTimeout(() => this.settled.forEach((listener) => listener()), 20);
   }
+}
+
+/**
+ * The library's canvases jump the queue of the Tab key, and some of its controls have no name. Put
+ * right what can be from outside.
+ */
+function mendMarkup(container: HTMLElement): void {
+  for (const canvas of container.querySelectorAll("canvas"))
+    canvas.tabIndex = canvas.width > 0 ? 0 : -1;
+  container.querySelector('input[type="text"]')?.setAttribute("aria-label", "Address of the cell");
+  const [add, list] = container.querySelectorAll('[data-u-comp="sheet-bar-append-button"]');
+  add?.setAttribute("aria-label", "Add a page");
+  list?.setAttribute("aria-label", "All pages");
 }
 
 /** What the host's own errors mean. */
