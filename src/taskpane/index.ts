@@ -10,6 +10,7 @@ import { ownView } from "./views/own-view";
 import { pictureView } from "./views/picture-view";
 import { sheetsView } from "./views/sheets-view";
 import { type HostState, hostState, type RequirementSet } from "./workbook";
+import "../trial/chart.css";
 import "./taskpane.css";
 
 const VIEWS = {

@@ -1,3 +1,4 @@
+import "./chart.css";
 import "./styles.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/definition";
@@ -118,7 +119,15 @@ class TrialPage {
     performance.mark("sheet-readable");
     part("under-grid").replaceChildren();
     this.gridWanted = () => void this.loadGrid(this.openings, typed);
+    part("sheet").classList.remove("needs-grid");
     this.wantGrid();
+    // After the first paint: on a narrow screen too, the grid fills in what the first view cannot.
+    const opening = this.openings;
+    setTimeout(() => {
+      if (opening !== this.openings || !values.leavesBlanks()) return;
+      part("sheet").classList.add("needs-grid");
+      this.wantGrid();
+    }, 50);
   }
 
   /**
@@ -127,8 +136,11 @@ class TrialPage {
    */
   private wantGrid(): void {
     const sheet = part("sheet");
-    const isSeen = !sheet.hidden && (this.wide.matches || sheet.classList.contains("shows-grid"));
-    if (!isSeen) return;
+    const isDue =
+      this.wide.matches ||
+      sheet.classList.contains("shows-grid") ||
+      sheet.classList.contains("needs-grid");
+    if (sheet.hidden || !isDue) return;
     this.gridWanted();
     this.gridWanted = () => undefined;
   }
