@@ -1,6 +1,6 @@
 import { readAddress, readRange, writeAddress, type Block } from "../sheets/address";
 import type { Page, SheetCell } from "../sheets/definition";
-import { DEFAULT_NAMESPACE } from "../sheets/dialect";
+import { DEFAULT_NAMESPACE, toScreen } from "../sheets/dialect";
 import type { Reference } from "../reference";
 import { readFormula, type Term } from "./formula";
 import type { CallError, CellValue, FunctionHost } from "./host";
@@ -34,9 +34,9 @@ export class FirstValues implements SheetValues {
   private readonly listeners: (() => void)[] = [];
 
   constructor(
-    pages: readonly Page[],
+    private readonly pages: readonly Page[],
     readonly typed: Map<string, CellValue>,
-    reference: Reference,
+    private readonly reference: Reference,
     private readonly host: FunctionHost,
   ) {
     this.functions = new Map(reference.functions.map((help) => [help.name, help]));
@@ -51,6 +51,26 @@ export class FirstValues implements SheetValues {
       if (thrown instanceof Beyond) return { value: null };
       throw thrown;
     }
+  }
+
+  /** Whether a cell had to be left blank for the grid. */
+  leavesBlanks(): boolean {
+    return (
+      this.pages
+        // Names of the user's own are always beyond, and nothing depends on them.
+        .filter((page) => page.functions === undefined)
+        .some((page) =>
+          page.cells.some((cell) => {
+            if (cell.formula === undefined) return false;
+            try {
+              this.formulaValue(page.name, cell);
+              return false;
+            } catch (thrown) {
+              return thrown instanceof Beyond;
+            }
+          }),
+        )
+    );
   }
 
   write({ page, row, column }: CellPlace, value: CellValue): void {
@@ -172,11 +192,19 @@ export class FirstValues implements SheetValues {
         throw thrown;
       }
     }
+    if (name === "FORMULATEXT") return this.formulaText(given[0], page);
     const native = nativeFunctions[name];
     if (native === undefined) throw new Beyond();
     const value = native(given.map(compute));
-    if (value === undefined) throw new Beyond();
+    if (value === undefined || Number.isNaN(value)) throw new Beyond();
     return value;
+  }
+
+  private formulaText(of: Term | undefined, page: string): string {
+    if (of?.kind !== "range") throw new Beyond();
+    const formula = this.cells.get(typedKey(of.page ?? page, of.range))?.formula;
+    if (formula === undefined) throw new Beyond();
+    return toScreen(formula, this.reference.namespace);
   }
 
   private callOwn(name: string, given: readonly Value[]): Value {
@@ -209,7 +237,9 @@ function plainValue({ value }: SheetCell): CellValue {
 
 function single(value: Value): CellValue {
   if (!Array.isArray(value)) return value;
-  return value[0]?.[0] ?? null;
+  // Reckoning with whole tables is the grid's.
+  if (value.length !== 1 || value[0].length !== 1) throw new Beyond();
+  return value[0][0];
 }
 
 function number(value: Value): number {

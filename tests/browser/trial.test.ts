@@ -233,6 +233,15 @@ test("the document reads the same before the grid and with it, on every page of 
       undefined,
       PATIENCE,
     );
+    // Where the first view leaves blanks, the narrow page starts the grid by itself.
+    await narrow.page.waitForTimeout(500);
+    await narrow.page.waitForFunction(
+      () =>
+        document.querySelector("#sheet.needs-grid") === null ||
+        document.querySelector(".chosen") !== null,
+      undefined,
+      PATIENCE,
+    );
     for (const { name, functions } of sheet.pages("US")) {
       // Names of the user's own are beyond the first view.
       if (functions !== undefined) continue;
