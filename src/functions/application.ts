@@ -65,7 +65,7 @@ export function applicationRate(flow: any, spacing: any, move: any, units?: Unit
  * @param hours Time, h, 0 or more.
  * @param [efficiency] Application efficiency, a fraction above 0 up to 1 (blank or 0: 1, which gives the gross depth).
  * @returns Depth: in for a rate in in/h, mm for a rate in mm/h.
- * @remarks rate × hours × efficiency. No `units`: the depth is in the rate's own unit of length. APPLICATION.EFFICIENCY gives an efficiency.
+ * @remarks rate × hours × efficiency. Takes no units argument: the depth is in the rate's own unit of length. APPLICATION.EFFICIENCY gives an efficiency.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative rate or hours, or an efficiency above 1.
  * @task how much water does a set put on?
@@ -144,7 +144,7 @@ export function applicationDu(catch_: any[][], fraction?: any): any {
  * @param spacing Distance between heads along the line, in the step's unit, above 0.
  * @param move Distance between positions of the line, in the step's unit, above 0.
  * @param [grid] Cells a side, a whole number up to 100 (blank or 0: 10).
- * @returns Depths in the unit of `radial`, grid rows by grid columns, without a header: each row runs along the line from head to head, the rows go from one position to the next.
+ * @returns Depths in the unit of the radial catch, grid rows by grid columns, without a header: each row runs along the line from head to head, the rows go from one position to the next.
  * @remarks Values at the centres of the cells. Every head and position whose throw reaches a cell is counted, on a field of equal heads without an edge, in still air. The water is kept: the mean of the cells is the head's volume over spacing × move, within 0.2 % at 10 cells a side where the throw is at least half of spacing and of move, and 0.01 % at 100. Give the cells to APPLICATION.CU and APPLICATION.DU. The throw may be up to 10 times the spacing or move.
  * @source Superposition of one head's pattern, as the handbooks overlap catches (Christiansen 1942).
  * @errors #VALUE! for a blank, text or negative value, fewer than two catches, a grid above 100, or a throw of more than 10 spacings or moves.

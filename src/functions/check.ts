@@ -48,7 +48,7 @@ export function checkVariation(variation: any, limit?: any): any {
  * @param rate Application rate (in/h, mm/h), 0 or more; APPLICATION.RATE gives it.
  * @param intake Largest rate for the soil and slope, in the same unit, above 0; SOIL.INTAKE gives it.
  * @returns "OK", or one sentence: by how many percent it is above, and what to change.
- * @remarks No `units`: both in the same unit. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both in the same unit. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016): the rate must not exceed what the soil takes in.
  * @errors #VALUE! for a blank or text, a negative rate, or an intake that is not above 0.
  * @task will the water run off?
@@ -102,7 +102,7 @@ export function checkSpeed(velocity: any, units?: Units, limit?: any): any {
  * @param rating Pressure rating of the weakest part, in the same unit, above 0: as marked on it, or PIPE.RATING at the pipe's temperature.
  * @param [share] Share of the rating that the pressure may reach, a fraction above 0 up to 1 (blank or 0: 0.72, where surge has not been analysed).
  * @returns "OK", or one sentence: by how many percent it is above, and what to change.
- * @remarks No `units`: both in the same unit. The marking and the maker's rating go before a computed one. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both in the same unit. The marking and the maker's rating go before a computed one. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
  * @errors #VALUE! for a blank or text, a negative pressure, a rating that is not above 0, or a share above 1.
  * @cautions pressure
@@ -181,7 +181,7 @@ export function checkRegulator(
  * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
  * @param chart The sprinkler's chart, two columns *(pressure, flow)* and two rows or more, with pressures in the same unit.
  * @returns "OK", or one sentence: by how many percent it is below the chart's lowest pressure or above its highest, and what to change.
- * @remarks No `units`: both pressures in the same unit. Outside of its chart a sprinkler's drops and throw are not what its sheet says, even where a flow can still be worked out. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both pressures in the same unit. Outside of its chart a sprinkler's drops and throw are not what its sheet says, even where a flow can still be worked out. A formatting rule can test the cell for "OK".
  * @source Common practice: the chart is the range that the sprinkler was tested in.
  * @errors #VALUE! for a blank or text, a negative pressure, or a chart that is not two columns and at least two rows.
  * @task does the sprinkler work at this pressure?
@@ -220,7 +220,7 @@ export function checkChart(pressure: any, chart: any[][]): any {
  * @remarks As SPRINKLER.SPACING: along the line at most 50 % of the wetted diameter; between positions 65 % at 0 wind, 60 % up to and at 5 mph, 50 % up to and at 10 mph, 45 % above. A formatting rule can test the cell for "OK".
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442; from memory.
  * @errors #VALUE! for a blank, text or negative value, or a spacing, move or diameter that is not above 0.
- * @cautions roads and buildings
+ * @cautions roads and buildings, overhead wires
  * @task do the heads overlap enough?
  * @example =IRRIG.CHECK.SPACING(45, 50, 92, 5, "US")
  */
@@ -255,7 +255,7 @@ export function checkSpacing(spacing: any, move: any, wetted: any, wind: any, un
  * @param available Net positive suction head available (ft, m), any number; PUMP.NPSH gives it.
  * @param required Net positive suction head the pump requires at its flow, from its curve, in the same unit, above 0.
  * @returns "OK", or one sentence: by how many percent of the required head it is below, and what to change.
- * @remarks No `units`: both in the same unit. There is no margin in it: the pump's own sheet may ask for one. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both in the same unit. There is no margin in it: the pump's own sheet may ask for one. A formatting rule can test the cell for "OK".
  * @source The definition of NPSH: a pump cavitates where the head available is below the head required.
  * @errors #VALUE! for a blank or text, or a required head that is not above 0.
  * @cautions water edge
@@ -280,7 +280,7 @@ export function checkNpsh(available: any, required: any): any {
  * @param pull Pull at the hitch (lbf, N), 0 or more; TOW.PULL gives it.
  * @param safe Safe pull of the weakest tubing or joint, in the same unit, above 0; TOW.SAFEPULL gives it.
  * @returns "OK", or one sentence: by how many percent it is above, and what to change.
- * @remarks No `units`: both in the same unit. The limits of the vehicle, the hitch and the maker go first. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both in the same unit. The limits of the vehicle, the hitch and the maker go first. A formatting rule can test the cell for "OK".
  * @source The definition of a safe pull: what the weakest part may carry.
  * @errors #VALUE! for a blank or text, a negative pull, or a safe pull that is not above 0.
  * @cautions towing

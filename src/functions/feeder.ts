@@ -19,8 +19,8 @@ enum Units {
  * @param positions Positions of the line that the feeder serves, a whole number from 1 to 500.
  * @param move Distance from one position to the next (any length unit), above 0.
  * @param [setback] Distance of the riser from the row of the positions' near ends (same unit), 0 or more (blank: 0).
- * @returns Length, in the unit of `move`.
- * @remarks The riser stands at the middle of the row of positions, `setback` off their ends; the farthest near end is half the row away. This is the straight distance on the ground: add slack for curves, for the way round things and for the connection.
+ * @returns Length, in the unit of the move.
+ * @remarks The riser stands at the middle of the row of positions, the setback off their ends; the farthest near end is half the row away. This is the straight distance on the ground: add slack for curves, for the way round things and for the connection.
  * @source Pythagoras' theorem.
  * @errors #VALUE! for positions that are no whole number from 1 to 500, a move that is not above 0, or a negative setback.
  * @task how long must the feeder be?
@@ -49,7 +49,7 @@ export function feederLength(positions: any, move: any, setback?: any): any {
  * @remarks inlet + friction of the full flow + fittings·V²/2g + rise, as pressure. The highest pressure is the static one with the line shut off: check the tubing's rating against that.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #N/A when the fall alone gives more than the pressure wanted. #VALUE! for a blank, text or negative number where 0 or more is due, or an inside diameter that is not above 0.
- * @cautions pressure
+ * @cautions pressure, backflow
  * @task what pressure must the riser give?
  * @example =IRRIG.FEEDER.PRESSURE(48, 58, 2.6, 300, "US", 4, 150, 5)
  */

@@ -45,7 +45,7 @@ export function flushFlow(inside: any, units?: Units, velocity?: any): any {
  * @customfunction FLUSH_TIME FLUSH.TIME
  * @param flow Flow through the line and out of its open end (gpm, m³/h), above 0.
  * @param inside Inside diameter (in, mm), above 0: one value, or a row or column with one per section. The bore, not the nominal size.
- * @param length Length of tubing (ft, m), 0 or more: as many values as `inside`, in the same order.
+ * @param length Length of tubing (ft, m), 0 or more: as many values as inside diameters, in the same order.
  * @param [units] "US" (blank) or "SI".
  * @param [changes] How many times the water is changed, above 0; blank or 0 is once.
  * @returns Minutes.

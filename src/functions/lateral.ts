@@ -261,7 +261,7 @@ export function lateralProfile(
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns 13 rows of label and value, with the unit in the label. The variations are fractions, (highest − lowest)/average, empty where no head runs.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C. Where `discharge` is a coefficient there is no chart to be outside of; a chart of one row covers that one pressure.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C. Where the discharge is a coefficient there is no chart to be outside of; a chart of one row covers that one pressure.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
  * @errors #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument. Heads that run dry are shown with flow 0 and nozzle pressure 0.
  * @task does the line keep within the limits?
@@ -411,7 +411,7 @@ export function lateralInlet(
  * @param spacing Distance between heads, above 0, in the same unit.
  * @param [first] Distance from the inlet to head 1, above 0, in the same unit (blank or 0: the spacing).
  * @returns Number of heads, 0 where the first does not fit.
- * @remarks Head 1 stands at `first`, the others a spacing apart; the last one stands within the length.
+ * @remarks Head 1 stands at the first distance, the others a spacing apart; the last one stands within the length.
  * @source Arithmetic.
  * @errors #VALUE! for a blank, text or a length that is not above 0.
  * @task how many heads fit the field?
@@ -495,7 +495,7 @@ export function lateralMaxheads(
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @param [lowest] No nozzle below this pressure (psi, kPa), above 0 (blank or 0: no such limit).
  * @param [maxvelocity] No segment faster than this (ft/s, m/s), above 0 (blank or 0: no such limit).
- * @returns A header row and one row per size, large to small: inside diameter, segments, length, cost. The first two columns below the header can be the `inside` of the other LATERAL functions; a size that is not used has 0 segments.
+ * @returns A header row and one row per size, large to small: inside diameter, segments, length, cost. The first two columns below the header can be the inside argument of the other LATERAL functions; a size that is not used has 0 segments.
  * @remarks The true least: every layout counts that is not certain to be dearer or out of limits. Of equal costs the one with fewer sizes, then the one with more of the larger. Cost is length times price; couplers are not counted. A line with a dry head never passes.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
  * @errors #N/A when no layout keeps within the limits, or when many sizes on a long line can be laid in too many ways to try. #VALUE! for a blank, text or impossible argument, a size that is listed twice, and for ranges that don't fit the number of heads.

@@ -98,7 +98,7 @@ export function pipeVelocity(flow: any, inside: any, units?: Units): any {
  * @param k Resistance coefficient k of the fitting, 0 or more; several in a row add up.
  * @param [units] "US" (blank) or "SI".
  * @returns Pressure lost (psi, kPa).
- * @remarks k·V²/2g as pressure, V the mean speed in `inside`. The maker's loss at a stated flow is better than a k from a table.
+ * @remarks k·V²/2g as pressure, V the mean speed in the inside diameter given. The maker's loss at a stated flow is better than a k from a table.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative flow or k, or an inside diameter that is not above 0.
  * @task how much pressure does a valve or an elbow take?
@@ -272,7 +272,7 @@ export function pipeRating(
  * @param outside Outside diameter of the pipe (in, mm), above the inside diameter.
  * @param inside Inside diameter (in, mm), above 0; PIPE.INSIDE gives it.
  * @param [units] "US" (blank) or "SI".
- * @param [length] Length of pipe from the valve back to the pond, tank or main (ft, m), above 0. Needed with `closure`.
+ * @param [length] Length of pipe from the valve back to the pond, tank or main (ft, m), above 0. Needed with a closure time.
  * @param [closure] Time the valve takes to close (s), 0 or more (blank or 0: at once).
  * @param [modulus] Short-term modulus of the wall (psi, kPa), above 0 (blank or 0: polyethylene, 150 000 psi, which is 1 034 000 kPa).
  * @returns Pressure (psi, kPa), to add to the running pressure.

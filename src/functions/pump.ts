@@ -184,7 +184,7 @@ export function pumpEnergy(
  * @remarks A monotone cubic goes through the points of either curve (two points: a straight line), and nothing is guessed beyond them. The pump must be above the demand at less flow and below it at more, or it does not settle there. A last row of 0 and 0 counts as blank.
  * @source Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17; Fritsch and Butland (1984), SIAM Journal on Scientific and Statistical Computing 5.
  * @errors #VALUE! for a curve that is not two columns of numbers, one point only, or a flow listed twice. #N/A when the curves do not cross (and which is above), cross more than once (and where), or cross the wrong way round.
- * @cautions electricity
+ * @cautions electricity, pressure
  * @task at what flow and pressure will my pump run?
  * @example =IRRIG.PUMP.DUTY({0,148;60,141;120,124;170,98}, {40,92;80,104;120,122;160,146}, "US")
  */
@@ -249,10 +249,10 @@ export function pumpStatic(curve: any[][], lift: any, units?: Units, drop?: any)
  * @param [first] Distance from where the lateral begins to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns 6 rows of label and value, with the unit in the label.
- * @remarks Pump, main, feeders and lines solved together: the lines take what the pump then gives them. All lines are alike and stand on the riser's level plus `rise`; fittings are not counted. A monotone cubic goes through the points of the curve and nothing is guessed beyond them; the pump runs on the falling branch, from its highest head on. Heads that run dry show as a lowest nozzle pressure of 0.
+ * @remarks Pump, main, feeders and lines solved together: the lines take what the pump then gives them. All lines are alike and stand on the riser's level plus the rise; fittings are not counted. A monotone cubic goes through the points of the curve and nothing is guessed beyond them; the pump runs on the falling branch, from its highest head on. Heads that run dry show as a lowest nozzle pressure of 0.
  * @source Energy and continuity; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11; curve by Fritsch and Butland (1984).
  * @errors #N/A when the pump does not lift the water to the lowest head, or the lines take less or more water than the curve covers. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
- * @cautions pressure, electricity
+ * @cautions pressure, electricity, backflow
  * @task what pressure is left when one more line runs?
  * @example =IRRIG.PUMP.LINES({0,148;60,141;120,124;170,98}, 12, 2, {2.9,250}, {2.6,320}, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */

@@ -23,7 +23,7 @@ const PLAN_COLUMNS: readonly Column[] = [
  * @param rate Application rate (in/h, mm/h), above 0.
  * @param [efficiency] Application efficiency, a fraction above 0 up to 1 (blank or 0: 1, nothing lost).
  * @returns Time, h.
- * @remarks depth ÷ (rate × efficiency). No `units`: depth and rate in the same unit of length. With a gross depth leave the efficiency blank. The time to move the line is not included.
+ * @remarks depth ÷ (rate × efficiency). Takes no units argument: depth and rate in the same unit of length. With a gross depth leave the efficiency blank. The time to move the line is not included.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative depth, a rate that is not above 0, or an efficiency above 1.
  * @task how long do I run a set?

@@ -22,7 +22,7 @@ enum Units {
  * @remarks Volume ÷ (flow × hours − inflow × 24). Evaporation takes roughly the reference ET over the pond's surface.
  * @source A water balance.
  * @errors #VALUE! for a blank, text or negative value, or more than 24 hours. #N/A when the inflow makes up for all that is pumped: the water never runs out.
- * @cautions water edge
+ * @cautions water edge, backflow
  * @task how many days will my pond last?
  * @example =IRRIG.SOURCE.DAYS(900000, 118, 11, "US", 15)
  */

@@ -87,7 +87,7 @@ export function sprinklerNozzle(diameter: any, pressure: any, units?: Units, cd?
  * @param chart Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h), each above 0, rows in any order.
  * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: K (gpm per psi^x, m³/h per kPa^x) and the exponent x.
- * @remarks Least squares on the logarithms of pressure and flow. One row gives x = ½. As `discharge`, a K alone means exponent ½: where x is far from ½, give the chart itself.
+ * @remarks Least squares on the logarithms of pressure and flow. One row gives x = ½. As the discharge argument, a K alone means exponent ½: where x is far from ½, give the chart itself.
  * @source Linear least squares; the orifice equation.
  * @errors #VALUE! for a chart with a blank, text, a number that is not above 0, a repeated pressure or a flow that falls as the pressure rises.
  * @task what is the K of this sprinkler?
@@ -113,6 +113,7 @@ export function sprinklerK(chart: any[][], units?: Units): any[][] {
  * @remarks Along the line 50 % of the wetted diameter. Between positions 65 % in no wind, 60 % up to and at 5 mph (8 km/h), 50 % up to and at 10 mph (16 km/h), 45 % above. A starting point: a catch test on the field goes first.
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442, Irrigation System, Sprinkler (from memory).
  * @errors #VALUE! for a wetted diameter that is not above 0, or a blank, text or negative wind.
+ * @cautions roads and buildings, overhead wires
  * @task how far apart may heads and positions be?
  * @example =IRRIG.SPRINKLER.SPACING(90, 4, "US")
  */

@@ -46,7 +46,7 @@ export function systemCapacity(area: any, depth: any, days: any, hours: any, uni
  * @param net Net depth that an irrigation puts back (in, mm), 0 or more.
  * @param use Water the crop uses a day at its peak (in/day, mm/day), above 0.
  * @returns Days, not rounded.
- * @remarks net ÷ use. No `units`: both in the same unit of length. Plan with the whole days below it.
+ * @remarks net ÷ use. Takes no units argument: both in the same unit of length. Plan with the whole days below it.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank or text, a negative net depth, or a use that is not above 0.
  * @task how many days until I irrigate again?

@@ -75,7 +75,7 @@ export function towWeight(
  * @remarks Weight × (drag × cos + sin) of the slope. Starting takes more than keeping on, and so do ruts, corners and stands that catch. The range of drag is common practice, without a published source. Compare with TOW.SAFEPULL and with the limits of vehicle and hitch.
  * @source Coulomb friction on a slope.
  * @errors #VALUE! for a blank, text or negative value, or a drag or slope out of range.
- * @cautions towing
+ * @cautions towing, overhead wires
  * @task how hard must I pull to move a line?
  * @example =IRRIG.TOW.PULL(520, 0.45, "US", 2)
  */
@@ -138,7 +138,7 @@ export function towSafepull(
  * @customfunction TOW_BEND TOW.BEND
  * @param outside Outside diameter (any unit of length), above 0.
  * @param rating Dimension ratio, outside diameter over wall (DR or SDR), 11 to 26; for SIDR tubing add 2.
- * @returns Radius, in the unit of `outside`.
+ * @returns Radius, in the unit of the outside diameter.
  * @remarks 25 outside diameters at DR 11 to 13.5, 27 at DR 17 to 21, 34 at DR 26; between printed ratios the next higher. Without a joint in the bend: keep joints straight.
  * @source Plastics Pipe Institute, Handbook of Polyethylene Pipe, cold bending (read in a secondary text).
  * @errors #VALUE! for a blank, text or an outside diameter that is not above 0. #N/A for a ratio outside 11 to 26.

@@ -97,7 +97,7 @@ export function linesOnPump(system: LinesOnPump): LinesRunning {
     throw new NoAnswer(
       flow < leastFlow
         ? "the lines take less water than the falling part of curve begins with: run more of them, or carry the curve to less flow"
-        : "the lines take more water than curve goes to: run fewer of them, or carry the curve to more flow",
+        : "the lines take more water than the last point of curve gives: run fewer of them, or carry the curve to more flow",
     );
   }
   return {

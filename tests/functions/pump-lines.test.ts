@@ -110,7 +110,7 @@ test("what the pump and its curve cannot answer is said", () => {
   expect(error({ running: 5 })).toMatchObject({
     code: "#N/A",
     message:
-      "the lines take more water than curve goes to: run fewer of them, or carry the curve to more flow",
+      "the lines take more water than the last point of curve gives: run fewer of them, or carry the curve to more flow",
   });
   expect(
     error({ curve: CURVE.slice(1), running: 1, tail: [null, null, null, null, 40] }),
