@@ -67,6 +67,8 @@ export const strings = {
     si: "Metric units",
     add: "Add to this workbook",
     added: (names: readonly string[]) => `Added: ${names.join(", ")}.`,
+    refused: (names: readonly string[]) =>
+      `This Excel took none of these function names, and the Names page shows #NAME? in their place: ${names.join(", ")}.`,
   },
   own: {
     intro:

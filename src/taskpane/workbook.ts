@@ -266,27 +266,56 @@ export async function selectedTable(): Promise<{ at: string; values: unknown[][]
   });
 }
 
-/** Adds new worksheets, never touching one that is there, and shows the first. */
+/**
+ * Adds new worksheets, never touching one that is there, and shows the first. When the host refuses
+ * a part, what was added is taken out again and its error thrown.
+ */
 export async function addSheets(
   sheets: readonly PreparedSheet[],
   has: HostState["has"],
 ): Promise<void> {
-  await Excel.run(async (context) => {
-    for (const prepared of sheets) context.workbook.worksheets.add(prepared.name);
-    // Names first: a formula that uses one before it exists would show an error until recalculated.
-    for (const prepared of sheets) {
-      const sheet = context.workbook.worksheets.getItem(prepared.name);
-      for (const { name, range } of prepared.names) {
-        context.workbook.names.add(name, sheet.getRange(range));
-      }
-    }
-    await context.sync();
-    for (const prepared of sheets) {
-      const sheet = context.workbook.worksheets.getItem(prepared.name);
-      fillSheet(sheet, prepared, has);
+  let begun = false;
+  try {
+    await Excel.run(async (context) => {
+      const there = context.workbook.worksheets;
+      there.load("items");
       await context.sync();
-    }
-    context.workbook.worksheets.getItem(sheets[0].name).activate();
+      const taken = new Set(there.items.map(({ name }) => name.toUpperCase()));
+      const twice = sheets.find(({ name }) => taken.has(name.toUpperCase()));
+      // What stands under that name is the user's: taking out what was added must never reach it.
+      if (twice !== undefined) throw new Error(`there is a worksheet ${twice.name} already`);
+      begun = true;
+      for (const prepared of sheets) context.workbook.worksheets.add(prepared.name);
+      // Names first: a formula that uses one before it exists would show an error until recalculated.
+      for (const prepared of sheets) {
+        const sheet = context.workbook.worksheets.getItem(prepared.name);
+        for (const { name, range } of prepared.names) {
+          context.workbook.names.add(name, sheet.getRange(range));
+        }
+      }
+      await context.sync();
+      for (const prepared of sheets) {
+        fillSheet(context.workbook.worksheets.getItem(prepared.name), prepared, has);
+        await context.sync();
+      }
+      context.workbook.worksheets.getItem(sheets[0].name).activate();
+      await context.sync();
+    });
+  } catch (error) {
+    if (begun) await removeSheets(sheets);
+    throw error;
+  }
+}
+
+async function removeSheets(sheets: readonly PreparedSheet[]): Promise<void> {
+  await Excel.run(async (context) => {
+    const added = sheets.map(({ name }) => context.workbook.worksheets.getItemOrNullObject(name));
+    const named = sheets
+      .flatMap((sheet) => sheet.names)
+      .map(({ name }) => context.workbook.names.getItemOrNullObject(name));
+    for (const part of [...added, ...named]) part.load("isNullObject");
+    await context.sync();
+    for (const part of [...named, ...added]) if (!part.isNullObject) part.delete();
     await context.sync();
   });
 }

@@ -200,6 +200,7 @@ describe("ready-made sheets", () => {
     const first = await pane.workbook();
     expect(first.sheets.length).toBeGreaterThan(1);
     expect(first.sheets[0].cells).toEqual({});
+    expect(first.names.some(({ formula }) => formula.startsWith("=LAMBDA("))).toBe(true);
     const formulas = first.sheets.flatMap(({ cells }) =>
       Object.values(cells).map(({ content }) => String(content)),
     );
@@ -214,6 +215,17 @@ describe("ready-made sheets", () => {
     expect(second.sheets.slice(0, first.sheets.length)).toEqual(first.sheets);
     expectGood(pane);
   });
+});
+
+test("a sheet that the host refuses half-way leaves nothing behind", async () => {
+  const pane = await open();
+  await pane.change((workbook) => (workbook.fail = "The name is not valid here."));
+  await tab(pane.page, "Sheets");
+  await pane.page.getByRole("button", { name: /Add to this workbook: Line layout/ }).click();
+  await pane.page.getByText("Excel says: The name is not valid here.").waitFor();
+  const { sheets, names } = await pane.workbook();
+  expect(sheets.map(({ name }) => name)).toEqual(["Sheet1"]);
+  expect(names).toEqual([]);
 });
 
 describe("own names", () => {

@@ -1,7 +1,10 @@
 import {
+  fromHost,
   functionsIn,
   literalArguments,
   nativeFunctionsIn,
+  oneCall,
+  rename,
   toFile,
   toScreen,
 } from "../../src/sheets/dialect";
@@ -143,4 +146,34 @@ describe("the literal arguments of an example", () => {
       expect(() => literalArguments(formula)).toThrow();
     },
   );
+});
+
+describe("what the pane needs of a formula", () => {
+  test("one call taken apart, whatever stands in its arguments", () => {
+    expect(oneCall('=IRRIG.PIPE.FRICTION(A1, "a,b(", {1,2;3,4}, SUM(1,2),)')).toEqual({
+      name: "IRRIG.PIPE.FRICTION",
+      arguments: ["A1", '"a,b("', "{1,2;3,4}", "SUM(1,2)", ""],
+    });
+    expect(oneCall("=RAND()")).toEqual({ name: "RAND", arguments: [] });
+    for (const other of ["=A1", "=F(1)+1", "=F(1", "=(1)", ""])
+      expect(oneCall(other)).toBeUndefined();
+  });
+
+  test("renaming leaves text, calls and other sheets' cells alone", () => {
+    const names = new Map([["Units", "Units_2"]]);
+    const sheets = new Map([
+      ["My sheet", "My sheet (2)"],
+      ["Line", "Line (2)"],
+    ]);
+    expect(
+      rename("=IF(units=\"Units\",Units(1),'My sheet'!A1+Line!Units+Other!A1)", names, sheets),
+    ).toBe("=IF(Units_2=\"Units\",Units(1),'My sheet (2)'!A1+'Line (2)'!Units+Other!A1)");
+  });
+
+  test("back from the host's spellings, text untouched", () => {
+    const file = '=_xlfn.LAMBDA(_xlpm.q,_xldudf_FIELD_PIPE_FRICTION(_xlpm.q,"_xlpm.q",1))';
+    expect(fromHost(file, "FIELD")).toBe('=LAMBDA(q,IRRIG.PIPE.FRICTION(q,"_xlpm.q",1))');
+    expect(fromHost("=field.set.time(1,2)", "FIELD")).toBe("=IRRIG.SET.TIME(1,2)");
+    expect(fromHost('="FIELD.SET.TIME(1)"', "FIELD")).toBe('="FIELD.SET.TIME(1)"');
+  });
 });

@@ -163,17 +163,20 @@
         },
         getUsedRangeOrNullObject: () => usedRange(sheet),
         activate: () => (state.active = sheet.name),
+        delete: () => (state.sheets = state.sheets.filter((other) => other !== sheet)),
         freezePanes: lookOf(sheet.settings, "freezePanes"),
         pageLayout: lookOf(sheet.settings, "pageLayout"),
         charts: lookOf(sheet.settings, "charts"),
         write: (name, value) => (sheet.settings[name] = value),
       },
-      { name: () => sheet.name, showGridlines: () => true },
+      { name: () => sheet.name, showGridlines: () => true, isNullObject: () => false },
     );
+  const nothing = () => loadable({}, { isNullObject: () => true });
   const nameItem = (entry) =>
     loadable(
       { delete: () => (state.names = state.names.filter((name) => name !== entry)) },
       {
+        isNullObject: () => false,
         value: () => entry.value,
         name: () => entry.name,
         formula: () => entry.formula,
@@ -187,6 +190,10 @@
     worksheets: loadable(
       {
         getItem: (name) => worksheet(sheetNamed(name)),
+        getItemOrNullObject: (name) =>
+          state.sheets.some((sheet) => sheet.name.toUpperCase() === name.toUpperCase())
+            ? worksheet(sheetNamed(name))
+            : nothing(),
         getActiveWorksheet: () => worksheet(sheetNamed(state.active)),
         add: (name) => {
           if (state.sheets.some((sheet) => sheet.name.toUpperCase() === name.toUpperCase()))
@@ -208,6 +215,12 @@
           );
           if (!entry) throw fail("ItemNotFound", "The requested resource doesn't exist.");
           return nameItem(entry);
+        },
+        getItemOrNullObject: (name) => {
+          const entry = state.names.find(
+            (other) => other.name.toUpperCase() === name.toUpperCase(),
+          );
+          return entry ? nameItem(entry) : nothing();
         },
         add: (name, reference, comment = "") => {
           if (state.fail) throw fail("InvalidArgument", state.fail);

@@ -5,7 +5,7 @@ import { prepareSheets } from "../../sheets/open-workbook";
 import { button, message, selectField } from "../components";
 import type { Pane } from "../pane";
 import { strings } from "../strings";
-import { addSheets, names, sheetNames } from "../workbook";
+import { addName, addSheets, names, sheetNames } from "../workbook";
 import { outsideNote } from "./functions-view";
 
 /** The ready-made sheets, each added to the open workbook as new worksheets. */
@@ -49,5 +49,26 @@ async function addReadyMade(pane: Pane, sheet: ReadyMadeSheet, system: UnitSyste
   };
   const prepared = prepareSheets(sheet.pages(system), taken, pane.reference.namespace);
   await addSheets(prepared, pane.host.has);
-  pane.say(message("success", strings.sheets.added(prepared.map(({ name }) => name))));
+  const added = strings.sheets.added(prepared.map(({ name }) => name));
+  const refused = await addFunctions(prepared.flatMap(({ functions }) => functions));
+  pane.say(
+    refused.length === 0
+      ? message("success", added)
+      : message("warning", `${added} ${strings.sheets.refused(refused)}`),
+  );
+}
+
+/** The function names of a page of its own; no other cell depends on them, so a refusal is only said. */
+async function addFunctions(
+  functions: readonly { readonly name: string; readonly formula: string }[],
+): Promise<string[]> {
+  const refused: string[] = [];
+  for (const { name, formula } of functions) {
+    try {
+      if ((await addName({ name, formula, comment: "" })) === "no LAMBDA") refused.push(name);
+    } catch {
+      refused.push(name);
+    }
+  }
+  return refused;
 }
