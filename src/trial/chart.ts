@@ -39,6 +39,8 @@ const LEFT = 54;
 const RIGHT = 16;
 const TOP = 14;
 const PLOT = 210;
+/** Width of a character of a stretch's label. */
+const LABEL_CHARACTER = 7;
 const GROUND = 44;
 const STRIP = 26;
 /** Beyond this, a mark on each point hides the line. */
@@ -208,10 +210,18 @@ function drawStretches(
       makeSvg(
         "text",
         { class: "stretch-label", x: left + width / 2, y: top + 13, "text-anchor": "middle" },
-        stretch.label,
+        fitting(stretch.label, width),
       ),
     ];
   });
+}
+
+/** As much of a label as its stretch has room for: all, the number alone, or nothing. */
+function fitting(label: string, width: number): string {
+  const room = width / LABEL_CHARACTER;
+  if (label.length <= room) return label;
+  const [number] = label.split(" ");
+  return number.length <= room ? number : "";
 }
 
 function drawGround(

@@ -131,7 +131,10 @@ export class SheetView {
       dd.append(" ", this.live(make("span", { class: "unit" }), field.unit));
     const isCheck = field.value.role === "check";
     this.live(value, field.value, (shown) => {
-      dd.classList.toggle("sentence", String(shown.value ?? "").length > SHORT_TEXT);
+      dd.classList.toggle(
+        "sentence",
+        typeof shown.value === "string" && shown.value.length > SHORT_TEXT,
+      );
       if (isCheck) dd.dataset.check = shown.value === "OK" ? "passed" : "failed";
     });
     return make("div", {}, this.live(make("dt"), field.label), dd);
@@ -395,7 +398,7 @@ export class SheetView {
     return {
       stretches: stretches.map((stretch) => ({
         ...stretch,
-        label: `${header(3)} ${stretch.label}`,
+        label: `${withUnit(stretch.label, header(3)).replace(/[()]/g, "")} inside`,
       })),
       ...(rises && { ground, groundTitle: header(2) }),
     };
