@@ -13,7 +13,7 @@ import type {
 
 /** Units as a sheet shows them and number formats that suit them: [US, SI]. */
 const QUANTITIES = {
-  length: { units: ["ft", "m"], formats: ["#,##0.#", "#,##0.0"] },
+  length: { units: ["ft", "m"], formats: ["#,##0.0", "#,##0.0"] },
   diameter: { units: ["in", "mm"], formats: ["0.000", "0.0"] },
   depth: { units: ["in", "mm"], formats: ["0.00", "0.0"] },
   pressure: { units: ["psi", "kPa"], formats: ["0.0", "0"] },

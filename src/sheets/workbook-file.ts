@@ -321,20 +321,39 @@ function ruleStyle(look: Look): CellStyle {
   };
 }
 
+/** A range with its page, that stays where it is: Line!$B$4:$C$9. */
+function absolute({ name }: Page, range: string): string {
+  const sheet = /^[A-Za-z]\w*$/.test(name) ? name : `'${name.replace(/'/g, "''")}'`;
+  return `${sheet}!${range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
+}
+
 /** Names of cells, ranges and functions, as the file spells them. */
 function namesOf(page: Page, namespace: string): NamedRange[] {
-  const sheet = /^\w+$/.test(page.name) ? page.name : `'${page.name.replace(/'/g, "''")}'`;
-  const absolute = (range: string) => `${sheet}!${range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
   return [
     ...page.cells.flatMap(({ name, at }) =>
-      name === undefined ? [] : [{ name, range: absolute(at) }],
+      name === undefined ? [] : [{ name, range: absolute(page, at) }],
     ),
-    ...(page.names ?? []).map(({ name, range }) => ({ name, range: absolute(range) })),
+    ...(page.names ?? []).map(({ name, range }) => ({ name, range: absolute(page, range) })),
     ...(page.functions ?? []).map(({ name, formula }) => ({
       name,
       range: toFile(formula, namespace),
     })),
   ];
+}
+
+/**
+ * A series' title follows its cell, which the workbook writer cannot say: the title is marked here,
+ * and linkTitles turns the mark into the link once the chart is written.
+ */
+function linkedTitle(cell: string, text: string): string {
+  return `⟦${cell}⟧${text}`;
+}
+
+export function linkTitles(chartXml: string): string {
+  return chartXml.replace(
+    /<c:v>⟦([^⟧]*)⟧([^<]*)<\/c:v>/g,
+    '<c:strRef><c:f>$1</c:f><c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>$2</c:v></c:pt></c:strCache></c:strRef>',
+  );
 }
 
 function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
@@ -364,9 +383,10 @@ function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart
     dispBlanksAs: "gap",
     anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
     series: chart.series.map(({ range, titleAt }, i) => ({
-      name: titleOf(titleAt),
-      categories: chart.x.range,
-      values: range,
+      name: linkedTitle(absolute(page, titleAt), titleOf(titleAt)),
+      categories: absolute(page, chart.x.range),
+      values: absolute(page, range),
+      smooth: false,
       color: seriesColours[i],
       stroke: { width: 1.75, dash: i === 0 ? "solid" : "dash" },
       marker: {
