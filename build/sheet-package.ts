@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
-import { type FileParts, linkTitles } from "../src/sheets/workbook-file";
+import { type FileParts, mendChart } from "../src/sheets/workbook-file";
 
 /** Files of one build carry one date, so that the same build gives the same bytes. */
 const DATE = new Date(Date.UTC(2025, 0, 1, 12));
@@ -20,7 +20,7 @@ export async function writePackage(
   const written = await writeXlsx({
     sheets: parts.sheets,
     namedRanges: parts.namedRanges,
-    defaultFont: { name: "Calibri", size: 10 },
+    defaultFont: { name: "Arial", size: 10 },
     properties: {
       title,
       description,
@@ -48,7 +48,7 @@ const mends: readonly { readonly matches: RegExp; readonly mend: (xml: string) =
     matches: /^xl\/workbook\.xml$/,
     mend: (xml) => xml.replace(/<calcPr[^>]*\/>/, '<calcPr calcId="191029"/>'),
   },
-  { matches: /^xl\/charts\/chart\d+\.xml$/, mend: linkTitles },
+  { matches: /^xl\/charts\/chart\d+\.xml$/, mend: mendChart },
   {
     matches: /^docProps\/app\.xml$/,
     mend: (xml) =>

@@ -37,16 +37,19 @@ export async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Pro
   return { workbook: await write(false), valuesOnly: await write(true) };
 }
 
-/** Prints a copy without formulas: the printing program has none of our functions. */
-function writePdf(valuesOnly: Uint8Array, name: string, folder: string): void {
+/** Prints copies without formulas: the printing program has none of our functions. */
+function writePdfs(copies: ReadonlyMap<string, Uint8Array>, folder: string): void {
   const scratch = mkdtempSync(join(tmpdir(), "fieldsum-"));
   try {
-    const copy = join(scratch, `${name}.xlsx`);
-    writeFileSync(copy, valuesOnly);
+    const paths = [...copies].map(([name, bytes]) => {
+      const path = join(scratch, `${name}.xlsx`);
+      writeFileSync(path, bytes);
+      return path;
+    });
     const profile = `-env:UserInstallation=file://${join(scratch, "profile")}`;
     execFileSync(
       "soffice",
-      [profile, "--headless", "--convert-to", "pdf", "--outdir", folder, copy],
+      [profile, "--headless", "--convert-to", "pdf", "--outdir", folder, ...paths],
       { stdio: "ignore" },
     );
   } catch (error) {
@@ -64,15 +67,17 @@ async function main(options: readonly string[]): Promise<void> {
   if (unknown.length > 0) throw new Error(`unknown option ${unknown[0]}; there is --pdf`);
   const folder = join(dist, "sheets");
   mkdirSync(folder, { recursive: true });
+  const copies = new Map<string, Uint8Array>();
   for (const sheet of readyMadeSheets) {
     for (const system of SYSTEMS) {
       const name = fileName(sheet, system);
       const { workbook, valuesOnly } = await writeSheet(sheet, system);
       writeFileSync(join(folder, `${name}.xlsx`), workbook);
-      if (options.includes("--pdf")) writePdf(valuesOnly, name, folder);
+      copies.set(name, valuesOnly);
       console.log(`dist/sheets/${name}.xlsx  ${(workbook.length / 1024).toFixed(0)} kB`);
     }
   }
+  if (options.includes("--pdf")) writePdfs(copies, folder);
 }
 
 if (require.main === module) {

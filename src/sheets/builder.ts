@@ -94,6 +94,8 @@ interface SpillOptions {
   /** Columns that the definition's inputs fill; all unless given. */
   readonly filled?: number;
   readonly headed?: boolean;
+  /** Lines that its headers take. */
+  readonly headerLines?: number;
   readonly name?: string;
   readonly note?: string;
 }
@@ -108,6 +110,18 @@ interface GridBody {
 }
 
 const LABEL_COLUMNS = 3;
+
+/** A unit in parentheses behind a header. */
+const UNIT_CHARACTERS = 6;
+
+/** How much of a column words fill before they wrap. */
+const HEADER_FILL = 0.85;
+
+/** Of the page's width for a first question; the rest is for its answer. */
+const QUESTION_SHARE = 0.3;
+
+/** The length of answer that there is room for. */
+const ANSWER_CHARACTERS = 165;
 
 /** A column of labels, each with its value and unit to the right, written from the top down. */
 export class Block {
@@ -142,7 +156,7 @@ export class Block {
   worked(label: string, formula: string, options: ValueOptions = {}): string {
     const at = this.result(label, formula, options);
     const column = this.column + this.labelColumns + 2;
-    this.page.put(column, this.row - 1, { role: "formulaText", formula: `=FORMULATEXT(${at})` });
+    this.page.formulaText(column, this.row - 1, at, formula);
     return at;
   }
 
@@ -169,7 +183,9 @@ export class Block {
   }
 
   private line(label: string, cell: Omit<SheetCell, "at">, options: ValueOptions): string {
-    const { unit, format = this.page.formatOf(unit), ...rest } = options;
+    // What a user types shows as typed, unless a format is asked for.
+    const usual = cell.role === "input" ? undefined : this.page.formatOf(options.unit);
+    const { unit, format = usual, ...rest } = options;
     this.page.put(this.column, this.row, { role: "label", value: label });
     const valueColumn = this.column + this.labelColumns;
     const at = this.page.put(valueColumn, this.row, {
@@ -196,6 +212,7 @@ export class PageBuilder {
   private readonly functions: NamedFunction[] = [];
   private readonly marks: Marks[] = [];
   private readonly pageBreaks: number[] = [];
+  private onePage = false;
   private subjects: readonly CautionSubject[] = [];
   private frozenRows: number | undefined;
   private lastRow = 1;
@@ -220,6 +237,17 @@ export class PageBuilder {
     return at;
   }
 
+  /** Characters that these columns take, from one (from 0) up to another. */
+  private width(from: number, to: number): number {
+    return this.widths.slice(from, to).reduce((sum, part) => sum + part, 0);
+  }
+
+  /** The fewest first columns that take this share of the page's width. */
+  private columnsOf(share: number): number {
+    const wanted = share * this.width(0, this.widths.length);
+    return this.widths.findIndex((_, i) => this.width(0, i + 1) >= wanted) + 1;
+  }
+
   needsLines(row: number, lines: number): void {
     if (lines > 1) this.lines.set(row, Math.max(lines, this.lines.get(row) ?? 1));
   }
@@ -236,14 +264,15 @@ export class PageBuilder {
 
   /** A first question of the people who open the sheet, and the sentence that answers it. */
   question(text: string, answer: string): void {
-    const questionColumns = LABEL_COLUMNS + 1;
+    const questionColumns = this.columnsOf(QUESTION_SHARE);
     this.put(1, this.row, { role: "question", value: text, span: questionColumns });
     this.put(questionColumns + 1, this.row, {
       role: "answer",
       formula: answer,
       span: this.widths.length - questionColumns,
     });
-    this.needsLines(this.row, 2);
+    const answerWidth = this.width(questionColumns, this.widths.length);
+    this.needsLines(this.row, Math.ceil(ANSWER_CHARACTERS / answerWidth));
     this.row++;
   }
 
@@ -265,10 +294,14 @@ export class PageBuilder {
     role: "text" | "purpose" | "caution" = "text",
   ): void {
     this.put(column, row, { role, value: text, span });
-    const width = this.widths
-      .slice(column - 1, column - 1 + span)
-      .reduce((sum, part) => sum + part, 0);
-    this.needsLines(row, Math.ceil(text.length / width));
+    this.needsLines(row, Math.ceil(text.length / this.width(column - 1, column - 1 + span)));
+  }
+
+  /** A cell's formula as text, over the rest of the row. */
+  formulaText(column: number, row: number, of: string, formula: string): void {
+    const span = this.widths.length - column + 1;
+    this.put(column, row, { role: "formulaText", formula: `=FORMULATEXT(${of})`, span });
+    this.needsLines(row, Math.ceil(formula.length / this.width(column - 1, this.widths.length)));
   }
 
   text(text: string): void {
@@ -298,11 +331,15 @@ export class PageBuilder {
       const span = part.span === undefined ? {} : { span: part.span };
       const format = part.format ?? this.formatOf(part.unit);
       this.put(at, row, { role: "header", ...headerText(part), ...span });
+      const header = part.header.length + (part.unit === undefined ? 0 : UNIT_CHARACTERS);
+      const width = this.width(at - 1, at - 1 + (part.span ?? 1));
+      this.needsLines(row, Math.ceil(header / (HEADER_FILL * width)));
       part.rows.forEach((content, i) => {
         this.put(at, row + 1 + i, {
           role: part.role,
           ...contentOf(content),
-          ...(format !== undefined && { format }),
+          ...(format !== undefined &&
+            (part.role !== "input" || part.format !== undefined) && { format }),
           ...(part.allowed !== undefined && { allowed: part.allowed }),
           ...span,
         });
@@ -322,6 +359,7 @@ export class PageBuilder {
       columns,
       reserved = rows,
       headed = true,
+      headerLines = 2,
       filled = columns.length,
       ...rest
     } = options;
@@ -334,8 +372,7 @@ export class PageBuilder {
       spill: { rows, columns: filled, reserved, headed, formats },
       ...rest,
     });
-    // The headers of a table are longer than its numbers.
-    if (headed) this.needsLines(this.row, 3);
+    if (headed) this.needsLines(this.row, headerLines);
     this.row += reserved;
     return at;
   }
@@ -389,6 +426,11 @@ export class PageBuilder {
     this.lastRow = Math.max(this.lastRow, readAddress(chart.place.to).row + 1);
   }
 
+  /** However long, it is printed on one page. */
+  printOnOnePage(): void {
+    this.onePage = true;
+  }
+
   /** The next free row begins a new printed page. */
   breakPage(): void {
     this.pageBreaks.push(this.row);
@@ -419,6 +461,7 @@ export class PageBuilder {
       landscape: this.landscape,
       ...(this.frozenRows !== undefined && { frozenRows: this.frozenRows }),
       ...(this.pageBreaks.length > 0 && { pageBreaks: this.pageBreaks }),
+      ...(this.onePage && { onePage: true }),
       ...(this.charts.length > 0 && { charts: this.charts }),
       ...(this.marks.length > 0 && { marks: this.marks }),
       ...(this.names.length > 0 && { names: this.names }),
@@ -443,7 +486,7 @@ function headerText(column: TableColumn): Pick<SheetCell, "value" | "formula"> {
 
 /** The page that states the cautions in full. */
 export function cautionsPage(system: UnitSystem, subjects: readonly CautionSubject[]): Page {
-  const page = new PageBuilder("Cautions", system, [100]);
+  const page = new PageBuilder("Cautions", system, [25, 25, 25, 25]);
   page.title("Cautions");
   page.freeze();
   page.text(
@@ -453,7 +496,7 @@ export function cautionsPage(system: UnitSystem, subjects: readonly CautionSubje
   for (const subject of subjects) {
     page.heading(cautions[subject].title);
     for (const point of cautions[subject].points) {
-      page.paragraph(1, page.row, 1, `• ${point}`, "caution");
+      page.paragraph(1, page.row, 4, `• ${point}`, "caution");
       page.row++;
     }
     page.gap();

@@ -178,5 +178,6 @@ export function endOfSeasonPage(field: Field): Page {
   }
   page.gap();
   page.cautionsFor("pressure", "towing", "compressed air", "electricity", "overhead wires");
+  page.printOnOnePage();
   return page.build();
 }

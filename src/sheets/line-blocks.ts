@@ -16,6 +16,7 @@ export const SENTENCE_COLUMNS = 6;
  */
 export function lineBlocks(page: PageBuilder, field: Field): void {
   const given = page.block("A");
+  given.heading("This workbook");
   unitsInput(given, field);
   given.gap();
   lineInputs(given, field);
@@ -73,11 +74,11 @@ export function lineBlocks(page: PageBuilder, field: Field): void {
   });
   page.below(given, found);
 
+  page.breakPage();
   page.heading("Tubing and sprinkler");
   tubingAndChart(page, field);
   page.gap();
 
-  page.breakPage();
   page.heading("From the pump's riser to the line");
   const feeder = page.block("A");
   feederInputs(feeder, field);
@@ -227,9 +228,9 @@ function feederResults(block: Block): void {
   });
   block.result("Flow of all lines", "=Lines*LineFlow", { name: "AllFlow", unit: "flow" });
   block.result(
-    "Energy for an inch on an acre, or 10 mm on a hectare",
+    "Energy, for an inch or 10 mm",
     '=IRRIG.PUMP.ENERGY(AllFlow, TotalHead, IRRIG.SYSTEM.CAPACITY(1, IF(Units="SI", 10, 1), 1, 1, Units)/AllFlow, "electric", Units, Performance)',
-    { name: "Energy", unit: { word: "kWh" }, format: "0.0" },
+    { name: "Energy", unit: { us: "kWh an acre", si: "kWh a ha" }, format: "0.0" },
   );
   block.result(
     "Tubing may carry, at that temperature",

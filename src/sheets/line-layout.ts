@@ -117,6 +117,7 @@ function linePage(field: Field): Page {
   page.spill("A", `=IRRIG.LATERAL.PROFILE(${LINE})`, {
     rows: field.heads + 1,
     reserved: MOST_HEADS + 1,
+    headerLines: 3,
     columns: [
       { format: "0" },
       "length",
@@ -217,6 +218,7 @@ function tubingPage(field: Field): Page {
     "=IRRIG.LATERAL.CHANGEOVER(Limit, InletThereIs, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser, Lowest, GreatestSpeed)",
     {
       rows: sizes.length + 1,
+      headerLines: 3,
       columns: ["diameter", { format: "0" }, "length", { format: "#,##0.00" }],
     },
   );

@@ -45,7 +45,7 @@ export const looks: Readonly<Record<Role, Look>> = {
   check: { bold: true, align: "left", wrap: true },
   header: { bold: true, fill: palette.mossTint, wrap: true, align: "right" },
   text: { wrap: true },
-  formulaText: { ink: palette.quiet, monospaced: true, size: 9, align: "left" },
+  formulaText: { ink: palette.quiet, monospaced: true, size: 9, align: "left", wrap: true },
   caution: { ink: palette.clay, wrap: true },
 };
 

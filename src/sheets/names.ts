@@ -43,7 +43,7 @@ function ownNames(system: UnitSystem): OwnName[] {
 
 /** Function names of a designer's own, made from ours with LAMBDA. Nothing else depends on them. */
 export function namesPage(system: UnitSystem): Page {
-  const page = new PageBuilder("Names", system, [16, 16, 78]);
+  const page = new PageBuilder("Names", system, [14, 30, 12, 70]);
   page.title("Function names of your own");
   page.freeze();
   page.purpose(
@@ -55,20 +55,23 @@ export function namesPage(system: UnitSystem): Page {
   page.gap();
   const own = ownNames(system);
   page.table("A", [
-    { header: "Name", role: "text", rows: own.map(({ name }) => name) },
-    { header: "For instance", role: "result", rows: own.map(({ use }) => use), format: "0.000" },
+    { header: "Name", role: "label", rows: own.map(({ name }) => name) },
+    { header: "For instance", role: "formulaText", rows: own.map(({ use }) => `'${use}`) },
+    { header: "Gives", role: "result", rows: own.map(({ use }) => use), format: "0.000" },
     { header: "What it does", role: "text", rows: own.map(({ says }) => says) },
   ]);
   page.gap();
+  const stands = page.row;
   page.table("A", [
-    { header: "Name", role: "text", rows: own.map(({ name }) => name) },
-    { header: "As you type it", role: "formulaText", rows: own.map(({ use }) => `'${use}`) },
+    { header: "Name", role: "label", rows: own.map(({ name }) => name) },
     {
       header: "What it stands for",
       role: "formulaText",
+      span: 3,
       rows: own.map(({ formula }) => `'${formula}`),
     },
   ]);
+  own.forEach((_, i) => page.needsLines(stands + 1 + i, 2));
   for (const { name, formula } of own) page.nameFunction(name, formula);
   return page.build();
 }

@@ -99,20 +99,22 @@ function quotePage(field: Field): Page {
   page.spill("A", `=FILTER(${priced}, INDEX(${priced}, 0, 1)<>"markup")`, {
     rows: field.billRows + 4,
     reserved: MOST_ROWS,
+    headerLines: 1,
     columns: [
       { format: "General" },
-      { format: "#,##0.##" },
+      { format: "General" },
       { format: "General" },
       { format: "#,##0.00" },
       { format: "#,##0.00" },
     ],
   });
+  page.printOnOnePage();
   return page.build();
 }
 
 /** Every item that the bill can hold for tubing of these sizes, and its price for one. */
 function pricesPage(field: Field): Page {
-  const page = new PageBuilder("Prices", field.system, [46, 14, 14, 60]);
+  const page = new PageBuilder("Prices", field.system, [46, 16, 18]);
   page.title("Price list");
   page.freeze();
   page.purpose(
@@ -179,7 +181,7 @@ function pricesPage(field: Field): Page {
     {
       header: "Segments; length of a feeder",
       role: "result",
-      format: "#,##0.#",
+      format: "0.0",
       rows: ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=FeederLength+Slack"],
     },
   ]);
@@ -244,9 +246,10 @@ function costPage(field: Field): Page {
   page.spill("A", `=IRRIG.BILL.QUOTE(${MATERIALS}, Costs, Markup, Tax)`, {
     rows: field.billRows + 5,
     reserved: MOST_ROWS + 1,
+    headerLines: 1,
     columns: [
       { format: "General" },
-      { format: "#,##0.##" },
+      { format: "General" },
       { format: "General" },
       { format: "#,##0.00" },
       { format: "#,##0.00" },

@@ -181,6 +181,7 @@ function seasonPage(field: Field): Page {
   found.result("Flow that the lines take", "=AllFlow", { unit: "flow" });
   page.below(given, found);
 
+  page.breakPage();
   page.heading("Checks");
   const checks = page.block("A");
   checks.check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)", SENTENCE_COLUMNS);
@@ -196,7 +197,6 @@ function seasonPage(field: Field): Page {
   );
   page.below(checks);
 
-  page.breakPage();
   page.heading("The season's water, power, work and cost");
   const money = page.block("A");
   money.input("Net water that the season asks for", field.seasonDepth, {

@@ -205,6 +205,7 @@ function spacingPage(field: Field): Page {
   for (const range of [rates, times, needed, costs]) page.mark(range, marks);
   page.gap();
   page.cautionsFor(...SUBJECTS);
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -327,5 +328,6 @@ function pressurePage(field: Field): Page {
     formula: (r, c) => `=${found(r, c, 7)}`,
   });
   for (const range of [lowest, rates, times, costs, varies]) page.mark(range, marks);
+  page.printOnOnePage();
   return page.build();
 }

@@ -43,9 +43,13 @@ export interface FileParts {
   readonly namedRanges: NamedRange[];
 }
 
-const FONT = "Calibri";
-const LINE_POINTS = 14;
-const ROW_MARGIN_POINTS = 3;
+/** With the same measures everywhere, also where only its free twin is installed. */
+const FONT = "Arial";
+const MONOSPACED = "Courier New";
+const LINE_POINTS = 12.75;
+const ROW_MARGIN_POINTS = 2.25;
+/** Row height over size of the text. */
+const LARGE_TEXT_ROW = 1.5;
 /** A list longer than this, or one with commas, stands in cells of a sheet of its own. */
 const INLINE_LIST = 250;
 const LISTS = "Lists";
@@ -70,7 +74,8 @@ export function fileParts(
 
 function sheetOf(page: Page, shown: ShownValues, options: FileOptions, lists: Lists): WriteSheet {
   const cells = new Map<string, Partial<Cell>>();
-  for (const cell of page.cells) writeCell(cells, page, cell, shown, options);
+  const placed = alignments(page);
+  for (const cell of page.cells) writeCell(cells, page, cell, shown, options, placed);
   return {
     name: page.name,
     columns: page.widths.map((width) => ({ width })),
@@ -101,17 +106,45 @@ function sheetOf(page: Page, shown: ShownValues, options: FileOptions, lists: Li
   };
 }
 
+/** Every row in use has its height: viewers differ in what they would give it. */
 function rowHeights(page: Page): Map<number, number> {
   const heights = new Map<number, number>();
-  for (const [row, lines] of page.lines) {
-    heights.set(row, lines * LINE_POINTS + ROW_MARGIN_POINTS);
+  const last = readRange(page.printArea).rows;
+  for (let row = 1; row <= last; row++) {
+    heights.set(row, (page.lines.get(row) ?? 1) * LINE_POINTS + ROW_MARGIN_POINTS);
   }
   for (const { at, role } of page.cells) {
-    const size = looks[role].size;
+    const { size = BODY_SIZE } = looks[role];
     const row = readAddress(at).row + 1;
-    if (size !== undefined && !heights.has(row) && size > BODY_SIZE) heights.set(row, size * 1.6);
+    heights.set(row, Math.max(heights.get(row) ?? 0, size * LARGE_TEXT_ROW));
   }
   return heights;
+}
+
+type Alignment = "left" | "center";
+
+const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "check"];
+
+/** Marks of one cell stand in its middle; headers stand as what is below them does. */
+function alignments(page: Page): ReadonlyMap<string, Alignment> {
+  const cells = new Map(page.cells.map((cell) => [cell.at, cell]));
+  const isMark = ({ role, span }: SheetCell) => role === "check" && span === undefined;
+  const found = new Map<string, Alignment>();
+  for (const cell of page.cells) {
+    if (isMark(cell)) found.set(cell.at, "center");
+    if (cell.role !== "header") continue;
+    const { row, column } = readAddress(cell.at);
+    const below = cells.get(writeAddress({ row: row + 1, column }));
+    if (below === undefined) continue;
+    if (isMark(below)) found.set(cell.at, "center");
+    else if (TEXT_ROLES.includes(below.role)) found.set(cell.at, "left");
+  }
+  return found;
+}
+
+function aligned(given: CellStyle, horizontal: Alignment | undefined): CellStyle {
+  if (horizontal === undefined) return given;
+  return { ...given, alignment: { ...given.alignment, horizontal } };
 }
 
 function writeCell(
@@ -120,6 +153,7 @@ function writeCell(
   cell: SheetCell,
   shown: ShownValues,
   options: FileOptions,
+  placed: ReadonlyMap<string, Alignment>,
 ): void {
   const { row, column } = readAddress(cell.at);
   const read = (down: number, across: number) =>
@@ -132,7 +166,10 @@ function writeCell(
         const header = spill.headed && down === 0;
         cells.set(`${row + down},${column + across}`, {
           ...(inside && valueOf(read(down, across))),
-          style: header ? style(looks.header) : style(looks.result, spill.formats[across]),
+          style: style(
+            spilledLook(header, inside, read(1, across)),
+            header ? undefined : spill.formats[across],
+          ),
         });
       }
     }
@@ -146,7 +183,7 @@ function writeCell(
   const value = formula === undefined ? (cell.value ?? null) : read(0, 0);
   cells.set(key, {
     ...valueOf(value),
-    style: first?.style ?? style(inputLook(cell, value), cell.format),
+    style: first?.style ?? aligned(style(lookOf(cell, value), cell.format), placed.get(cell.at)),
     ...(formula !== undefined &&
       options.valuesOnly !== true &&
       fileFormula(cell, formula, value, page, options.namespace)),
@@ -154,12 +191,20 @@ function writeCell(
   });
 }
 
-/** Text that is typed in stands at the left, as text does; the rest of an input's look stays. */
-function inputLook({ role, span }: SheetCell, value: Value): Look {
+/** Columns of text stand at the left, their header too; a header without a column is none. */
+function spilledLook(header: boolean, inside: boolean, firstValue: Value): Look {
+  const align = typeof firstValue === "string" ? "left" : "right";
+  if (!header) return { ...looks.result, align };
+  return inside ? { ...looks.header, align } : {};
+}
+
+/** What an input holds changes its look: text over several cells reads from the left. */
+function lookOf({ role, span }: SheetCell, value: Value): Look {
   const look = looks[role];
-  return role === "input" && typeof value === "string" && span !== undefined
-    ? { ...look, align: "left", wrap: true }
-    : look;
+  if (role === "input" && typeof value === "string" && span !== undefined) {
+    return { ...look, align: "left", wrap: true };
+  }
+  return look;
 }
 
 function valueOf(value: Value): Partial<Cell> {
@@ -202,7 +247,7 @@ function style(look: Look, format?: string): CellStyle {
   const rgb = (colour: string) => ({ rgb: colour.slice(1).toUpperCase() });
   return {
     font: {
-      name: look.monospaced === true ? "Consolas" : FONT,
+      name: look.monospaced === true ? MONOSPACED : FONT,
       size: look.size ?? BODY_SIZE,
       color: rgb(look.ink ?? palette.ink),
       ...(look.bold === true && { bold: true }),
@@ -341,19 +386,24 @@ function namesOf(page: Page, namespace: string): NamedRange[] {
   ];
 }
 
+const QUIET_GRIDLINES =
+  '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="DFE3D8"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
+
 /**
  * A series' title follows its cell, which the workbook writer cannot say: the title is marked here,
- * and linkTitles turns the mark into the link once the chart is written.
+ * and mendChart turns the mark into the link once the chart is written.
  */
 function linkedTitle(cell: string, text: string): string {
   return `⟦${cell}⟧${text}`;
 }
 
-export function linkTitles(chartXml: string): string {
-  return chartXml.replace(
-    /<c:v>⟦([^⟧]*)⟧([^<]*)<\/c:v>/g,
-    '<c:strRef><c:f>$1</c:f><c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>$2</c:v></c:pt></c:strCache></c:strRef>',
-  );
+export function mendChart(chartXml: string): string {
+  return chartXml
+    .replace(/<c:majorGridlines\/>/g, QUIET_GRIDLINES)
+    .replace(
+      /<c:v>⟦([^⟧]*)⟧([^<]*)<\/c:v>/g,
+      '<c:strRef><c:f>$1</c:f><c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>$2</c:v></c:pt></c:strCache></c:strRef>',
+    );
 }
 
 function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart {

@@ -15,7 +15,7 @@ import { LINE } from "./line-inputs";
 import { namesPage } from "./names";
 
 /** Label, value, unit, and the formula as text; then room for small tables. */
-const COLUMNS = [40, 13, 10, 34, 13, 13];
+const COLUMNS = [40, 13, 14, 50, 16, 16];
 
 const SUBJECTS = ["pressure", "overhead wires"] as const;
 
@@ -42,8 +42,14 @@ export const workshop: ReadyMadeSheet = {
   },
 };
 
-function lesson(field: Field, name: string, title: string, purpose: string): PageBuilder {
-  const page = new PageBuilder(name, field.system, COLUMNS, true);
+function lesson(
+  field: Field,
+  name: string,
+  title: string,
+  purpose: string,
+  columns = COLUMNS,
+): PageBuilder {
+  const page = new PageBuilder(name, field.system, columns, true);
   page.title(title);
   page.freeze();
   page.purpose(purpose);
@@ -97,6 +103,7 @@ function startPage(field: Field): Page {
   ]);
   page.gap();
   page.cautionsFor(...SUBJECTS);
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -168,6 +175,7 @@ function frictionPage(field: Field): Page {
     "=IRRIG.PIPE.FRICTION(PipeFlow, PipeInside, PipeLength, Units, 130)/FunctionPressure",
   );
   page.below(given);
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -270,6 +278,7 @@ function alongPage(field: Field): Page {
     description:
       "Flow in each of eight segments, falling from the inlet; the numbers stand beside it.",
   });
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -336,6 +345,7 @@ function rulePage(field: Field): Page {
   page.text(
     "Lay the line along the contour, or let it run a little downhill: the fall gives back what friction takes. Uphill, both take.",
   );
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -399,8 +409,13 @@ function borePage(field: Field): Page {
     },
   );
   page.below(other);
+  page.printOnOnePage();
   return page.build();
 }
+
+/** Like columns for the cans' grid; a label takes three of them. */
+const CAN_COLUMNS = new Array<number>(10).fill(14);
+const CAN_LABELS = 3;
 
 function cansPage(field: Field): Page {
   const page = lesson(
@@ -408,6 +423,7 @@ function cansPage(field: Field): Page {
     "Catch cans",
     "5  What the ground got",
     "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.",
+    CAN_COLUMNS,
   );
   const top = page.row + 1;
   page.heading("Caught (mL)");
@@ -416,7 +432,7 @@ function cansPage(field: Field): Page {
   );
   page.nameRange("Cans", `A${top}:D${top + 3}`);
   page.row = top + 5;
-  const found = page.block("A", 1);
+  const found = page.block("A", CAN_LABELS);
   found.input("Opening of a can", field.lesson.opening, { name: "Opening", unit: "diameter" });
   found.input("The set ran", 2, { name: "TestHours", unit: { word: "hours" } });
   found.worked("Average depth", "=IRRIG.APPLICATION.CATCH(AVERAGE(Cans), Opening, Units)", {
@@ -455,7 +471,7 @@ function cansPage(field: Field): Page {
   const across = page.row;
   page.table("A", [
     {
-      header: "Step from the left, the line in the middle",
+      header: "Steps from the line",
       role: "result",
       format: "0",
       rows: field.lesson.across.map((_, i) => i - (field.lesson.across.length - 1) / 2),
@@ -472,7 +488,7 @@ function cansPage(field: Field): Page {
   page.needsLines(across, 2);
   const after = page.row;
   page.row = across;
-  const steps = page.block("D", 1);
+  const steps = page.block("D", CAN_LABELS);
   steps.input("One step is", field.lesson.step, { name: "FoldStep", unit: "length" });
   steps.input("The line moves", field.lesson.moveSteps * field.lesson.step, {
     name: "FoldMove",
@@ -490,7 +506,7 @@ function cansPage(field: Field): Page {
     name: "FoldFirst",
   });
   page.row = Math.max(after, page.row) + 1;
-  const fold = page.block("A", 1);
+  const fold = page.block("A", CAN_LABELS);
   fold.worked(
     "Uniformity of the overlap",
     "=IRRIG.APPLICATION.CU(IRRIG.APPLICATION.FOLD(Across, FoldStep, FoldMove))",
@@ -499,6 +515,7 @@ function cansPage(field: Field): Page {
     },
   );
   page.below(fold);
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -575,6 +592,7 @@ function soilPage(field: Field): Page {
     { format: "0" },
   );
   page.below(steps);
+  page.printOnOnePage();
   return page.build();
 }
 
@@ -585,7 +603,7 @@ interface Exercise {
 }
 
 function exercisePage(field: Field): Page {
-  const page = new PageBuilder("Exercise", field.system, [62, 13, 10, 52]);
+  const page = new PageBuilder("Exercise", field.system, [62, 13, 8, 30, 30]);
   page.title("7  Now you");
   page.freeze();
   page.purpose(
@@ -638,10 +656,12 @@ function exercisePage(field: Field): Page {
     page.put(2, row, { role: "input" });
     page.put(4, row, {
       role: "check",
+      span: 2,
       formula: `=IF(B${row}="", "Type your answer.", IF(ABS(B${row}/${right}-1)<=0.01, "OK", "Not yet. ${hint}"))`,
     });
     page.needsLines(row, 2);
     page.row += 2;
   });
+  page.printOnOnePage();
   return page.build();
 }
