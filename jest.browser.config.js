@@ -5,6 +5,6 @@ module.exports = {
   ...base,
   roots: ["<rootDir>/tests/browser"],
   testPathIgnorePatterns: ["/node_modules/"],
-  testTimeout: 120000,
+  testTimeout: 240000,
   maxWorkers: 1,
 };

@@ -6,6 +6,8 @@ const transform = {
 /** @type {import("jest").Config} */
 module.exports = {
   testEnvironment: "node",
+  // Room for a busy machine: speed is measured in the bench, never by a test.
+  testTimeout: 60000,
   roots: ["<rootDir>/tests"],
   testMatch: ["**/*.test.ts"],
   testPathIgnorePatterns: ["/node_modules/", "<rootDir>/tests/browser/"],
