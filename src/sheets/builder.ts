@@ -121,7 +121,7 @@ const HEADER_FILL = 0.85;
 const QUESTION_SHARE = 0.3;
 
 /** The length of answer that there is room for. */
-const ANSWER_CHARACTERS = 165;
+const ANSWER_CHARACTERS = 135;
 
 /** A column of labels, each with its value and unit to the right, written from the top down. */
 export class Block {
@@ -233,7 +233,7 @@ export class PageBuilder {
   put(column: number, row: number, cell: Omit<SheetCell, "at">): string {
     const at = writeAddress({ column: column - 1, row: row - 1 });
     this.cells.push({ at, ...cell });
-    this.lastRow = Math.max(this.lastRow, row + (cell.spill?.reserved ?? 1) - 1);
+    this.lastRow = Math.max(this.lastRow, row + (cell.spill?.rows ?? 1) - 1);
     return at;
   }
 
@@ -263,7 +263,7 @@ export class PageBuilder {
   }
 
   /** A first question of the people who open the sheet, and the sentence that answers it. */
-  question(text: string, answer: string): void {
+  question(text: string, answer: string, characters = ANSWER_CHARACTERS): void {
     const questionColumns = this.columnsOf(QUESTION_SHARE);
     this.put(1, this.row, { role: "question", value: text, span: questionColumns });
     this.put(questionColumns + 1, this.row, {
@@ -272,7 +272,7 @@ export class PageBuilder {
       span: this.widths.length - questionColumns,
     });
     const answerWidth = this.width(questionColumns, this.widths.length);
-    this.needsLines(this.row, Math.ceil(ANSWER_CHARACTERS / answerWidth));
+    this.needsLines(this.row, Math.ceil(characters / answerWidth));
     this.row++;
   }
 

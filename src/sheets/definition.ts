@@ -117,6 +117,7 @@ export interface Page {
   readonly lines: ReadonlyMap<number, number>;
   readonly frozenRows?: number;
   readonly landscape?: boolean;
+  /** What is printed with the inputs as they stand: without the rows that spills keep free. */
   readonly printArea: string;
   /** Printed on one page, however long. */
   readonly onePage?: boolean;

@@ -72,6 +72,9 @@ export function lineBlocks(page: PageBuilder, field: Field): void {
     name: "LineVolume",
     unit: "pipeVolume",
   });
+  found.gap();
+  found.heading("Ground and wind");
+  groundInputs(found, field);
   page.below(given, found);
 
   page.breakPage();
@@ -139,15 +142,18 @@ function fieldInputs(block: Block, field: Field): void {
   });
   block.input("Hours to move a line", field.moveHours, { name: "MoveHours" });
   block.input("Hours in a working day", field.dayHours, { name: "DayHours" });
-  block.input("Soil", "silt loam", { name: "Texture", allowed: { list: soilTextures } });
-  block.input("Slope of the ground", field.slope, { name: "Slope", unit: { word: "%" } });
-  block.input("Wetted diameter of a head", field.wetted, { name: "Wetted", unit: "length" });
-  block.input("Wind", field.wind, { name: "Wind", unit: "wind" });
   block.input("Pressure may vary by", 0.2, {
     name: "Limit",
     allowed: { low: 0.01, high: 1 },
     note: "Fraction of the average: 0.2 is the practice standard's 20 %.",
   });
+}
+
+function groundInputs(block: Block, field: Field): void {
+  block.input("Soil", "silt loam", { name: "Texture", allowed: { list: soilTextures } });
+  block.input("Slope of the ground", field.slope, { name: "Slope", unit: { word: "%" } });
+  block.input("Wetted diameter of a head", field.wetted, { name: "Wetted", unit: "length" });
+  block.input("Wind", field.wind, { name: "Wind", unit: "wind" });
 }
 
 /** Rows of LATERAL.SUMMARY that the page shows beside its own labels. */

@@ -13,6 +13,8 @@ export interface Look {
   readonly wrap?: boolean;
   readonly monospaced?: boolean;
   readonly align?: "left" | "right";
+  /** Characters of room before text that stands behind a number. */
+  readonly indent?: number;
 }
 
 /** Field colours: moss for structure, heather for what the user sets, clay for warnings. */
@@ -39,13 +41,20 @@ export const looks: Readonly<Record<Role, Look>> = {
   answer: { bold: true, fill: palette.mossWash, wrap: true, align: "left" },
   heading: { size: 12, bold: true, ink: palette.moss, rule: palette.mossRule },
   label: {},
-  unit: { ink: palette.quiet, align: "left" },
+  unit: { ink: palette.quiet, align: "left", indent: 1 },
   input: { fill: palette.heatherTint, rule: palette.heather, ink: palette.heather, align: "right" },
   result: { align: "right" },
-  check: { bold: true, align: "left", wrap: true },
+  check: { bold: true, align: "left", wrap: true, indent: 1 },
   header: { bold: true, fill: palette.mossTint, wrap: true, align: "right" },
   text: { wrap: true },
-  formulaText: { ink: palette.quiet, monospaced: true, size: 9, align: "left", wrap: true },
+  formulaText: {
+    ink: palette.quiet,
+    monospaced: true,
+    size: 9,
+    align: "left",
+    wrap: true,
+    indent: 1,
+  },
   caution: { ink: palette.clay, wrap: true },
 };
 

@@ -43,7 +43,7 @@ function ownNames(system: UnitSystem): OwnName[] {
 
 /** Function names of a designer's own, made from ours with LAMBDA. Nothing else depends on them. */
 export function namesPage(system: UnitSystem): Page {
-  const page = new PageBuilder("Names", system, [14, 30, 12, 70]);
+  const page = new PageBuilder("Names", system, [14, 30, 76, 12], true);
   page.title("Function names of your own");
   page.freeze();
   page.purpose(
@@ -57,8 +57,8 @@ export function namesPage(system: UnitSystem): Page {
   page.table("A", [
     { header: "Name", role: "label", rows: own.map(({ name }) => name) },
     { header: "For instance", role: "formulaText", rows: own.map(({ use }) => `'${use}`) },
-    { header: "Gives", role: "result", rows: own.map(({ use }) => use), format: "0.000" },
     { header: "What it does", role: "text", rows: own.map(({ says }) => says) },
+    { header: "Gives", role: "result", rows: own.map(({ use }) => use), format: "0.000" },
   ]);
   page.gap();
   const stands = page.row;

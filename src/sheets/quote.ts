@@ -47,6 +47,7 @@ function quotePage(field: Field): Page {
   page.question(
     DEALER_QUESTION,
     '=Lines&" lines of "&Heads&" heads; "&RollsInWords&". Total "&FIXED(QuoteTotal, 2)&"."',
+    165,
   );
   page.question(OFFICER_QUESTION, OFFICER_ANSWER);
   page.question(GROWER_QUESTION, GROWER_ANSWER);
@@ -181,12 +182,13 @@ function pricesPage(field: Field): Page {
     {
       header: "Segments; length of a feeder",
       role: "result",
-      format: "0.0",
-      rows: ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=FeederLength+Slack"],
+      format: "General",
+      rows: ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=ROUND(FeederLength+Slack, 1)"],
     },
   ]);
   page.nameRange("BillTubing", `A${row}:B${row + 1}`);
   page.nameRange("BillFeeder", `A${row + 2}:B${row + 2}`);
+  page.printOnOnePage();
   return page.build();
 }
 

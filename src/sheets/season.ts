@@ -85,13 +85,6 @@ function seasonPage(field: Field): Page {
     name: "RotationDays",
     allowed: { low: 1, high: 60, whole: true },
   });
-  given.input("Hours in a working day", field.dayHours, {
-    name: "DayHours",
-    allowed: { low: 1, high: 24 },
-  });
-  given.input("Hours to move a line", field.moveHours, { name: "MoveHours" });
-  given.input("First set starts at", 6, { name: "StartHour", unit: { word: "o'clock" } });
-
   const found = page.block("G");
   found.heading("What the crop needs");
   found.result("Water that the soil holds", "=IRRIG.SOIL.AWC(Texture, Units)", {
@@ -179,6 +172,14 @@ function seasonPage(field: Field): Page {
     { name: "FieldFlow", unit: "flow" },
   );
   found.result("Flow that the lines take", "=AllFlow", { unit: "flow" });
+  found.gap();
+  found.heading("The working day");
+  found.input("Hours in a working day", field.dayHours, {
+    name: "DayHours",
+    allowed: { low: 1, high: 24 },
+  });
+  found.input("Hours to move a line", field.moveHours, { name: "MoveHours" });
+  found.input("First set starts at", 6, { name: "StartHour", unit: { word: "o'clock" } });
   page.below(given, found);
 
   page.breakPage();

@@ -4,6 +4,7 @@ import type {
   ConditionalRule,
   DataValidation,
   NamedRange,
+  PageSetup,
   SheetChart as FileChart,
   WriteSheet,
 } from "hucre";
@@ -94,16 +95,68 @@ function sheetOf(page: Page, shown: ShownValues, options: FileOptions, lists: Li
     charts: (page.charts ?? []).map((chart) => fileChart(page, chart, shown)),
     view: { showGridLines: false },
     pageSetup: {
-      paperSize: options.system === "US" ? "letter" : "a4",
+      paperSize: PAPERS[options.system].name,
       orientation: page.landscape === true ? "landscape" : "portrait",
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: page.onePage === true ? 1 : 0,
+      ...fit(page, options.system),
       printArea: page.printArea.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"),
-      margins: { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 },
+      margins: MARGINS,
     },
     headerFooter: { oddFooter: `&L${options.title}&C&A&R&P of &N` },
   };
+}
+
+/** Inches. */
+const MARGINS = { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 };
+const POINTS_PER_INCH = 72;
+
+/** Inches, upright. */
+const PAPERS = {
+  US: { name: "letter", width: 8.5, height: 11 },
+  SI: { name: "a4", width: 8.27, height: 11.69 },
+} as const;
+
+/** A column of the default font: seven pixels a character and five around, 96 pixels an inch. */
+function columnPoints(characters: number): number {
+  return ((characters * 7 + 5) * POINTS_PER_INCH) / 96;
+}
+
+/** Viewers differ by this much in the width of a column. */
+const SAFETY = 0.97;
+
+/** How much smaller than the width asks a page may be printed, to keep a part on one sheet of paper. */
+const LEAST_SHRINK = 0.75;
+
+/**
+ * A scale, where page breaks count: the host disregards them once it is told to fit pages. So that
+ * every part between two breaks stays whole, where it nearly does.
+ */
+function fit(page: Page, system: UnitSystem): PageSetup {
+  if (page.onePage === true || page.pageBreaks === undefined) {
+    return { fitToPage: true, fitToWidth: 1, fitToHeight: page.onePage === true ? 1 : 0 };
+  }
+  const paper = PAPERS[system];
+  const [across, down] =
+    page.landscape === true ? [paper.height, paper.width] : [paper.width, paper.height];
+  const roomAcross = (across - MARGINS.left - MARGINS.right) * POINTS_PER_INCH;
+  const roomDown = (down - MARGINS.top - MARGINS.bottom) * POINTS_PER_INCH;
+  const width = page.widths.reduce((sum, characters) => sum + columnPoints(characters), 0);
+  const byWidth = Math.min(1, (SAFETY * roomAcross) / width);
+  const byHeight = partHeights(page)
+    .map((height) => roomDown / height)
+    .filter((scale) => scale >= LEAST_SHRINK * byWidth);
+  return { scale: Math.floor(100 * Math.min(byWidth, ...byHeight)) };
+}
+
+/** Heights between page breaks, as far as it is printed. */
+function partHeights(page: Page): number[] {
+  const heights = rowHeights(page);
+  const last = readRange(page.printArea).rows;
+  const starts = [1, ...(page.pageBreaks ?? []), last + 1];
+  return starts.slice(1).map((end, i) => {
+    let sum = 0;
+    for (let row = starts[i]; row < end; row++) sum += heights.get(row) ?? 0;
+    return sum;
+  });
 }
 
 /** Every row in use has its height: viewers differ in what they would give it. */
@@ -121,7 +174,12 @@ function rowHeights(page: Page): Map<number, number> {
   return heights;
 }
 
-type Alignment = "left" | "center";
+interface Alignment {
+  readonly horizontal: "left" | "center";
+  readonly indent: number;
+}
+
+const CENTRED: Alignment = { horizontal: "center", indent: 0 };
 
 const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "check"];
 
@@ -131,20 +189,22 @@ function alignments(page: Page): ReadonlyMap<string, Alignment> {
   const isMark = ({ role, span }: SheetCell) => role === "check" && span === undefined;
   const found = new Map<string, Alignment>();
   for (const cell of page.cells) {
-    if (isMark(cell)) found.set(cell.at, "center");
+    if (isMark(cell)) found.set(cell.at, CENTRED);
     if (cell.role !== "header") continue;
     const { row, column } = readAddress(cell.at);
     const below = cells.get(writeAddress({ row: row + 1, column }));
     if (below === undefined) continue;
-    if (isMark(below)) found.set(cell.at, "center");
-    else if (TEXT_ROLES.includes(below.role)) found.set(cell.at, "left");
+    if (isMark(below)) found.set(cell.at, CENTRED);
+    else if (TEXT_ROLES.includes(below.role)) {
+      found.set(cell.at, { horizontal: "left", indent: looks[below.role].indent ?? 0 });
+    }
   }
   return found;
 }
 
-function aligned(given: CellStyle, horizontal: Alignment | undefined): CellStyle {
-  if (horizontal === undefined) return given;
-  return { ...given, alignment: { ...given.alignment, horizontal } };
+function aligned(given: CellStyle, alignment: Alignment | undefined): CellStyle {
+  if (alignment === undefined) return given;
+  return { ...given, alignment: { ...given.alignment, ...alignment } };
 }
 
 function writeCell(
@@ -165,7 +225,7 @@ function writeCell(
         const inside = down < spill.rows && across < spill.columns;
         const header = spill.headed && down === 0;
         cells.set(`${row + down},${column + across}`, {
-          ...(inside && valueOf(read(down, across))),
+          ...(inside && valueOf(read(down, across), options)),
           style: style(
             spilledLook(header, inside, read(1, across)),
             header ? undefined : spill.formats[across],
@@ -182,7 +242,7 @@ function writeCell(
   const first = cells.get(key);
   const value = formula === undefined ? (cell.value ?? null) : read(0, 0);
   cells.set(key, {
-    ...valueOf(value),
+    ...valueOf(value, options),
     style: first?.style ?? aligned(style(lookOf(cell, value), cell.format), placed.get(cell.at)),
     ...(formula !== undefined &&
       options.valuesOnly !== true &&
@@ -193,9 +253,10 @@ function writeCell(
 
 /** Columns of text stand at the left, their header too; a header without a column is none. */
 function spilledLook(header: boolean, inside: boolean, firstValue: Value): Look {
-  const align = typeof firstValue === "string" ? "left" : "right";
-  if (!header) return { ...looks.result, align };
-  return inside ? { ...looks.header, align } : {};
+  const place: Partial<Look> =
+    typeof firstValue === "string" ? { align: "left", indent: 1 } : { align: "right" };
+  if (!header) return { ...looks.result, ...place };
+  return inside ? { ...looks.header, ...place } : {};
 }
 
 /** What an input holds changes its look: text over several cells reads from the left. */
@@ -207,8 +268,12 @@ function lookOf({ role, span }: SheetCell, value: Value): Look {
   return look;
 }
 
-function valueOf(value: Value): Partial<Cell> {
+function valueOf(value: Value, { valuesOnly }: FileOptions): Partial<Cell> {
   if (value === null) return { value: null };
+  // Some viewers show a stored truth value as 0 or 1.
+  if (typeof value === "boolean" && valuesOnly === true) {
+    return { value: value ? "TRUE" : "FALSE", type: "string" };
+  }
   return { value, type: typeof value as "string" | "number" | "boolean" };
 }
 
@@ -263,6 +328,7 @@ function style(look: Look, format?: string): CellStyle {
       vertical: "center",
       ...(look.align !== undefined && { horizontal: look.align }),
       ...(look.wrap === true && { wrapText: true }),
+      ...(look.indent !== undefined && { indent: look.indent }),
     },
     ...(format !== undefined && format !== "General" && { numFmt: format }),
     // The sheet is not protected; were it so, inputs would stay open.
@@ -417,6 +483,9 @@ function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart
     title,
     axisTitleFontSize: 9,
     labelFontSize: 9,
+    numberFormat: { formatCode: "General", sourceLinked: false },
+    majorTickMark: "out" as const,
+    minorTickMark: "none" as const,
     axisTitleColor: palette.quiet,
     labelColor: palette.quiet,
   });

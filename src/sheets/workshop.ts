@@ -15,7 +15,7 @@ import { LINE } from "./line-inputs";
 import { namesPage } from "./names";
 
 /** Label, value, unit, and the formula as text; then room for small tables. */
-const COLUMNS = [40, 13, 14, 50, 16, 16];
+const COLUMNS = [40, 13, 14, 66, 14, 14];
 
 const SUBJECTS = ["pressure", "overhead wires"] as const;
 
@@ -274,9 +274,9 @@ function alongPage(field: Field): Page {
     x: { range: `A${rows[0]}:A${rows[FEW - 1]}`, title: "Segment" },
     yTitle: "Flow",
     series: [{ range: `B${rows[0]}:B${rows[FEW - 1]}`, titleAt: `B${top}` }],
-    place: { from: `E${top}`, to: `F${top + 9}` },
+    place: { from: `A${page.row + 1}`, to: `C${page.row + 13}` },
     description:
-      "Flow in each of eight segments, falling from the inlet; the numbers stand beside it.",
+      "Flow in each of eight segments, falling from the inlet; the numbers stand in the table above.",
   });
   page.printOnOnePage();
   return page.build();
@@ -603,7 +603,7 @@ interface Exercise {
 }
 
 function exercisePage(field: Field): Page {
-  const page = new PageBuilder("Exercise", field.system, [62, 13, 8, 30, 30]);
+  const page = new PageBuilder("Exercise", field.system, [62, 13, 8, 36, 36], true);
   page.title("7  Now you");
   page.freeze();
   page.purpose(
