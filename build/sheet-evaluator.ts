@@ -98,13 +98,24 @@ function reader(pages: readonly Page[], read: Read): EvaluatedSheet["value"] {
 
 function errorsOf(pages: readonly Page[], read: Read, messages: Map<string, string>): string[] {
   return pages.flatMap((page, i) =>
-    page.cells.flatMap(({ at, formula }) => {
+    page.cells.flatMap(({ at, formula, spill }) => {
       if (formula === undefined) return [];
       const { row, column } = readAddress(at);
       const value = read(i, row, column);
-      if (value !== null && !errorCodes.has(value)) return [];
-      const message = messages.get(key(sheetId(i), row, column)) ?? "";
-      return [`${page.name}!${at} shows ${String(value)}: ${formula} ${message}`.trim()];
+      const place = `${page.name}!${at}`;
+      if (value === null || errorCodes.has(value)) {
+        const message = messages.get(key(sheetId(i), row, column)) ?? "";
+        return [`${place} shows ${String(value)}: ${formula} ${message}`.trim()];
+      }
+      if (spill === undefined) return [];
+      const { rows, columns } = spill;
+      const fills =
+        read(i, row + rows - 1, column + columns - 1) !== null &&
+        read(i, row + rows, column) === null &&
+        read(i, row, column + columns) === null;
+      return fills
+        ? []
+        : [`${place} does not fill ${rows} rows and ${columns} columns: ${formula}`];
     }),
   );
 }

@@ -1,17 +1,18 @@
 import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
+import { parseArgs } from "node:util";
 import { readyMadeSheets } from "../src/sheets";
 import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/definition";
 import { fileParts } from "../src/sheets/workbook-file";
-import { dist, NAMESPACE } from "./settings";
+import { dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
 import { writePackage } from "./sheet-package";
 
-export const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
+const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
 
-export function fileName(sheet: ReadyMadeSheet, system: UnitSystem): string {
+function fileName(sheet: ReadyMadeSheet, system: UnitSystem): string {
   return `${sheet.id}-${system.toLowerCase()}`;
 }
 
@@ -22,7 +23,7 @@ interface Files {
 }
 
 /** One ready-made sheet in one system. Refuses a sheet with a cell that shows an error. */
-export async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Files> {
+async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Files> {
   const pages = sheet.pages(system);
   const evaluated = await evaluate(pages, NAMESPACE);
   if (evaluated.errors.length > 0) {
@@ -62,22 +63,44 @@ function writePdfs(copies: ReadonlyMap<string, Uint8Array>, folder: string): voi
   }
 }
 
-async function main(options: readonly string[]): Promise<void> {
-  const unknown = options.filter((option) => option !== "--pdf");
-  if (unknown.length > 0) throw new Error(`unknown option ${unknown[0]}; there is --pdf`);
-  const folder = join(dist, "sheets");
+interface Options {
+  readonly pdf: boolean;
+  readonly folder: string;
+  /** Ids of the sheets to write; all when empty. */
+  readonly only: readonly string[];
+}
+
+function readOptions(words: readonly string[]): Options {
+  const { values } = parseArgs({
+    args: [...words],
+    options: {
+      pdf: { type: "boolean", default: false },
+      to: { type: "string", default: join(dist, "sheets") },
+      only: { type: "string", multiple: true, default: [] },
+    },
+  });
+  const ids = readyMadeSheets.map(({ id }) => id);
+  const unknown = values.only.find((id) => !ids.includes(id));
+  if (unknown !== undefined) throw new Error(`no sheet ${unknown}; there are ${ids.join(", ")}`);
+  return { pdf: values.pdf, folder: values.to, only: values.only };
+}
+
+async function main(words: readonly string[]): Promise<void> {
+  const { pdf, folder, only } = readOptions(words);
   mkdirSync(folder, { recursive: true });
   const copies = new Map<string, Uint8Array>();
   for (const sheet of readyMadeSheets) {
+    if (only.length > 0 && !only.includes(sheet.id)) continue;
     for (const system of SYSTEMS) {
       const name = fileName(sheet, system);
       const { workbook, valuesOnly } = await writeSheet(sheet, system);
-      writeFileSync(join(folder, `${name}.xlsx`), workbook);
+      const path = join(folder, `${name}.xlsx`);
+      writeFileSync(path, workbook);
       copies.set(name, valuesOnly);
-      console.log(`dist/sheets/${name}.xlsx  ${(workbook.length / 1024).toFixed(0)} kB`);
+      console.log(`${relative(root, path)}  ${(workbook.length / 1024).toFixed(0)} kB`);
     }
   }
-  if (options.includes("--pdf")) writePdfs(copies, folder);
+  if (pdf) writePdfs(copies, folder);
 }
 
 if (require.main === module) {

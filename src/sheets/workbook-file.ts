@@ -10,7 +10,7 @@ import type {
 } from "hucre";
 import { columnLetters, readAddress, readRange, writeAddress } from "./address";
 import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "./definition";
-import { functionsIn, toFile } from "./dialect";
+import { functionsIn, toFile, toScreen } from "./dialect";
 import {
   BODY_SIZE,
   failed,
@@ -240,7 +240,7 @@ function writeCell(
   const key = `${row},${column}`;
   const { formula } = cell;
   const first = cells.get(key);
-  const value = formula === undefined ? (cell.value ?? null) : read(0, 0);
+  const value = formula === undefined ? fixedValue(cell, options.namespace) : read(0, 0);
   cells.set(key, {
     ...valueOf(value, options),
     style: first?.style ?? aligned(style(lookOf(cell, value), cell.format), placed.get(cell.at)),
@@ -266,6 +266,13 @@ function lookOf({ role, span }: SheetCell, value: Value): Look {
     return { ...look, align: "left", wrap: true };
   }
   return look;
+}
+
+/** A formula that stands there as text has this build's names in it too. */
+function fixedValue(cell: SheetCell, namespace: string): Value {
+  const { role, value } = cell;
+  if (value === undefined) return null;
+  return role === "formulaText" && typeof value === "string" ? toScreen(value, namespace) : value;
 }
 
 function valueOf(value: Value, { valuesOnly }: FileOptions): Partial<Cell> {
