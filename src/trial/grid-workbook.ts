@@ -96,9 +96,12 @@ function worksheet(
   const cellData: Record<number, Record<number, ICellData>> = {};
   const mergeData: IRange[] = [];
   let lastColumn = page.widths.length - 1;
+  // A spill may reach below what is printed.
+  let lastRow = readRange(page.printArea).row + readRange(page.printArea).rows - 1;
   const put = (row: number, column: number, cell: ICellData) => {
     (cellData[row] ??= {})[column] = cell;
     lastColumn = Math.max(lastColumn, column);
+    lastRow = Math.max(lastRow, row);
   };
   for (const cell of page.cells) {
     const { row, column } = readAddress(cell.at);
@@ -119,14 +122,13 @@ function worksheet(
       contentOf(cell, typed.get(typedKey(page.name, cell.at)), namespace),
     );
   }
-  const used = readRange(page.printArea);
   const frozen = freezes ? (page.frozenRows ?? 0) : 0;
   return {
     id,
     name: page.name,
     cellData,
     mergeData,
-    rowCount: used.row + used.rows + FREE_ROWS,
+    rowCount: lastRow + 1 + FREE_ROWS,
     columnCount: lastColumn + 1 + FREE_COLUMNS,
     defaultRowHeight: LINE_HEIGHT,
     rowData: Object.fromEntries(
