@@ -53,7 +53,7 @@ export function curveMeetings(first: MonotoneCurve, second: MonotoneCurve): Meet
     if (sides[i] === 0) {
       if (i > 0 && previous === 0) together = true;
       else meet(x, previous, i + 1 < sides.length ? sides[i + 1] : 0);
-    } else if (previous === -sides[i] && previous !== 0) {
+    } else if (previous === -sides[i]) {
       meet(bisect(gap, stations[i - 1], x), previous, sides[i]);
     }
   });

@@ -20,3 +20,8 @@ test("a thousand-millionth is rounding, more is not", () => {
   expect(shortfall(1 - 0.9e-9, 1)).toBe(0);
   expect(shortfall(1 - 1.1e-9, 1)).toBeGreaterThan(0);
 });
+
+test("rounding's own bound still keeps the criterion", () => {
+  expect(excess(1 + 1e-9, 1)).toBe(0);
+  expect(shortfall(1 - 1e-9, 1)).toBe(0);
+});

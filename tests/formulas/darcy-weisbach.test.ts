@@ -34,3 +34,11 @@ test("no flow loses nothing, and the loss never falls as the flow rises", () => 
     before = loss;
   }
 });
+
+test("at the ends of the transition the slope is that of the formula outside it", () => {
+  expect(frictionFactorElasticity(2000, 0, 0.032)).toBe(-1);
+  // Smooth pipe: x = −2 log₁₀(2.51 x/Re), so with t = 2/(x ln 10) the elasticity is −2t/(1 + t).
+  const factor = frictionFactor(4000, 0);
+  const t = 2 / (Math.LN10 / Math.sqrt(factor));
+  expectClose(frictionFactorElasticity(4000, 0, factor), (-2 * t) / (1 + t), 1e-12);
+});

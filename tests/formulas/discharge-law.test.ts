@@ -79,3 +79,28 @@ test("refuses a chart steeper than any nozzle", () => {
   );
   expect(chartLaw([1, 2], [1, 2 ** 9.99]).exponents[0]).toBeCloseTo(9.99, 10);
 });
+
+test("the steepest chart that is taken, and one law a piece", () => {
+  expect(chartLaw([1, 2], [1, 1024]).exponents).toEqual([10]);
+  expect(chartLaw([1, 4, 9], [1, 2, 3]).exponents).toHaveLength(2);
+});
+
+test("a break belongs to the piece above it", () => {
+  const law = chartLaw([1, 4, 9, 16], [1, 2, 3, 5]);
+  // x = ln(5/3)/ln(16/9) on the last piece, and the slope is x·q/p.
+  const exponent = Math.log(5 / 3) / Math.log(16 / 9);
+  expect(headFlowSlope(law, 9, 3)).toBeCloseTo((exponent * 3) / 9, 12);
+});
+
+test("a flat chart gives its flow at any pressure, but none without pressure", () => {
+  const flat = chartLaw([1, 2], [3, 3]);
+  expect(headFlow(flat, 1.5)).toBe(3);
+  expect(headFlow(flat, 0)).toBe(0);
+  expect(pressureForFlow(flat, 0)).toBe(0);
+  expect(() => pressureForFlow(flat, 3)).toThrow("the flow does not tell the pressure");
+  expect(() => pressureForFlow(flat, 3.1)).toThrow("discharge gives this flow at no pressure");
+});
+
+test("a flow that happens to be the coefficient is no flat chart", () => {
+  expect(pressureForFlow(orificeLaw(3), 3)).toBe(1);
+});

@@ -31,3 +31,8 @@ describe("money in whole cents", () => {
     expect(() => sumOfCents(most, 1n)).toThrow("too large");
   });
 });
+
+test("amounts whose cents have no fraction left to round", () => {
+  expect(toCents(1e12)).toBe(10n ** 14n);
+  expect(toCents(1.5e13)).toBe(15n * 10n ** 14n);
+});

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { curveSlope, curveValue, monotoneCurve } from "../../src/formulas/monotone-curve";
+import { curveSlope, curveValue, monotoneCurve, pieceOf } from "../../src/formulas/monotone-curve";
 import { expectClose } from "../support/published";
 
 // Values of SciPy 1.17.1's PchipInterpolator.
@@ -109,4 +109,15 @@ test("never leaves the heights of the two points beside it", () => {
       }
     }),
   );
+});
+
+test("a level end piece ends level, whichever way the curve goes on", () => {
+  expect(monotoneCurve([0, 1, 2], [5, 5, 6]).slope[0]).toBe(0);
+  expect(monotoneCurve([0, 1, 2], [5, 5, 4]).slope[0]).toBeCloseTo(0, 15);
+  expect(monotoneCurve([0, 1, 2], [6, 5, 5]).slope[2]).toBe(0);
+});
+
+test("a point belongs to the piece on its right, the last one to the last piece", () => {
+  const curve = monotoneCurve([0, 1, 3], [0, 1, 2]);
+  expect([0, 0.9, 1, 2, 3].map((at) => pieceOf(curve, at))).toEqual([0, 0, 1, 1, 1]);
 });
