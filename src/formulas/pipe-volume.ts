@@ -9,10 +9,3 @@ import { boreArea } from "./mean-speed";
 export function pipeVolume(bore: number, length: number): number {
   return boreArea(bore) * length;
 }
-
-/** Water held by pipe of several sizes, m³. */
-export function sectionsVolume(
-  sections: readonly { readonly bore: number; readonly length: number }[],
-): number {
-  return sections.reduce((sum, { bore, length }) => sum + pipeVolume(bore, length), 0);
-}
