@@ -227,7 +227,7 @@ function tubingPage(field: Field): Page {
   const inputs = page.block("A");
   inputs.input("Length of a roll", field.roll, { name: "RollLength", unit: "length" });
   inputs.input("Beyond the last head, for the cap", field.spare, { name: "Spare", unit: "length" });
-  inputs.input("Waste", 0.03, { name: "Waste", note: "Fraction added for cuts and joints." });
+  inputs.input("Waste", 0, { name: "Waste", note: "Fraction added for cuts and joints." });
   page.below(inputs);
   const row = page.row + 1;
   const both = (formula: (n: number, at: number) => string) =>
@@ -328,5 +328,6 @@ function stakePage(field: Field): Page {
       filled: 3,
     },
   );
+  page.printOnOnePage();
   return page.build();
 }
