@@ -154,7 +154,9 @@ function frictionPage(field: Field): Page {
     unit: "pressure",
     format: "0.00",
   });
-  given.worked("They differ by", "=HandPressure/FunctionPressure-1", { format: "0.00%" });
+  given.worked("They differ by", "=ROUND(HandPressure/FunctionPressure-1, 5)", {
+    format: "0.00%",
+  });
   given.worked("Speed of the water", "=IRRIG.PIPE.VELOCITY(PipeFlow, PipeInside, Units)", {
     unit: "speed",
   });

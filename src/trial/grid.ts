@@ -12,6 +12,7 @@ import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sh
 import type { FRange } from "@univerjs/preset-sheets-core";
 import {
   CalculationMode,
+  CellValueType,
   FormulaDataModel,
   FUniver,
   LocaleType,
@@ -117,8 +118,12 @@ export class Grid implements SheetValues {
     const sheet = this.sheet(page);
     const spilled = this.univer.__getInjector().get(FormulaDataModel).getArrayFormulaCellData()?.[
       WORKBOOK
-    ]?.[sheet.getSheetId()]?.[row]?.[column]?.v;
-    return (spilled ?? sheet.getRange(row, column).getRawValue() ?? null) as CellValue;
+    ]?.[sheet.getSheetId()]?.[row]?.[column];
+    const range = sheet.getRange(row, column);
+    const value = (spilled?.v ?? range.getRawValue() ?? null) as CellValue;
+    // Truth values are kept as 0 and 1, and marked by their type.
+    const type = (spilled ?? range.getCellData())?.t;
+    return type === CellValueType.BOOLEAN ? value === 1 || value === true : value;
   }
 
   formula({ page, row, column }: CellPlace): string {

@@ -3,6 +3,7 @@ export * from "@univerjs/preset-sheets-core";
 export {
   BooleanNumber,
   BorderStyleTypes,
+  CellValueType,
   HorizontalAlign,
   LocaleType,
   LogLevel,
