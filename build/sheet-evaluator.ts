@@ -35,6 +35,9 @@ export interface EvaluatedSheet {
 
 /** The engine keeps parsed formulas by the workbook's id, for as long as the process runs. */
 let evaluations = 0;
+/** Room for spills that grow, as a real worksheet has. */
+const FREE_ROWS = 200;
+
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 const hosted = loadedHost();
 
@@ -183,7 +186,7 @@ function worksheet(index: number, page: Page, namespace: string): Partial<IWorks
     id: sheetId(index),
     name: page.name,
     cellData,
-    rowCount: rows + 10,
+    rowCount: rows + FREE_ROWS,
     columnCount: page.widths.length + 20,
   };
 }

@@ -215,7 +215,7 @@ function tubingPage(field: Field): Page {
   page.row = limits.row;
   page.spill(
     "A",
-    "=IRRIG.LATERAL.CHANGEOVER(Limit, InletThereIs, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser, Lowest, GreatestSpeed)",
+    '=IFERROR(IRRIG.LATERAL.CHANGEOVER(Limit, InletThereIs, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser, Lowest, GreatestSpeed), "No layout of these sizes keeps within the limits: raise the pressure, or take larger tubing.")',
     {
       rows: sizes.length + 1,
       headerLines: 3,

@@ -168,7 +168,7 @@ function seasonPage(field: Field): Page {
   );
   found.result(
     "Flow that the field asks for",
-    "=IRRIG.SYSTEM.CAPACITY(Area, NetDepth/Efficiency, RotationDays, SetHours*SetsPerDay, Units)",
+    '=IF(SetsPerDay>0, IRRIG.SYSTEM.CAPACITY(Area, NetDepth/Efficiency, RotationDays, SetHours*SetsPerDay, Units), "a set is too long")',
     { name: "FieldFlow", unit: "flow" },
   );
   found.result("Flow that the lines take", "=AllFlow", { unit: "flow" });
@@ -294,10 +294,14 @@ function rotationPage(field: Field): Page {
   );
   page.gap();
   page.freeze();
-  page.spill("A", "=IRRIG.SET.PLAN(Running, Positions, SetHours, MoveHours, DayHours, StartHour)", {
-    rows: field.positions + 1,
-    reserved: MOST_SETS + 1,
-    columns: [{ format: "0" }, { format: "0.0" }, { format: "0" }, { format: "0" }],
-  });
+  page.spill(
+    "A",
+    '=IFERROR(IRRIG.SET.PLAN(Running, Positions, SetHours, MoveHours, DayHours, StartHour), "No whole set and its move fit into the working day: run a shorter set more often, or a longer day.")',
+    {
+      rows: field.positions + 1,
+      reserved: MOST_SETS + 1,
+      columns: [{ format: "0" }, { format: "0.0" }, { format: "0" }, { format: "0" }],
+    },
+  );
   return page.build();
 }

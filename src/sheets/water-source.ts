@@ -148,7 +148,7 @@ export function waterSourcePage(field: Field): Page {
   });
   found.result(
     "The pond lasts",
-    '=IFERROR(IRRIG.SOURCE.DAYS(Pond, AllFlow, PumpingHours, Units, Inflow), "always")',
+    '=IF(PumpingHours=0, "no pumping", IF(AllFlow*PumpingHours<=Inflow*24, "always", IRRIG.SOURCE.DAYS(Pond, AllFlow, PumpingHours, Units, Inflow)))',
     { name: "PondDays", unit: { word: "days" }, format: "0" },
   );
   page.below(given, found);
