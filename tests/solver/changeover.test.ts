@@ -3,6 +3,7 @@ import { NoAnswer } from "../../src/formulas/domain-error";
 import { cheapestLayout, type Layout, type PricedTubing } from "../../src/solver/changeover";
 import type { Line } from "../../src/solver/line";
 import { keepsWithin, type LineLimits } from "../../src/solver/line-limits";
+import { March } from "../../src/solver/march";
 import { solveLine } from "../../src/solver/solve-line";
 import { Chance } from "../support/chance";
 
@@ -155,4 +156,51 @@ test("of layouts that cost the same, fewer sizes win, then more of the larger", 
   ];
   const limits = { variation: 0.5, lowest: 0, speed: Infinity };
   expect(cheapestLayout(longLine(8), sizes, limits)).toEqual([8, 0, 0]);
+});
+
+/** How many lines the search solves; each asks once for the limit at rest. */
+function linesSolved(search: () => unknown): number {
+  const limit = jest.spyOn(March.prototype, "dryLimit");
+  try {
+    search();
+    return limit.mock.calls.length;
+  } finally {
+    limit.mockRestore();
+  }
+}
+
+test("most layouts of two sizes are never solved: halving drops them", () => {
+  const sizes = [
+    { bore: 0.085, price: 3 },
+    { bore: 0.07, price: 2 },
+  ];
+  const search = (limits: Partial<LineLimits>) =>
+    linesSolved(() => {
+      try {
+        cheapestLayout(longLine(40), sizes, {
+          variation: 5,
+          lowest: 0,
+          speed: Infinity,
+          ...limits,
+        });
+      } catch (error) {
+        expect(error).toBeInstanceOf(NoAnswer);
+      }
+    });
+  // 2⁶ is above the 40 places where the size may change, and a layout or two are judged beside.
+  expect(search({ lowest: 3.2e5 })).toBeLessThanOrEqual(6 + 8);
+  expect(search({ variation: 0.2 })).toBeLessThanOrEqual(6 + 8);
+});
+
+test("what is dearer than the best so far is left out", () => {
+  // The first that is tried passes: all of the smallest, which is the cheapest.
+  const sizes = [
+    { bore: 0.3, price: 4 },
+    { bore: 0.29, price: 3 },
+    { bore: 0.28, price: 2 },
+  ];
+  const limits = { variation: 0.5, lowest: 0, speed: Infinity };
+  expect(cheapestLayout(longLine(30), sizes, limits)).toEqual([0, 0, 30]);
+  // Halving at two levels (two times five), and one layout judged.
+  expect(linesSolved(() => cheapestLayout(longLine(30), sizes, limits))).toBeLessThanOrEqual(13);
 });

@@ -106,3 +106,22 @@ test("a root at the lower end itself is found", () => {
     ),
   ).toMatchObject({ found: true, low: 0 });
 });
+
+test("the first sample is the guess, where the bracket holds it", () => {
+  const sample = jest.fn(
+    by(
+      (x) => x - 3,
+      () => 1,
+    ),
+  );
+  expect(increasingRoot(sample, 0, 8, 1, 1e-12)).toBe(3);
+  expect(sample.mock.calls.map(([x]) => x)).toEqual([1, 3]);
+});
+
+test("a root that is met exactly is found without any tolerance", () => {
+  const line = by(
+    (x) => x - 3,
+    () => 1,
+  );
+  expect(closeOnRoot(line, 0, 8, 5, 0)).toEqual({ found: true, low: 3, high: 3 });
+});

@@ -98,3 +98,90 @@ test("a walk that passes the ceiling stops there and says how far it came", () =
   expect(march.inlet).toBe(Infinity);
   expect(march.reached).toBe(2);
 });
+
+const weight = 998.2 * 9.80665;
+/** Three heads without regulators or riser, at these heights. */
+const standing = (...elevation: number[]): March =>
+  new March({
+    ...line,
+    elevation,
+    riser: 0,
+    regulatorSet: [Infinity, Infinity, Infinity],
+    regulatorLoss: [0, 0, 0],
+  });
+
+test.each([
+  // By how much the last head stands above the lowest head of the line, and below the highest.
+  ["all on a hill", [10, 8, 9], 1, 1],
+  ["all in a valley", [-8, -10, -9], 1, 1],
+  ["rising", [1, 2, 4], 3, 0],
+  ["falling", [-1, -2, -4], 0, 3],
+])("limits at rest, by hand: %s", (_, heights, aboveLowest, belowHighest) => {
+  const march = standing(...heights);
+  // The last head has the pressure of the lowest less its height above it.
+  expect(march.dryLimit()).toBeCloseTo(-weight * aboveLowest, 6);
+  expect(march.wetLimit(5e4)).toBeCloseTo(5e4 + weight * belowHighest, 6);
+});
+
+test("what a walk costs: the heads it passed, whether it came to the inlet or not", () => {
+  const march = new March(line);
+  march.walk(3e5, Infinity);
+  expect(march.passed).toBe(3);
+  march.walk(3e5, 3.5e5);
+  expect(march.passed).toBe(3 + 1);
+  march.walk(3e5, Infinity, 1, 1e-3);
+  expect(march.passed).toBe(4 + 2);
+  march.walk(3e5, 0, 1, 1e-3);
+  expect(march.passed).toBe(6 + 1);
+});
+
+test("the loss in a segment counts towards the ceiling", () => {
+  const march = standing(0, 0, 0);
+  march.walk(3e5, Infinity);
+  const loss = march.segmentLoss[2];
+  march.walk(3e5, 3e5 + loss / 2);
+  expect(march.reached).toBe(2);
+  march.walk(3e5, 3e5 + loss * 1.001);
+  expect(march.reached).toBe(1);
+});
+
+test("a nozzle's pressure follows the last head's only while it runs below its set pressure", () => {
+  const march = new March(line);
+  const nozzles = (start: number) => {
+    march.walk(start, Infinity);
+    return [0, 1, 2].map((head) => march.nozzlePressure(head));
+  };
+  // Dry ends, all running, and regulators at their set pressures of 2e5 and 2.5e5.
+  for (const start of [-5e4, -1e4, 1e5, 1.9e5, 3e5]) {
+    const below = nozzles(start - 1);
+    const above = nozzles(start + 1);
+    march.walk(start, Infinity);
+    for (const head of [0, 1, 2]) {
+      expect(march.nozzleSlope(head)).toBeCloseTo((above[head] - below[head]) / 2, 4);
+    }
+  }
+});
+
+test("a head without pressure, or just at its set one, adds nothing to how the flow rises", () => {
+  const one: Line = {
+    ...line,
+    segmentLength: [10],
+    bore: [0.04],
+    elevation: [0],
+    regulatorSet: [2e5],
+    regulatorLoss: [3e4],
+  };
+  const march = new March(one);
+  for (const start of [0, 2e5]) {
+    march.walk(start, Infinity);
+    expect(march.inflowSlope).toBe(0);
+    expect(march.nozzleSlope(0)).toBe(0);
+  }
+  march.walk(1e5, Infinity);
+  expectClose(march.inflowSlope, 6e-7 / (2 * Math.sqrt(1e5)), 1e-12);
+});
+
+test("a chart that begins as an orifice is still a chart beyond its break", () => {
+  const chart = chartLaw([1e4, 4e4, 9e4], [1e-4, 2e-4, 2.5e-4]);
+  expectClose(preparedHeadFlow(chart).flow(9e4), 2.5e-4, 1e-12);
+});

@@ -289,3 +289,9 @@ test("an ordinary line takes three or four walks", () => {
     walk.mockRestore();
   }
 });
+
+test("how fast the inflow rises with the inlet pressure, against a difference", () => {
+  const inflow = (inletPressure: number) => solveLine({ ...plain, inletPressure }).inflow;
+  const difference = (inflow(3e5 + 100) - inflow(3e5 - 100)) / 200;
+  expectClose(solveLine(plain).inflowSlope, difference, 1e-5);
+});
