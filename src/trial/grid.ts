@@ -174,6 +174,8 @@ export class Grid implements SheetValues {
     this.book().setActiveSheet(sheet);
     sheet.getRange(row, column).activate();
     sheet.scrollToCell(Math.max(0, row - 3), 0);
+    // The library says nothing when the cell was chosen before.
+    this.tellSelected({ page, row, column });
   }
 
   show(page: string): void {
@@ -230,13 +232,16 @@ export class Grid implements SheetValues {
     this.api.addEvent(this.api.Event.SelectionChanged, ({ worksheet, selections }) => {
       const range = selections[0];
       if (range === undefined) return;
-      const place = {
+      this.tellSelected({
         page: worksheet.getSheetName(),
         row: range.startRow,
         column: range.startColumn,
-      };
-      for (const listener of this.selected) listener({ ...place, formula: this.formula(place) });
+      });
     });
+  }
+
+  private tellSelected(place: CellPlace): void {
+    for (const listener of this.selected) listener({ ...place, formula: this.formula(place) });
   }
 
   private tellWritten(ranges: readonly FRange[]): void {

@@ -20,6 +20,7 @@ export class UnderGrid {
   private readonly go: HTMLFormElement;
   private selected: SelectedCell | undefined;
   private page = "";
+  private wrongSaid = "";
 
   constructor(private readonly grid: Grid) {
     this.details = make(
@@ -46,7 +47,8 @@ export class UnderGrid {
 
   show(page: string): void {
     this.page = page;
-    this.selected = undefined;
+    // A jump to a cell may tell of the cell before it tells of its page.
+    if (this.selected?.page !== page) this.selected = undefined;
     this.refresh();
   }
 
@@ -75,6 +77,10 @@ export class UnderGrid {
 
   private listWrong(): void {
     const wrong = this.grid.wrong(this.page);
+    // A list that says the same stays: a button replaced between press and release loses the click.
+    const says = JSON.stringify(wrong);
+    if (says === this.wrongSaid) return;
+    this.wrongSaid = says;
     if (wrong.length === 0) {
       this.wrong.replaceChildren(
         make("p", { class: "none-wrong" }, "No cell of this page shows an error."),
