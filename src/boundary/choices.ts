@@ -45,7 +45,26 @@ export function readOptionalChoice<T extends string>(
       if (spelling(alias) === wanted) return target;
     }
   }
-  throw new InvalidInput(`${name} must be one of ${listed(allowed)}; got ${describe(value)}`);
+  throw new InvalidInput(refusal(name, value, allowed));
+}
+
+/** Up to here a list is read at a glance, and may stand before what came. */
+const SHORT_LIST = 8;
+
+/** A long list would bury what came: that stands first, then the entries that are like it. */
+function refusal(name: string, value: Cell, allowed: readonly string[]): string {
+  const came = describe(value);
+  if (allowed.length <= SHORT_LIST) return `${name} must be one of ${listed(allowed)}; got ${came}`;
+  const close = typeof value === "string" ? allowed.filter((entry) => isLike(entry, value)) : [];
+  const hint = close.length === 0 ? "" : `; like it: ${listed(close)}`;
+  return `${name} cannot be ${came}${hint}; it must be one of ${listed(allowed)}`;
+}
+
+/** Whether two texts share a word of three letters or more. */
+function isLike(entry: string, typed: string): boolean {
+  const words = (text: string) => text.toLowerCase().match(/[a-z]{3,}/g) ?? [];
+  const wanted = new Set(words(typed));
+  return words(entry).some((word) => wanted.has(word));
 }
 
 /** Reads TRUE or FALSE; a blank (or a 0, as hosts hand blanks over) is FALSE. */

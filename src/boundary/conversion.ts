@@ -74,9 +74,11 @@ function readUnit(name: string, cell: Cell): NamedUnit {
     const symbols = similar.map(({ unit }) => unit.symbol).join(" or ");
     throw new InvalidInput(`${name} could be ${symbols}; got ${describe(value)}`);
   }
-  throw new InvalidInput(`${name} must be one of ${everyUnit()}; got ${describe(value)}`);
+  throw new InvalidInput(`${name} cannot be ${describe(value)}; it must be one of ${everyUnit()}`);
 }
 
 function everyUnit(): string {
-  return QUANTITIES.map(({ units }) => units.map(({ symbol }) => symbol).join(", ")).join("; ");
+  return QUANTITIES.map(
+    ({ name, units }) => `${name}: ${units.map(({ symbol }) => symbol).join(", ")}`,
+  ).join("; ");
 }

@@ -254,7 +254,7 @@ export function checkSpacing(spacing: any, move: any, wetted: any, wind: any, un
  * @customfunction CHECK_NPSH CHECK.NPSH
  * @param available Net positive suction head available (ft, m), any number; PUMP.NPSH gives it.
  * @param required Net positive suction head the pump requires at its flow, from its curve, in the same unit, above 0.
- * @returns "OK", or one sentence: by how many percent of the required head it is below, and what to change.
+ * @returns "OK", or one sentence: by how many percent of the required head it is below (or that it is below 0), and what to change.
  * @remarks Takes no units argument: both in the same unit. There is no margin in it: the pump's own sheet may ask for one. A formatting rule can test the cell for "OK".
  * @source The definition of NPSH: a pump cavitates where the head available is below the head required.
  * @errors #VALUE! for a blank or text, or a required head that is not above 0.
@@ -263,13 +263,21 @@ export function checkSpacing(spacing: any, move: any, wetted: any, wind: any, un
  * @example =IRRIG.CHECK.NPSH(24, 9)
  */
 export function checkNpsh(available: any, required: any): any {
+  const head = readNumber("available", available, anyNumber);
+  const bound = readNumber("required", required, above(0));
+  const cure = "set the pump lower, use a shorter or larger suction pipe, or pump less";
+  // A percentage would hide that no pump at all can work there.
+  if (head < 0)
+    return verdict(
+      `suction head available is below 0, so the water boils before it reaches any pump: ${cure}`,
+    );
   return verdict(
     tooLow({
       what: "suction head available",
-      value: readNumber("available", available, anyNumber),
-      bound: readNumber("required", required, above(0)),
+      value: head,
+      bound,
       named: "what the pump requires",
-      cure: "set the pump lower, use a shorter or larger suction pipe, or pump less",
+      cure,
     }),
   );
 }

@@ -25,6 +25,32 @@ test.each([["loam"], [5], [true], ["toString"]])("%p is refused, the entries lis
   );
 });
 
+describe("a list too long to read at a glance", () => {
+  const crops = ["corn, field", "corn, sweet", "alfalfa", "beans", "peas", "oats", "rye", "hay"];
+  const long = [...crops, "turf"] as const;
+  const all = long.map((entry) => `"${entry}"`).join(", ");
+
+  test("what came stands first, then what is like it, then the list", () => {
+    expect(() => readChoice("crop", "Corn for silage", long)).toThrow(
+      `crop cannot be "Corn for silage"; like it: "corn, field", "corn, sweet"; it must be one of ${all}`,
+    );
+    expect(() => readChoice("crop", "maize", long)).toThrow(
+      `crop cannot be "maize"; it must be one of ${all}`,
+    );
+    expect(() => readChoice("crop", 7, long)).toThrow(`crop cannot be 7; it must be one of ${all}`);
+  });
+
+  test("two letters in common are no likeness", () => {
+    expect(() => readChoice("crop", "ry", long)).toThrow(/^crop cannot be "ry"; it must/);
+  });
+
+  test("a list of eight still stands before what came", () => {
+    expect(() => readChoice("crop", "maize", crops)).toThrow(
+      /^crop must be one of .*; got "maize"$/,
+    );
+  });
+});
+
 test("yes or no", () => {
   expect([true, false, null, 0, ""].map((cell) => readYesNo("compact", cell))).toEqual([
     true,

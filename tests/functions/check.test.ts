@@ -88,7 +88,10 @@ describe("the sentences", () => {
     expect(call("CHECK.NPSH", 6, 8)).toBe(
       "Suction head available is 25 % below what the pump requires: set the pump lower, use a shorter or larger suction pipe, or pump less.",
     );
-    expect(call("CHECK.NPSH", -2, 8)).toMatch(/is 125 % below/);
+    expect(call("CHECK.NPSH", -2, 8)).toBe(
+      "Suction head available is below 0, so the water boils before it reaches any pump: set the pump lower, use a shorter or larger suction pipe, or pump less.",
+    );
+    expect(call("CHECK.NPSH", 0, 8)).toMatch(/is 100 % below what the pump requires/);
   });
 
   test("CHECK.PULL", () => {

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import fc from "fast-check";
 import { readUnits, type Units } from "../../src/boundary/units";
 import { QUANTITIES } from "../../src/tables/conversion-units";
@@ -94,24 +96,35 @@ test("tells apart what case tells apart", () => {
     'from could be mL or ML; got "Ml"',
   );
   // A milliwatt and a millipascal are no unit here; they are not the mega ones.
-  expect(callError("UNIT.CONVERT", 1, "mW", "W").message).toContain("from must be one of");
-  expect(callError("UNIT.CONVERT", 1, "mPa", "Pa").message).toContain("from must be one of");
+  expect(callError("UNIT.CONVERT", 1, "mW", "W").message).toMatch(
+    /^from cannot be "m(W|Pa)"; it must be one of/,
+  );
+  expect(callError("UNIT.CONVERT", 1, "mPa", "Pa").message).toMatch(
+    /^from cannot be "m(W|Pa)"; it must be one of/,
+  );
 });
 
 test("an unknown unit lists all", () => {
   const { code, message } = callError("UNIT.CONVERT", 1, "psi", "furlong");
   expect(code).toBe("#VALUE!");
-  expect(message).toMatch(/^to must be one of ft, in, yd/);
-  expect(message).toMatch(/; got "furlong"$/);
+  expect(message).toMatch(
+    /^to cannot be "furlong"; it must be one of length or depth: ft, in, yd.*; area: acre, ha/,
+  );
   for (const { units } of QUANTITIES) {
     for (const { symbol } of units) expect(message).toContain(symbol);
   }
   for (const missing of [null, "", 0]) {
     expect(callError("UNIT.CONVERT", 1, missing, "psi").message).toMatch(
-      /^from is missing: it must be one of ft, in/,
+      /^from is missing: it must be one of length or depth: ft, in/,
     );
   }
-  expect(callError("UNIT.CONVERT", 1, 12, "psi").message).toMatch(/; got 12$/);
+  expect(callError("UNIT.CONVERT", 1, 12, "psi").message).toMatch(/^from cannot be 12; /);
+});
+
+test("the help lists every unit, as the error does", () => {
+  const help = readFileSync(join(__dirname, "../../src/functions/unit.ts"), "utf8");
+  const { message } = callError("UNIT.CONVERT", 1, "psi", "furlong");
+  expect(help).toContain(`The units are: ${message.split("must be one of ")[1]}.`);
 });
 
 test("refuses a change of quantity, and names both", () => {
