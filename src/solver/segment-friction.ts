@@ -34,12 +34,29 @@ export function segmentFriction(
   }
 }
 
+/** Within this share of a known flow the loss is had from the known loss by a series. */
+const NEAR = 0.1;
+
+/**
+ * Binomial series of (1 + x)^1.852 − 1, from x^12 down to x: at NEAR, what it leaves out is below
+ * 1e-15.
+ */
+const SERIES: number[] = [];
+for (let k = 1, term = 1; k <= 12; k++) {
+  term *= (FLOW_EXPONENT - k + 1) / k;
+  SERIES.unshift(term);
+}
+
 class PowerLawFriction implements SegmentFriction {
   slope = 0;
   private readonly coefficient: number[];
+  private readonly knownLoss: number[];
+  private readonly perKnownFlow: number[];
 
   constructor(c: number, bore: readonly number[], length: readonly number[]) {
     this.coefficient = new Array<number>(bore.length).fill(0);
+    this.knownLoss = new Array<number>(bore.length).fill(0);
+    this.perKnownFlow = new Array<number>(bore.length).fill(0);
     let previous = NaN;
     let perLength = 0;
     for (let i = 0; i < bore.length; i++) {
@@ -52,8 +69,20 @@ class PowerLawFriction implements SegmentFriction {
   }
 
   loss(segment: number, flow: number): number {
-    // Q^1.852 by way of its logarithm: a third faster than a power, the same to a part in 1e14.
-    const loss = this.coefficient[segment] * Math.exp(FLOW_EXPONENT * Math.log(flow));
+    // A walk differs little from the one before it: its power is then a dozen sums and products, in
+    // half the time of a logarithm.
+    const x = flow * this.perKnownFlow[segment] - 1;
+    let loss: number;
+    if (x <= NEAR && x >= -NEAR) {
+      let sum = 0;
+      for (const term of SERIES) sum = (sum + term) * x;
+      loss = this.knownLoss[segment] * (1 + sum);
+    } else {
+      // Q^1.852 by way of its logarithm: a third faster than a power, the same to a part in 1e14.
+      loss = this.coefficient[segment] * Math.exp(FLOW_EXPONENT * Math.log(flow));
+      this.knownLoss[segment] = loss;
+      this.perKnownFlow[segment] = 1 / flow;
+    }
     this.slope = (FLOW_EXPONENT * loss) / flow;
     return loss;
   }
