@@ -1,0 +1,45 @@
+import fc from "fast-check";
+import { segmentFriction } from "../../src/solver/segment-friction";
+
+/** Checked against the host's own power: an independent way to Q^1.852. */
+const power = (flow: number) => flow ** 1.852;
+
+const friction = () => segmentFriction({ law: "Hazen–Williams", c: 150 }, [0.05, 0.05], [12, 24]);
+
+test("a flow near a known one loses what it loses on its own", () => {
+  const nearby = fc.tuple(
+    fc.double({ min: 1e-9, max: 10, noNaN: true }),
+    fc.array(fc.double({ min: 0.8, max: 1.25, noNaN: true }), { minLength: 1, maxLength: 20 }),
+  );
+  fc.assert(
+    fc.property(nearby, ([first, ratios]) => {
+      const law = friction();
+      const known = law.loss(0, first);
+      let flow = first;
+      for (const ratio of ratios) {
+        flow *= ratio;
+        const expected = (known * power(flow)) / power(first);
+        const loss = law.loss(0, flow);
+        expect(Math.abs(loss / expected - 1)).toBeLessThan(5e-14);
+        expect(Math.abs((law.slope * flow) / loss - 1.852)).toBeLessThan(1e-12);
+      }
+    }),
+  );
+});
+
+test.each([0.9, 0.90001, 0.99, 1, 1.01, 1.09999, 1.1, 1.2])(
+  "at %d times the known flow too",
+  (ratio) => {
+    const law = friction();
+    const known = law.loss(1, 2e-3);
+    const loss = law.loss(1, 2e-3 * ratio);
+    expect(Math.abs(loss / known / power(ratio) - 1)).toBeLessThan(2e-15);
+  },
+);
+
+test("segments keep apart what they know; a longer one loses more by its length", () => {
+  const law = friction();
+  const short = law.loss(0, 1e-3);
+  const long = law.loss(1, 1.05e-3);
+  expect(long / short / 2).toBeCloseTo(power(1.05), 12);
+});
