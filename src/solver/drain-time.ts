@@ -73,6 +73,8 @@ function columnSpeed(line: DrainingLine, k: number, column: number): number {
     return { value: friction + jet - fall, slope: (2 * (friction + jet)) / speed };
   };
   const frictionless = Math.sqrt((2 * GRAVITY * fall) / Math.max(k, 1));
+  // So little fall that it vanishes: the water stands, and doubling a speed of 0 would never end.
+  if (frictionless === 0) return 0;
   let fast = frictionless;
   while (sample(fast).value < 0) fast *= 2;
   return increasingRoot(sample, 0, fast, frictionless / 2, 1e-13 * fall);

@@ -160,6 +160,14 @@ describe("DRAIN.TIME", () => {
     expect(callNumber("DRAIN.TIME", 50, 250, 4, "SI", 20)).toBeGreaterThan(minutes);
   });
 
+  test("a fall so small that it vanishes ends, and says so", () => {
+    for (const fall of [5e-324, 1e-322, 1e-310]) {
+      expect(callError("DRAIN.TIME", 1.94, 630, fall, "SI", 0.75).message).toMatch(
+        /^the result is beyond the range of numbers/,
+      );
+    }
+  });
+
   test("a wrong argument is named", () => {
     const error = (...cells: unknown[]) => callError("DRAIN.TIME", ...cells).message;
     expect(error(50, 200, 0, "SI")).toBe("fall must be above 0 m; got 0");

@@ -43,3 +43,19 @@ test("segments keep apart what they know; a longer one loses more by its length"
   const long = law.loss(1, 1.05e-3);
   expect(long / short / 2).toBeCloseTo(power(1.05), 12);
 });
+
+test("near a known flow no logarithm is taken, far from it one a flow", () => {
+  const law = friction();
+  const logarithm = jest.spyOn(Math, "log");
+  const taken = (flow: number) => {
+    logarithm.mockClear();
+    law.loss(0, flow);
+    return logarithm.mock.calls.length;
+  };
+  try {
+    expect([1e-3, 0.95e-3, 1.05e-3, 1e-3].map(taken)).toEqual([1, 0, 0, 0]);
+    expect([1.2e-3, 1e-3, 0.8e-3].map(taken)).toEqual([1, 1, 1]);
+  } finally {
+    logarithm.mockRestore();
+  }
+});
