@@ -358,10 +358,9 @@ function borePage(field: Field): Page {
     "4  The size on the tubing is not the size in the formula",
     "Metric polyethylene is sold by its outside diameter. The bore is that less two walls, and friction goes with nearly the fifth power of it.",
   );
-  const top = page.row;
   const sizes = [75, 63, 50, 40, 32];
+  const top = page.row;
   const rows = sizes.map((_, i) => top + 1 + i);
-  const nominal = (at: number) => `IRRIG.UNIT.CONVERT(A${at}, "mm", ${unitText("diameter")})`;
   page.table("A", [
     { header: "Nominal size, outside (mm), SDR 17", role: "input", format: "0", rows: sizes },
     {
@@ -371,28 +370,53 @@ function borePage(field: Field): Page {
       rows: rows.map((at) => `=IRRIG.PIPE.INSIDE("ISO PE", A${at}, 17, Units)`),
     },
     {
-      header: "Friction with the bore",
+      header: "It loses",
       unit: "pressure",
       role: "result",
       format: "0.00",
       rows: rows.map((at) => `=IRRIG.PIPE.FRICTION(PipeFlow, B${at}, PipeLength, Units, PipeC)`),
     },
     {
-      header: "with the size on the tubing",
+      header: "As you type it",
+      role: "formulaText",
+      rows: rows.map((at) => `=FORMULATEXT(C${at})`),
+    },
+  ]);
+  page.needsLines(top, 2);
+  page.gap();
+  page.heading("With the size on the tubing instead");
+  const wrongTop = page.row;
+  const wrong = sizes.map((_, i) => wrongTop + 1 + i);
+  const nominal = (at: number) => `IRRIG.UNIT.CONVERT(A${at}, "mm", ${unitText("diameter")})`;
+  page.table("A", [
+    {
+      header: "Nominal size, outside (mm)",
+      role: "result",
+      format: "0",
+      rows: rows.map((at) => `=A${at}`),
+    },
+    {
+      header: "It seems to lose",
+      unit: "pressure",
       role: "result",
       format: "0.00",
-      rows: rows.map(
+      rows: wrong.map(
         (at) => `=IRRIG.PIPE.FRICTION(PipeFlow, ${nominal(at)}, PipeLength, Units, PipeC)`,
       ),
     },
     {
-      header: "It hides",
+      header: "Hidden",
       role: "result",
       format: "0%",
-      rows: rows.map((at) => `=1-D${at}/C${at}`),
+      rows: wrong.map((at, i) => `=1-B${at}/C${rows[i]}`),
+    },
+    {
+      header: "As you type it",
+      role: "formulaText",
+      rows: wrong.map((at) => `=FORMULATEXT(B${at})`),
     },
   ]);
-  page.needsLines(top, 2);
+  for (const at of [wrongTop, ...wrong]) page.needsLines(at, 2);
   page.gap();
   const other = page.block("A", 1);
   other.heading("Other series, other rules");
