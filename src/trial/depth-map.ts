@@ -38,7 +38,7 @@ export function drawMap({ depths, columns, rows, caption, format }: DepthMap): H
   const table = make(
     "table",
     { class: "map" },
-    make("caption", {}, caption),
+    make("caption", {}, make("span", {}, caption)),
     make(
       "thead",
       {},

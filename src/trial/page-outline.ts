@@ -117,15 +117,21 @@ function headingOver(placed: Placed, headings: readonly Placed[]): SheetCell | u
     .at(-1)?.cell;
 }
 
+/** What makes a row one of a table: a line of text below it is none. */
+const IN_ROWS = new Set<SheetCell["role"]>(["input", "result", "check", "label", "formulaText"]);
+
 /** Headers side by side in a row, and what stands below them until a row is empty. */
 function tables(cells: readonly Placed[], headings: readonly Placed[]): CellTable[] {
   const found: CellTable[] = [];
   const at = new Map(cells.map((placed) => [`${placed.row},${placed.column}`, placed.cell]));
   for (const group of sideBySide(cells.filter(({ cell }) => cell.role === "header"))) {
+    // The headers of rows were taken with the table that they stand in.
+    const taken = found.some(({ rows }) => rows.some((line) => line.includes(group[0].cell)));
+    if (taken) continue;
     const rows: (SheetCell | undefined)[][] = [];
     for (let row = group[0].row + 1; ; row++) {
       const line = group.map(({ column }) => at.get(`${row},${column}`));
-      if (line.every((cell) => cell === undefined || cell.role === "header")) break;
+      if (line.every((cell) => cell === undefined || !IN_ROWS.has(cell.role))) break;
       rows.push(line);
     }
     const heading = headingOver(group[0], headings);

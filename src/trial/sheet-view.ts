@@ -212,16 +212,19 @@ export class SheetView {
     const head = make(
       "tr",
       {},
-      ...table.headers.map((cell) => this.live(make("th", { scope: "col" }), cell)),
+      ...table.headers.map((cell, column) => {
+        const isText = table.rows[0]?.[column]?.role === "formulaText";
+        return this.live(make("th", { scope: "col", class: isText ? "as-text" : undefined }), cell);
+      }),
     );
     const rows = table.rows.map((cells, index) =>
       make(
         "tr",
         {},
         ...cells.map((cell, column) => {
-          if (cell?.role === "label" && column === 0)
-            return this.live(make("th", { scope: "row" }), cell);
-          const td = make("td");
+          const isRowHeader = cell?.role === "label" || cell?.role === "header";
+          if (isRowHeader && column === 0) return this.live(make("th", { scope: "row" }), cell);
+          const td = make("td", { class: cell?.role === "formulaText" ? "as-text" : undefined });
           if (cell === undefined) return td;
           if (cell.role !== "input") return this.live(td, cell);
           const header = table.headers[column] as SheetCell | undefined;

@@ -98,3 +98,38 @@ test.each(readyMadeSheets.map(({ id }) => id))(
     }
   },
 );
+
+test("the headers of rows belong to their table, a text below it does not", () => {
+  const { tables, texts } = outline(
+    page([
+      { at: "A1", role: "header", value: "Rate" },
+      { at: "B1", role: "header", value: 11 },
+      { at: "C1", role: "header", value: 13 },
+      { at: "A2", role: "header", value: 10 },
+      { at: "B2", role: "result", formula: "=1" },
+      { at: "C2", role: "result", formula: "=2" },
+      { at: "A3", role: "header", value: 12 },
+      { at: "B3", role: "result", formula: "=3" },
+      { at: "C3", role: "result", formula: "=4" },
+      { at: "A4", role: "text", value: "What the numbers mean.", span: 5 },
+    ]),
+  );
+  expect(tables).toHaveLength(1);
+  expect(tables[0].rows.map((row) => row.map((cell) => cell?.value ?? cell?.formula))).toEqual([
+    [10, "=1", "=2"],
+    [12, "=3", "=4"],
+  ]);
+  expect(texts).toHaveLength(1);
+});
+
+test("no page of any sheet has a table without rows, or a header twice", () => {
+  for (const sheet of readyMadeSheets) {
+    for (const each of sheet.pages("US")) {
+      const { tables } = outline(each);
+      const all = tables.flatMap(({ headers, rows }) => [...headers, ...rows.flat()]);
+      const shown = all.filter((cell) => cell !== undefined);
+      expect(new Set(shown).size).toBe(shown.length);
+      for (const { rows } of tables) expect(rows.length).toBeGreaterThan(0);
+    }
+  }
+});
