@@ -104,6 +104,15 @@ test("tells apart what case tells apart", () => {
   );
 });
 
+test.each([
+  ["°F", "°C"],
+  ["F", "C"],
+  ["deg F", "deg C"],
+  ["Fahrenheit", "Celsius"],
+])("212 %s is 100 %s", (from, to) => {
+  expectClose(convert(212, from, to), 100, 1e-12);
+});
+
 test("an unknown unit lists all", () => {
   const { code, message } = callError("UNIT.CONVERT", 1, "psi", "furlong");
   expect(code).toBe("#VALUE!");
