@@ -2,7 +2,6 @@ const path = require("node:path");
 const { EsbuildPlugin } = require("esbuild-loader");
 const HtmlWebpackPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
-const { IgnorePlugin } = require("webpack");
 
 const source = path.join(__dirname, "src");
 const dist = path.join(__dirname, "dist");
@@ -43,15 +42,6 @@ const functions = {
   output: { path: dist, filename: "functions.js" },
 };
 
-/**
- * The grid can break words at the ends of lines, by patterns for 70 languages that it would fetch
- * one by one. No cell asks for it, so five megabytes stay out, and with them the patterns' licences.
- */
-const noHyphenation = new IgnorePlugin({
-  resourceRegExp: /^\.\/(?!index\.)[\w-]+\.js$/,
-  contextRegExp: /@univerjs[\\/]engine-render[\\/]lib/,
-});
-
 /** A page is a folder of src with an index.ts and, unless the build writes its markup, an index.html. */
 function page({ name, folder, html }) {
   // The reference pages are written by the build, so their script and style keep fixed names.
@@ -73,7 +63,6 @@ function page({ name, folder, html }) {
       publicPath: "auto",
     },
     plugins: [
-      noHyphenation,
       new MiniCssExtractPlugin({ filename: file("css"), chunkFilename: chunk("css") }),
       ...(html === undefined
         ? []
