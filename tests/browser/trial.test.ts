@@ -234,9 +234,12 @@ test("a function typed into a free cell works, by the form that needs no canvas"
   );
   expect(shown).toBeCloseTo(callNumber("PIPE.FRICTION", 50, 2.067, 100, "US", 150), 9);
   await page.getByText("All cells of this page as a table").click();
-  await expect(
-    page.locator(".cell-table td", { hasText: "Line layout" }).count(),
-  ).resolves.toBeGreaterThan(0);
+  // The table is filled when the browser tells that it was opened, which may be a moment later.
+  await eventually(async () => {
+    await expect(
+      page.locator(".cell-table td", { hasText: "Line layout" }).count(),
+    ).resolves.toBeGreaterThan(0);
+  });
 });
 
 test("the document reads the same before the grid and with it, on every page of every sheet", async () => {
