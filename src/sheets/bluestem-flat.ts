@@ -288,7 +288,7 @@ const si: Field = {
   fittings: 6,
   feederRise: 0,
   mainLength: 160,
-  mainTubing: 90,
+  mainTubing: 110,
   lift: 5.5,
   pumpLosses: 28,
   staticPressure: 455,

@@ -168,8 +168,11 @@ function dressSpill(
 ): void {
   for (let down = 0; down < spill.reserved; down++) {
     for (let across = 0; across < spill.columns; across++) {
-      const look = spill.headed && down === 0 ? looks.header : looks[cell.role];
-      put(row + down, column + across, { s: style(look, spill.formats[across]) });
+      const { align, ...look } = spill.headed && down === 0 ? looks.header : looks[cell.role];
+      const format = spill.formats[across];
+      // Columns that may hold words are left to the grid: words at the left, numbers at the right.
+      const placed = format === "General" ? look : { ...look, align };
+      put(row + down, column + across, { s: style(placed, format) });
     }
   }
 }

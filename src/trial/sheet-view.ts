@@ -261,7 +261,7 @@ export class SheetView {
         holder.replaceChildren(errorText(first));
         return;
       }
-      const rows = [];
+      const rows: CellValue[][] = [];
       for (let down = 0; down < reserved; down++) {
         const values = [];
         for (let across = 0; across < columns; across++)
@@ -282,7 +282,13 @@ export class SheetView {
                 make(
                   "tr",
                   {},
-                  ...values.map((value) => make("th", { scope: "col" }, formatValue(value))),
+                  ...values.map((value, across) =>
+                    make(
+                      "th",
+                      { scope: "col", class: kindOf(rows[1]?.[across]) },
+                      formatValue(value),
+                    ),
+                  ),
                 ),
               ),
             ),
@@ -296,11 +302,7 @@ export class SheetView {
                     "tr",
                     {},
                     ...values.map((value, across) =>
-                      make(
-                        "td",
-                        { class: typeof value === "number" ? "number" : "" },
-                        formatValue(value, formats[across]),
-                      ),
+                      make("td", { class: kindOf(value) }, formatValue(value, formats[across])),
                     ),
                   ),
                 ),
@@ -477,6 +479,11 @@ function errorText({ error, value }: ShownCell): HTMLElement {
     make("strong", {}, error?.code ?? String(value)),
     ` ${error?.message ?? ""}`,
   );
+}
+
+/** Numbers stand at the right, words at the left. */
+function kindOf(value: CellValue | undefined): string {
+  return typeof value === "string" ? "words" : "number";
 }
 
 /** Wide tables scroll inside their own frame, which the keyboard can reach. */
