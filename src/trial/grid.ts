@@ -49,6 +49,7 @@ export class Grid implements SheetValues {
   private readonly pageListeners: ((page: string) => void)[] = [];
   private readonly writtenListeners: ((key: string, value: CellValue) => void)[] = [];
   private pending: number | undefined;
+  private disposed = false;
 
   private readonly container: HTMLElement;
 
@@ -90,7 +91,9 @@ export class Grid implements SheetValues {
       options.reference,
       options.host,
       this.errors,
-      (sheetId) => this.book().getSheetBySheetId(sheetId)?.getSheetName() ?? sheetId,
+      // A calculation may outlive the workbook.
+      (sheetId) =>
+        this.api.getWorkbook(WORKBOOK)?.getSheetBySheetId(sheetId)?.getSheetName() ?? sheetId,
     );
     this.listen();
   }
@@ -204,7 +207,17 @@ export class Grid implements SheetValues {
     this.api.toggleDarkMode(dark);
   }
 
+  /** What the library still had under way may report later; then nobody listens. */
   dispose(): void {
+    window.clearTimeout(this.pending);
+    for (const listeners of [
+      this.settled,
+      this.selected,
+      this.pageListeners,
+      this.writtenListeners,
+    ])
+      listeners.length = 0;
+    this.disposed = true;
     this.univer.dispose();
   }
 
@@ -241,10 +254,12 @@ export class Grid implements SheetValues {
   }
 
   private tellSelected(place: CellPlace): void {
+    if (this.disposed) return;
     for (const listener of this.selected) listener({ ...place, formula: this.formula(place) });
   }
 
   private tellWritten(ranges: readonly FRange[]): void {
+    if (this.disposed) return;
     for (const range of ranges) {
       const page = range.getSheetName();
       for (let row = range.getRow(); row <= range.getLastRow(); row++) {
