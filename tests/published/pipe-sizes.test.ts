@@ -103,6 +103,20 @@ published(
     expectWithin(callNumber("PIPE.INSIDE", "IPS PE", 1.25, 11, "US"), 1.34, 0.0006);
     expectWithin(callNumber("PIPE.INSIDE", "IPS PE", 2, 11, "US"), 1.917, 0.0006);
     expectWithin(callNumber("PIPE.INSIDE", "IPS PE", 3, 11, "US"), 2.825, 0.0006);
+    expectWithin(callNumber("PIPE.INSIDE", "IPS PE", 4, 11, "US"), 3.633, 0.0006);
+    expectWithin(callNumber("PIPE.INSIDE", "IPS PE", 6, 11, "US"), 5.349, 0.0016);
+  },
+);
+
+published(
+  {
+    source: "ANSI B36.10, Welded and seamless wrought steel pipe",
+    where: "outside diameter of 1/2 in, 0.840 in; wall of DR 11 averaged 6 % above",
+    seen: "from memory",
+  },
+  () => {
+    const bore = 0.84 - 2.12 * (0.84 / 11);
+    expectWithin(callNumber("PIPE.INSIDE", "IPS PE", 0.5, 11, "US"), bore, 0.0005);
   },
 );
 
