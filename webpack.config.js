@@ -24,7 +24,12 @@ function shared(target) {
           // into JavaScript of the age that its host reads.
           options: {
             transpileOnly: true,
-            compilerOptions: { target, module: "esnext", moduleResolution: "bundler", noEmit: false },
+            compilerOptions: {
+              target,
+              module: "esnext",
+              moduleResolution: "bundler",
+              noEmit: false,
+            },
           },
         },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
