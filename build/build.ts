@@ -61,7 +61,7 @@ function bundle(chosen: Configuration[]): Promise<readonly Stats[]> {
 function setHostScripts(): void {
   const page = join(dist, "taskpane.html");
   if (HOST_SCRIPTS === DEFAULT_HOST_SCRIPTS || !existsSync(page)) return;
-  writeFileSync(page, readFileSync(page, "utf8").replaceAll(DEFAULT_HOST_SCRIPTS, HOST_SCRIPTS));
+  writeFileSync(page, readFileSync(page, "utf8").split(DEFAULT_HOST_SCRIPTS).join(HOST_SCRIPTS));
 }
 
 async function main(names: readonly string[]): Promise<void> {
