@@ -70,7 +70,9 @@ export function mayFillCells(formula: string, names: Names): boolean {
     if (around === undefined) return false;
     // As part of an expression many values stay many, but in the one function made for that.
     const alone = isStart(all[from - 1]) && isEnd(all[to]);
-    return (TAKES_MANY[around.name]?.(around.place) ?? false) && (alone || around.name === "SUMPRODUCT");
+    return (
+      (TAKES_MANY[around.name]?.(around.place) ?? false) && (alone || around.name === "SUMPRODUCT")
+    );
   };
   for (let i = 0; i < all.length; i++) {
     const { kind, text } = all[i];
