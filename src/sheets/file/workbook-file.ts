@@ -13,6 +13,7 @@ import { fillingCells } from "../kit/filling";
 import { Lists, LISTS_SHEET } from "../kit/lists";
 import { MARGINS, PAPERS, printedParts, rowHeights } from "../kit/print";
 import { absolute } from "../kit/reference";
+import { unmerged } from "../kit/unmerged";
 import { toFile, toScreen } from "../../formula-text/dialect";
 import {
   BODY_SIZE,
@@ -60,10 +61,11 @@ const MONOSPACED = "Courier New";
  * itself stores them, with the value that each cell shows.
  */
 export function fileParts(
-  pages: readonly Page[],
+  definition: readonly Page[],
   shown: ShownValues,
   options: FileOptions,
 ): FileParts {
+  const pages = unmerged(definition);
   const lists = new Lists();
   const fills = fillingCells(pages);
   const sheets = pages.map((page) => sheetOf(page, shown, options, lists, fills));
@@ -99,11 +101,9 @@ function sheetOf(
     rows: [],
     cells,
     merges: [
-      ...page.cells.flatMap((cell) => {
-        const { span = 1 } = cell;
-        // A merge blocks a dynamic array, even one of a single value.
-        if (span === 1 || fills(cell)) return [];
-        const { row, column } = readAddress(cell.at);
+      ...page.cells.flatMap(({ at, span = 1 }) => {
+        if (span === 1) return [];
+        const { row, column } = readAddress(at);
         return [mergeOf(row, column, span)];
       }),
       ...(notice.columns > 1 ? [mergeOf(notice.row, notice.column, notice.columns)] : []),
@@ -194,7 +194,8 @@ const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "check"];
 /** Marks of one cell stand in its middle; headers stand as what is below them does. */
 function alignments(page: Page): ReadonlyMap<string, Alignment> {
   const cells = new Map(page.cells.map((cell) => [cell.at, cell]));
-  const isMark = ({ role, span }: SheetCell) => role === "check" && span === undefined;
+  const isMark = ({ role, span, runsOver, spill }: SheetCell) =>
+    role === "check" && span === undefined && runsOver === undefined && spill === undefined;
   const found = new Map<string, Alignment>();
   for (const cell of page.cells) {
     if (isMark(cell)) found.set(cell.at, CENTRED);
@@ -243,9 +244,8 @@ function writeCell(
       }
     }
   }
-  // A text that is not merged runs on over the empty cells beside it, unless it wraps.
-  const runsOn = fills && (cell.span ?? 1) > 1;
-  for (let across = 1; across < (cell.span ?? 1); across++) {
+  const { runsOver } = cell;
+  for (let across = 1; across < (runsOver ?? cell.span ?? 1); across++) {
     cells.set(`${row},${column + across}`, { value: null, style: style(looks[cell.role]) });
   }
   const key = `${row},${column}`;
@@ -257,7 +257,10 @@ function writeCell(
     style:
       first?.style ??
       aligned(
-        style({ ...lookOf(cell, value), ...(runsOn && { wrap: false }) }, cell.format),
+        style(
+          { ...lookOf(cell, value), ...(runsOver !== undefined && { wrap: runsOver === 1 }) },
+          cell.format,
+        ),
         placed.get(cell.at),
       ),
     ...(formula !== undefined &&
@@ -415,11 +418,21 @@ function rules(page: Page): ConditionalRule[] {
   });
   const checks = page.cells
     .filter(({ role, formula }) => role === "check" && formula !== undefined)
-    .flatMap(({ at }) => [
-      rule(at, `${at}="OK"`, passed),
-      rule(at, `LEFT(${at},${WAITING.length})="${WAITING}"`, waiting),
-      rule(at, `AND(${at}<>"",${at}<>"OK",LEFT(${at},${WAITING.length})<>"${WAITING}")`, failed),
-    ]);
+    .flatMap(({ at, runsOver = 1 }) => {
+      const { row, column } = readAddress(at);
+      const verdict = `$${at}`;
+      const range =
+        runsOver === 1 ? at : `${at}:${writeAddress({ row, column: column + runsOver - 1 })}`;
+      return [
+        rule(range, `${verdict}="OK"`, passed),
+        rule(range, `LEFT(${verdict},${WAITING.length})="${WAITING}"`, waiting),
+        rule(
+          range,
+          `AND(${verdict}<>"",${verdict}<>"OK",LEFT(${verdict},${WAITING.length})<>"${WAITING}")`,
+          failed,
+        ),
+      ];
+    });
   const marks = (page.marks ?? []).map(({ range, by }) => {
     const { row, column } = readRange(by);
     return rule(range, `${writeAddress({ row, column })}<>"OK"`, failed);

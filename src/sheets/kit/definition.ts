@@ -51,6 +51,8 @@ export interface SheetCell {
   readonly note?: string;
   /** Columns that the cell covers (merged), for text that wraps. */
   readonly span?: number;
+  /** In the place of `span`: columns that one line of text runs over, unmerged; 1 where it wraps. */
+  readonly runsOver?: number;
 }
 
 /** Where a formula's result fills more than its own cell. */
