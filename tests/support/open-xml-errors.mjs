@@ -1,3 +1,4 @@
+/* global console, process */
 // What the Open XML SDK's validator finds in the workbooks named, as JSON: {path: [error, …]}. A
 // process of its own: the validator is a module of the newer kind, and holds a runtime that ends with it.
 import { readFileSync } from "node:fs";
