@@ -200,7 +200,7 @@ ${SURENESS.map(([seen, meaning]) => `<dt>${seen}</dt><dd>${meaning}</dd>`).join(
 ${tallyTable(checks)}
 <p>At least ${found.values} values from ${found.sources} different sources were read or computed
 outside. They are counted in the tests' own text: a comparison is one, a table that is written out
-there is one for each row, and a verdict in words is none. Titles that differ in what stands in
+there is one for each row, a verdict in words is none, and no check is less than one. Titles that differ in what stands in
 brackets are one source.</p>
 ${resting("memory", "from memory", functions, checks)}
 ${resting("common practice", "common practice, no source", functions, checks)}

@@ -105,7 +105,7 @@ published(
   {
     source: "Temperature derating of polyethylene pipe in an open repository's table",
     where:
-      "factors 1, 0.935, 0.87, 0.805 and 0.74 at 20, 25, 30, 35 and 40 °C, those of ISO 4427-1",
+      "factors 1, 0.935, 0.87, 0.805 and 0.74 at 20, 25, 30, 35 and 40 °C; the table names no standard",
     seen: "read in a secondary text",
   },
   () => {
