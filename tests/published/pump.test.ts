@@ -199,10 +199,10 @@ published(
 
 published(
   {
-    source: "ICAO Doc 7488, Manual of the ICAO Standard Atmosphere (1993)",
+    source: "Standard atmosphere of ICAO, as tests of open repositories tabulate it",
     where:
       "table of pressure by altitude: 1013.25, 898.746, 794.952 and 540.199 hPa at 0, 1, 2 and 5 km",
-    seen: "from memory",
+    seen: "read in a secondary text",
   },
   () => {
     // At 0 °C the vapour takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
