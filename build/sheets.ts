@@ -40,7 +40,7 @@ async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Fi
     );
   return {
     workbook: await write(
-      `Needs the Fieldsum add-in; the values below were computed on ${DAY}.`,
+      `Needs the Fieldsum add-in; the values here were computed on ${DAY}.`,
       false,
     ),
     valuesOnly: await write(

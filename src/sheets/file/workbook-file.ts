@@ -13,19 +13,10 @@ import { fillingCells } from "../kit/filling";
 import { Lists, LISTS_SHEET } from "../kit/lists";
 import { MARGINS, PAPERS, printedParts, rowHeights } from "../kit/print";
 import { absolute } from "../kit/reference";
-import { unmerged } from "../kit/unmerged";
+import { lookRules } from "../kit/rules";
+import { printedColumns, unmerged } from "../kit/unmerged";
 import { toFile, toScreen } from "../../formula-text/dialect";
-import {
-  BODY_SIZE,
-  failed,
-  type Look,
-  looks,
-  palette,
-  passed,
-  seriesColours,
-  waiting,
-  WAITING,
-} from "../kit/look";
+import { BODY_SIZE, FONT, type Look, looks, MONOSPACED, palette, seriesColours } from "../kit/look";
 
 export type Value = string | number | boolean | null;
 
@@ -52,10 +43,6 @@ export interface FileParts {
   readonly chartValues: ReadonlyMap<string, readonly Value[]>;
 }
 
-/** With the same measures everywhere, also where only its free twin is installed. */
-const FONT = "Arial";
-const MONOSPACED = "Courier New";
-
 /**
  * Turns the pages of a ready-made sheet into what the workbook writer takes: formulas as the host
  * itself stores them, with the value that each cell shows.
@@ -65,10 +52,16 @@ export function fileParts(
   shown: ShownValues,
   options: FileOptions,
 ): FileParts {
-  const pages = unmerged(definition);
+  const laid = unmerged(definition).map((page) => {
+    const notice = noticePlace(page, shown, options.notice);
+    return { page: withRow(page, notice), notice };
+  });
+  const pages = laid.map(({ page }) => page);
   const lists = new Lists();
   const fills = fillingCells(pages);
-  const sheets = pages.map((page) => sheetOf(page, shown, options, lists, fills));
+  const sheets = laid.map(({ page, notice }) =>
+    sheetOf(page, notice, shown, options, lists, fills),
+  );
   const names = pages.flatMap((page) => namesOf(page, options.namespace));
   return {
     sheets: lists.columns.length === 0 ? sheets : [...sheets, listsSheet(lists)],
@@ -84,6 +77,7 @@ type Fills = (cell: SheetCell) => boolean;
 
 function sheetOf(
   page: Page,
+  notice: NoticePlace,
   shown: ShownValues,
   options: FileOptions,
   lists: Lists,
@@ -92,7 +86,7 @@ function sheetOf(
   const cells = new Map<string, Partial<Cell>>();
   const placed = alignments(page);
   for (const cell of page.cells) writeCell(cells, page, cell, shown, options, placed, fills(cell));
-  const notice = writeNotice(cells, page, options.notice);
+  writeNotice(cells, notice, options.notice);
   const heights = rowHeights(page);
   heights.set(notice.row + 1, Math.max(heights.get(notice.row + 1) ?? 0, NOTICE_ROW_POINTS));
   return {
@@ -153,33 +147,52 @@ const NOTICE_SIZE = 8;
 const NOTICE_ROW_POINTS = 26;
 /** Characters of the body that one of a larger text takes, a bold one a little more. */
 const BOLD = 1.1;
+/** How much of its lines a wrapped text fills. */
+const WRAPPED_FILL = 0.8;
+
+interface NoticePlace {
+  readonly row: number;
+  readonly column: number;
+  readonly columns: number;
+}
 
 /**
- * Where the values come from, at the right of the title's row, in as many columns as the title
- * leaves.
+ * Where the notice about the values stands: at the right of the title's row, in the columns that the
+ * title leaves, or below the page where those are too few.
  */
-function writeNotice(
-  cells: Map<string, Partial<Cell>>,
-  page: Page,
-  notice: string,
-): { row: number; column: number; columns: number } {
+function noticePlace(page: Page, shown: ShownValues, notice: string): NoticePlace {
   const title = page.cells.find(({ role }) => role === "title");
-  const { row } = title === undefined ? { row: 0 } : readAddress(title.at);
-  const size = (looks.title.size ?? BODY_SIZE) / BODY_SIZE;
-  const taken = String(title?.value ?? "").length * size * BOLD;
+  const { row, column: first } = readAddress(title?.at ?? "A1");
+  const text = String(title?.value ?? shown.value(page.name, row, first) ?? "");
+  const widths = printedColumns(page);
+  const taken = (text.length * (looks.title.size ?? BODY_SIZE) * BOLD) / BODY_SIZE;
   let width = 0;
   let column = 0;
-  while (column < page.widths.length - 1 && width < taken) width += page.widths[column++];
-  while (column < page.widths.length - 1 && cells.has(`${row},${column}`)) column++;
-  const look: Look = { size: NOTICE_SIZE, ink: palette.quiet, align: "right", wrap: true };
-  for (let at = column; at < page.widths.length; at++) {
-    cells.set(`${row},${at}`, {
-      value: at === column ? notice : null,
-      ...(at === column && { type: "string" as const }),
-      style: style(look),
-    });
+  while (column < widths.length && width < taken) width += widths[column++];
+  const others = page.cells.filter(({ at, role }) => {
+    const place = readAddress(at);
+    return place.row === row && place.column >= column && role !== "title";
+  });
+  const room = widths.slice(column).reduce((sum, one) => sum + one, 0) * (BODY_SIZE / NOTICE_SIZE);
+  if (others.length === 0 && 2 * WRAPPED_FILL * room >= notice.length) {
+    return { row, column, columns: widths.length - column };
   }
-  return { row, column, columns: page.widths.length - column };
+  return { row: readRange(page.printArea).rows, column: 0, columns: widths.length };
+}
+
+function withRow(page: Page, { row }: NoticePlace): Page {
+  const { columns, rows } = readRange(page.printArea);
+  if (row < rows) return page;
+  return { ...page, printArea: `A1:${writeAddress({ row, column: columns - 1 })}` };
+}
+
+function writeNotice(cells: Map<string, Partial<Cell>>, place: NoticePlace, notice: string): void {
+  const { row, column, columns } = place;
+  const look: Look = { size: NOTICE_SIZE, ink: palette.quiet, align: "right", wrap: true };
+  for (let at = column; at < column + columns; at++) {
+    const content = at === column ? { value: notice, type: "string" as const } : { value: null };
+    cells.set(`${row},${at}`, { ...content, style: style(look) });
+  }
 }
 
 interface Alignment {
@@ -189,13 +202,16 @@ interface Alignment {
 
 const CENTRED: Alignment = { horizontal: "center", indent: 0 };
 
-const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "check"];
+const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "sentence", "check", "mark"];
 
 /** Marks of one cell stand in its middle; headers stand as what is below them does. */
 function alignments(page: Page): ReadonlyMap<string, Alignment> {
   const cells = new Map(page.cells.map((cell) => [cell.at, cell]));
   const isMark = ({ role, span, runsOver, spill }: SheetCell) =>
-    role === "check" && span === undefined && runsOver === undefined && spill === undefined;
+    (role === "check" || role === "mark") &&
+    span === undefined &&
+    runsOver === undefined &&
+    spill === undefined;
   const found = new Map<string, Alignment>();
   for (const cell of page.cells) {
     if (isMark(cell)) found.set(cell.at, CENTRED);
@@ -226,8 +242,9 @@ function writeCell(
   fills: boolean,
 ): void {
   const { row, column } = readAddress(cell.at);
+  const from = readAddress(cell.shownIn ?? cell.at);
   const read = (down: number, across: number) =>
-    shown.value(page.name, row + down, column + across);
+    shown.value(page.name, from.row + down, from.column + across);
   const { spill } = cell;
   if (spill !== undefined) {
     for (let down = 0; down < spill.reserved; down++) {
@@ -258,7 +275,7 @@ function writeCell(
       first?.style ??
       aligned(
         style(
-          { ...lookOf(cell, value), ...(runsOver !== undefined && { wrap: runsOver === 1 }) },
+          { ...lookOf(cell, value), ...(runsOver !== undefined && { wrap: false }) },
           cell.format,
         ),
         placed.get(cell.at),
@@ -359,10 +376,16 @@ function style(look: Look, format?: string): CellStyle {
 /** A note is a prompt, that shows when the cell is chosen: a note's box would need a size of its own. */
 function validation(cell: SheetCell, lists: Lists): DataValidation[] {
   const { allowed, at, note } = cell;
-  if (allowed === undefined && note === undefined) return [];
   const prompt = note === undefined ? {} : { showInputMessage: true, inputMessage: note };
-  // A prompt alone forbids nothing.
-  if (allowed === undefined) return [{ range: at, type: "custom", formula1: "TRUE", ...prompt }];
+  // Text, or a number that a text may stand for: the workbook's own limits say what is wrong.
+  const isFree =
+    allowed === undefined ||
+    "text" in allowed ||
+    ("low" in allowed && allowed.orText !== undefined);
+  if (isFree) {
+    // A prompt alone forbids nothing.
+    return note === undefined ? [] : [{ range: at, type: "custom", formula1: "TRUE", ...prompt }];
+  }
   const common = {
     range: at,
     allowBlank: true,
@@ -408,36 +431,13 @@ function limitText({ low, high, whole }: Extract<Allowed, { low: number }>): str
 }
 
 function rules(page: Page): ConditionalRule[] {
-  let priority = 0;
-  const rule = (range: string, formula: string, look: Look): ConditionalRule => ({
+  return lookRules(page).map(({ range, formula, look }, i) => ({
     type: "expression",
-    priority: ++priority,
+    priority: i + 1,
     range,
     formula,
     style: ruleStyle(look),
-  });
-  const checks = page.cells
-    .filter(({ role, formula }) => role === "check" && formula !== undefined)
-    .flatMap(({ at, runsOver = 1 }) => {
-      const { row, column } = readAddress(at);
-      const verdict = `$${at}`;
-      const range =
-        runsOver === 1 ? at : `${at}:${writeAddress({ row, column: column + runsOver - 1 })}`;
-      return [
-        rule(range, `${verdict}="OK"`, passed),
-        rule(range, `LEFT(${verdict},${WAITING.length})="${WAITING}"`, waiting),
-        rule(
-          range,
-          `AND(${verdict}<>"",${verdict}<>"OK",LEFT(${verdict},${WAITING.length})<>"${WAITING}")`,
-          failed,
-        ),
-      ];
-    });
-  const marks = (page.marks ?? []).map(({ range, by }) => {
-    const { row, column } = readRange(by);
-    return rule(range, `${writeAddress({ row, column })}<>"OK"`, failed);
-  });
-  return [...checks, ...marks];
+  }));
 }
 
 function ruleStyle(look: Look): CellStyle {

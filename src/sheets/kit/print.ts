@@ -1,6 +1,7 @@
 import { columnLetters, readAddress, readRange } from "./address";
 import type { Page, UnitSystem } from "./definition";
 import { BODY_SIZE, looks } from "./look";
+import { printedColumns } from "./unmerged";
 
 /** Inches. */
 export const MARGINS = { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 };
@@ -18,7 +19,7 @@ const ROW_MARGIN_POINTS = 2.25;
 const LARGE_TEXT_ROW = 1.5;
 
 /** A column of the default font: seven pixels a character and five around, 96 pixels an inch. */
-function columnPoints(characters: number): number {
+export function columnPoints(characters: number): number {
   return ((characters * 7 + 5) * POINTS_PER_INCH) / 96;
 }
 
@@ -69,7 +70,7 @@ function mostHeight(page: Page, system: UnitSystem): number {
     page.landscape === true ? [paper.height, paper.width] : [paper.width, paper.height];
   const roomAcross = (across - MARGINS.left - MARGINS.right) * POINTS_PER_INCH;
   const roomDown = (down - MARGINS.top - MARGINS.bottom) * POINTS_PER_INCH;
-  const width = page.widths.reduce((sum, characters) => sum + columnPoints(characters), 0);
+  const width = printedColumns(page).reduce((sum, characters) => sum + columnPoints(characters), 0);
   return (USED * roomDown) / Math.min(1, (USED * roomAcross) / width);
 }
 
