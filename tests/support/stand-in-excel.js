@@ -60,7 +60,7 @@
   let isQuiet = { calculation: false, screen: false };
   let wrote = false;
 
-  const MAY_SPILL = /\b(?:IRRIG|FIELD)\.|\bINDEX\(|\bFILTER\(|\bHSTACK\(/i;
+  const MAY_SPILL = /\bIRRIG\.[A-Z.]+\(|\bINDEX\(|\bFILTER\(|\bHSTACK\(/i;
   const isMergedAt = (sheet, key) =>
     Object.entries(sheet.look).some(
       ([address, log]) => log.merged && address.split(":")[0] === key,
@@ -69,7 +69,8 @@
     if (typeof content !== "string") return content;
     if (content.startsWith("'")) return content.slice(1);
     if (!content.startsWith("=")) return content;
-    return isMergedAt(sheet, key) && MAY_SPILL.test(content) ? "#SPILL!" : content;
+    const bare = content.replace(/"[^"]*"/g, '""');
+    return isMergedAt(sheet, key) && MAY_SPILL.test(bare) ? "#SPILL!" : content;
   };
   const SHEET_NAME = /^(?!')[^[\]:*?/\\]{1,31}(?<!')$/;
   const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]{0,254}$/u;
@@ -86,7 +87,6 @@
   };
   /** A typed list has 255 characters at most; a longer one leads to cells that are there. */
   const checkRule = (rule) => {
-    if (state.refuses.includes("dataValidation")) return invalid();
     const source = rule.list?.source;
     if (source === undefined) return;
     if (source.startsWith("=") ? !lead(source) : source.length > 255) invalid();
@@ -121,17 +121,22 @@
   };
   /** Takes anything that only changes looks, and remembers it. */
   const lookOf = (log, path = "") => {
-    if (state.refuses.includes(path)) invalid();
+    const [part] = path.split(".");
+    const checkPart = () => {
+      if (state.refuses.includes(part)) invalid();
+    };
     return new Proxy(() => undefined, {
       get: (_, name) => lookOf(log, `${path}.${String(name)}`),
       set: (_, name, value) => {
-        log[`${path}.${String(name)}`.slice(1)] = value;
+        checkPart();
+        log[`${path}.${String(name)}`] = value;
         if (`${path}.${String(name)}` === "dataValidation.rule") checkRule(value);
         wrote = true;
         return true;
       },
       apply: (_, __, args) => {
-        log[path.slice(1)] = args;
+        checkPart();
+        log[path] = args;
         if (path === "pageLayout.setPrintArea") {
           const isArea = (part) => /^[A-Z]+[1-9]\d*:[A-Z]+[1-9]\d*$/.test(part);
           if (!args[0].split(",").every(isArea)) invalid();
@@ -211,6 +216,8 @@
           values: () => [],
           rowIndex: () => 0,
           columnIndex: () => 0,
+          rowCount: () => 0,
+          columnCount: () => 0,
         },
       );
     const places = keys.map(parse);
@@ -245,7 +252,12 @@
         charts: { add: (...given) => chartOn(sheet, given) },
         write: (name, value) => (sheet.settings[name] = value),
       },
-      { name: () => sheet.name, showGridlines: () => true, isNullObject: () => false },
+      {
+        name: () => sheet.name,
+        showGridlines: () => true,
+        visibility: () => sheet.settings.visibility ?? "Visible",
+        isNullObject: () => false,
+      },
     );
   /** A chart whose series are named as the host names them: by a text, or by the cell that one leads to. */
   const chartOn = (sheet) => {
