@@ -21,6 +21,7 @@ import { catalogue } from "../src/catalogue";
 import { readAddress } from "../src/sheets/kit/address";
 import type { Page } from "../src/sheets/kit/definition";
 import { toScreen } from "../src/formula-text/dialect";
+import { type Fault, withCauses } from "./root-causes";
 import { type Hosted, loadedHost } from "./stand-in-host";
 
 export type Value = string | number | boolean | null;
@@ -31,6 +32,8 @@ export interface EvaluatedSheet {
   value(page: string, row: number, column: number): Value;
   /** Cells that show an error, with the message of our own functions where there is one. */
   readonly errors: readonly string[];
+  /** The same errors in their parts, without spills of another size. */
+  readonly faults: readonly Fault[];
 }
 
 /** The engine keeps parsed formulas by the workbook's id, for as long as the process runs. */
@@ -83,7 +86,8 @@ export async function evaluate(pages: readonly Page[], namespace: string): Promi
     // Truth values are kept as 0 and 1, and marked by their type.
     return cell?.t === BOOLEAN ? cell.v === 1 : ((cell?.v ?? null) as Value);
   };
-  return { value: reader(pages, read), errors: errorsOf(pages, read, messages) };
+  const faults = faultsOf(pages, read, messages);
+  return { value: reader(pages, read), errors: errorsOf(pages, read, faults), faults };
 }
 
 const BOOLEAN = 3;
@@ -99,18 +103,30 @@ function reader(pages: readonly Page[], read: Read): EvaluatedSheet["value"] {
   };
 }
 
-function errorsOf(pages: readonly Page[], read: Read, messages: Map<string, string>): string[] {
-  return pages.flatMap((page, i) =>
-    page.cells.flatMap(({ at, formula, spill }) => {
+function faultsOf(pages: readonly Page[], read: Read, messages: Map<string, string>): Fault[] {
+  const found = pages.flatMap((page, i) =>
+    page.cells.flatMap(({ at, formula }) => {
       if (formula === undefined) return [];
       const { row, column } = readAddress(at);
       const value = read(i, row, column);
-      const place = `${page.name}!${at}`;
-      if (value === null || errorCodes.has(value)) {
-        const message = messages.get(key(sheetId(i), row, column)) ?? "";
-        return [`${place} shows ${String(value)}: ${formula} ${message}`.trim()];
-      }
-      if (spill === undefined) return [];
+      if (value !== null && !errorCodes.has(value)) return [];
+      const message = messages.get(key(sheetId(i), row, column)) ?? "";
+      return [{ cell: `${page.name}!${at}`, code: String(value), message, formula }];
+    }),
+  );
+  return withCauses(pages, found);
+}
+
+function errorsOf(pages: readonly Page[], read: Read, faults: readonly Fault[]): string[] {
+  const shown = faults.map(({ cell, code, formula, message }) =>
+    `${cell} shows ${code}: ${formula} ${message}`.trim(),
+  );
+  const short = pages.flatMap((page, i) =>
+    page.cells.flatMap(({ at, formula, spill }) => {
+      if (formula === undefined || spill === undefined) return [];
+      const { row, column } = readAddress(at);
+      const value = read(i, row, column);
+      if (value === null || errorCodes.has(value)) return [];
       const { rows, columns } = spill;
       const fills =
         read(i, row + rows - 1, column + columns - 1) !== null &&
@@ -118,9 +134,10 @@ function errorsOf(pages: readonly Page[], read: Read, messages: Map<string, stri
         read(i, row, column + columns) === null;
       return fills
         ? []
-        : [`${place} does not fill ${rows} rows and ${columns} columns: ${formula}`];
+        : [`${page.name}!${at} does not fill ${rows} rows and ${columns} columns: ${formula}`];
     }),
   );
+  return [...shown, ...short];
 }
 
 function sheetId(index: number): string {

@@ -16,6 +16,8 @@ export interface Criterion {
   readonly cure: string;
   /** Says the value and the difference; without it the difference is in percent of the bound. */
   readonly measure?: Measure;
+  /** A share that is said in percent beside its limit. */
+  readonly fraction?: true;
 }
 
 /** What is wrong where the value may be at most the bound. */
@@ -28,15 +30,28 @@ export function tooLow(criterion: Criterion): string | undefined {
   return complaint(criterion, shortfall(criterion.value, criterion.bound), "below");
 }
 
-function complaint(
-  { what, value, bound, named, cure, measure }: Criterion,
-  difference: number,
-  side: string,
-): string | undefined {
-  if (difference === 0) return undefined;
+function complaint(criterion: Criterion, difference: number, side: string): string | undefined {
+  if (difference === 0 || readsAlike(criterion)) return undefined;
+  const { what, value, bound, named, cure, measure, fraction } = criterion;
+  if (fraction === true) return `${what} by ${inPercent(value)}; ${named}: ${cure}`;
   return measure === undefined
-    ? `${what} is ${rounded((difference / bound) * 100)} % ${side} ${named}: ${cure}`
+    ? `${what} is ${inPercent(difference / bound)} ${side} ${named}: ${cure}`
     : `${what} of ${measure.say(value)} is ${measure.say(difference)} ${side} ${named}: ${cure}`;
+}
+
+/** A value that is said as the bound is said passes: nobody can see the difference, or mend it. */
+function readsAlike({ value, bound, measure }: Criterion): boolean {
+  return measure === undefined
+    ? Math.abs(value - bound) < SHOWN * Math.abs(bound)
+    : measure.say(value) === measure.say(bound);
+}
+
+/** Half of the last digit of a percentage as the sheets show it. */
+const SHOWN = 0.0005;
+
+/** "25.8%" of 0.258. */
+export function inPercent(fraction: number): string {
+  return `${rounded(fraction * 100)}%`;
 }
 
 /** "OK", or all complaints in one sentence. */

@@ -3,8 +3,8 @@ import { GREATEST_SPEED } from "../boundary/greatest-speed";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { readRegulatorPressures } from "../boundary/regulator-pressures";
-import { percent, readUnits } from "../boundary/units";
-import { tooHigh, tooLow, verdict } from "../boundary/verdict";
+import { readUnits } from "../boundary/units";
+import { inPercent, tooHigh, tooLow, verdict } from "../boundary/verdict";
 import { allowablePressure } from "../formulas/allowable-pressure";
 import { largestSpacing } from "../formulas/sprinkler-spacing";
 import { PRESSURE_VARIATION, SHARE_OF_RATING } from "../tables/practice-limits";
@@ -22,8 +22,8 @@ enum Units {
  * @customfunction CHECK_VARIATION CHECK.VARIATION
  * @param variation Pressure variation, a fraction, 0 or more; LATERAL.VARIATION gives it.
  * @param [limit] Largest variation, a fraction above 0 up to 1 (blank or 0: 0.2).
- * @returns "OK", or one sentence: by how many percent of the limit it is above, and what to change.
- * @remarks With heads that follow a square root, 20 % of pressure is 10 % of flow. A formatting rule can test the cell for "OK".
+ * @returns "OK", or one sentence: what it varies by, the limit, and what to change.
+ * @remarks With heads that follow a square root, 20% of pressure is 10% of flow. What is said alike passes. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 442, Sprinkler System; from memory.
  * @errors #VALUE! for a blank or text, a negative variation, or a limit above 1.
  * @task does every head get about the same?
@@ -33,11 +33,12 @@ export function checkVariation(variation: any, limit?: any): any {
   const most = readOptionalNumber("limit", limit, above(0, 1)) ?? PRESSURE_VARIATION;
   return verdict(
     tooHigh({
-      what: "pressure variation",
+      what: "pressure varies",
       value: readNumber("variation", variation, atLeast(0)),
       bound: most,
-      named: `the limit of ${most}`,
-      cure: "use larger tubing, fewer heads or a run with less slope, or regulators under the heads",
+      named: `the limit is ${inPercent(most)}`,
+      cure: "use larger tubing, fewer sprinklers or a run with less slope, or regulators",
+      fraction: true,
     }),
   );
 }
@@ -116,7 +117,7 @@ export function checkPressure(pressure: any, rating: any, share?: any): any {
       what: "pressure",
       value: readNumber("pressure", pressure, atLeast(0)),
       bound: allowablePressure(readNumber("rating", rating, above(0)), part),
-      named: `${percent.say(part)} of the rating`,
+      named: `${inPercent(part)} of the rating`,
       cure: "use pipe and parts with a higher rating, or lower the pressure",
     }),
   );
