@@ -56,7 +56,10 @@ export class SheetEngine {
   /** What cells show while nothing is being computed. */
   private shown: (place: Place) => Value = () => null;
 
-  private constructor(pages: readonly Page[], namespace: string) {
+  private constructor(
+    pages: readonly Page[],
+    private readonly namespace: string,
+  ) {
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: {} },
@@ -94,33 +97,27 @@ export class SheetEngine {
     return this.messages.of(sheetId(page), row, column);
   }
 
-  /** Puts contents into cells and computes what follows from them. */
+  /** Puts contents into cells and computes the workbook, as if it had been opened with them. */
   async put(
-    contents: readonly { readonly place: Place; readonly cell: ICellData }[],
-    force = false,
+    contents: readonly {
+      readonly place: Place;
+      readonly content: Pick<SheetCell, "formula" | "value">;
+    }[],
   ): Promise<void> {
-    for (const { place, cell } of contents) {
+    for (const { place, content } of contents) {
       this.commands.syncExecuteCommand(
         SetRangeValuesMutation.id,
         {
           unitId: this.id,
           subUnitId: sheetId(place.page),
-          cellValue: { [place.row]: { [place.column]: cell } },
+          cellValue: {
+            [place.row]: { [place.column]: contentOf(content, this.namespace) },
+          },
         },
         { onlyLocal: true },
       );
     }
-    await this.compute(
-      force
-        ? { forceCalculation: true }
-        : {
-            dirtyRanges: contents.map(({ place: { page, row, column } }) => ({
-              unitId: this.id,
-              sheetId: sheetId(page),
-              range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
-            })),
-          },
-    );
+    await this.compute({ forceCalculation: true });
   }
 
   close(): void {
@@ -151,7 +148,8 @@ export class SheetEngine {
     await new Promise<void>((resolve) => {
       const listening = this.commands.onCommandExecuted((command) => {
         if (command.id !== SetFormulaCalculationNotificationMutation.id) return;
-        const { functionsExecutedState } = command.params as ISetFormulaCalculationNotificationMutation;
+        const { functionsExecutedState } =
+          command.params as ISetFormulaCalculationNotificationMutation;
         if (functionsExecutedState === undefined) return;
         listening.dispose();
         resolve();
@@ -201,7 +199,7 @@ function sheetId(page: number): string {
 }
 
 /** A cell of a definition as the engine takes it. */
-export function contentOf(
+function contentOf(
   { formula, value }: Pick<SheetCell, "formula" | "value">,
   namespace: string,
 ): ICellData {

@@ -1,7 +1,9 @@
 /** Cells that formulas elsewhere fill, by sheet, row and column, as the formula engine keeps them. */
 export type Spills = Readonly<Record<string, Cells | undefined>>;
 
-type Cells = Readonly<Record<number, Readonly<Record<number, Cell | null | undefined>> | undefined>>;
+type Cells = Readonly<
+  Record<number, Readonly<Record<number, Cell | null | undefined>> | undefined>
+>;
 
 interface Cell {
   readonly v?: unknown;
