@@ -1,11 +1,5 @@
 import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
-import type {
-  ICellData,
-  IUnitRange,
-  IWorkbookData,
-  IWorksheetData,
-  Workbook,
-} from "@univerjs/core";
+import type { ICellData, IWorkbookData, IWorksheetData, Workbook } from "@univerjs/core";
 import {
   ErrorType,
   FormulaDataModel,
@@ -20,7 +14,7 @@ import { catalogue } from "../src/catalogue";
 import { toScreen } from "../src/formula-text/dialect";
 import { readAddress } from "../src/sheets/kit/address";
 import type { Page, SheetCell } from "../src/sheets/kit/definition";
-import { changedSpills, type Spills } from "../src/trial/changed-spills";
+import { sameSpills, type Spills } from "../src/trial/same-spills";
 import { Messages, SheetFunction } from "./engine-functions";
 
 export type Value = string | number | boolean | null;
@@ -84,7 +78,7 @@ export class SheetEngine {
 
   static async open(pages: readonly Page[], namespace: string): Promise<SheetEngine> {
     const engine = new SheetEngine(pages, namespace);
-    await engine.compute({ forceCalculation: true });
+    await engine.compute();
     return engine;
   }
 
@@ -117,7 +111,7 @@ export class SheetEngine {
         { onlyLocal: true },
       );
     }
-    await this.compute({ forceCalculation: true });
+    await this.compute();
   }
 
   close(): void {
@@ -126,25 +120,19 @@ export class SheetEngine {
   }
 
   /** Computes until no cell that a formula elsewhere fills changes any more. */
-  private async compute(what: Partial<Dirty>): Promise<void> {
-    let next = what;
+  private async compute(): Promise<void> {
     for (let round = 0; round < MOST_ROUNDS; round++) {
       const before = this.spilled();
-      await this.computeOnce(next);
-      const dirtyRanges: IUnitRange[] = changedSpills(before, this.spilled()).map((changed) => ({
-        unitId: this.id,
-        ...changed,
-      }));
-      if (dirtyRanges.length === 0) {
+      await this.computeOnce();
+      if (sameSpills(before, this.spilled())) {
         this.read();
         return;
       }
-      next = { dirtyRanges };
     }
     throw new Error("the workbook does not come to rest");
   }
 
-  private async computeOnce(what: Partial<Dirty>): Promise<void> {
+  private async computeOnce(): Promise<void> {
     await new Promise<void>((resolve) => {
       const listening = this.commands.onCommandExecuted((command) => {
         if (command.id !== SetFormulaCalculationNotificationMutation.id) return;
@@ -154,11 +142,10 @@ export class SheetEngine {
         listening.dispose();
         resolve();
       });
-      void this.commands.executeCommand(
-        SetFormulaCalculationStartMutation.id,
-        { ...NOTHING_DIRTY, ...what },
-        { onlyLocal: true },
-      );
+      // All of it: what the engine itself takes for unchanged may hold an old value, behind INDEX.
+      void this.commands.executeCommand(SetFormulaCalculationStartMutation.id, ALL_DIRTY, {
+        onlyLocal: true,
+      });
     });
   }
 
@@ -178,13 +165,8 @@ export class SheetEngine {
   }
 }
 
-interface Dirty {
-  readonly forceCalculation: boolean;
-  readonly dirtyRanges: readonly IUnitRange[];
-}
-
-const NOTHING_DIRTY = {
-  forceCalculation: false,
+const ALL_DIRTY = {
+  forceCalculation: true,
   dirtyRanges: [],
   dirtyNameMap: {},
   dirtyDefinedNameMap: {},
