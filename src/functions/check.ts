@@ -221,7 +221,7 @@ export function checkChart(pressure: any, chart: any[][]): any {
  * @remarks As SPRINKLER.SPACING: along the line at most 50 % of the wetted diameter; between positions 65 % at 0 wind, 60 % up to and at 5 mph, 50 % up to and at 10 mph, 45 % above. A formatting rule can test the cell for "OK".
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442; from memory.
  * @errors #VALUE! for a blank, text or negative value, or a spacing, move or diameter that is not above 0.
- * @cautions roads and buildings, overhead wires
+ * @cautions roads and buildings, overhead wires, treated water
  * @task do the heads overlap enough?
  * @example =IRRIG.CHECK.SPACING(45, 50, 92, 5, "US")
  */

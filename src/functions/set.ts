@@ -87,7 +87,7 @@ export function setPositions(width: any, move: any): any {
  * @remarks Each line takes a block of neighbouring positions and goes through it in order; where the positions don't share out evenly the first lines have one more. Whole sets only: a set starts only where it and its move fit into the day's hours. A set that starts past midnight shows the next day. Lines beyond the number of positions stay idle and have no row.
  * @source Arithmetic of the rotation: every position once, no line in two places.
  * @errors #VALUE! for a blank, text, or a number outside its range; #N/A where hours and movehours together are more than dayhours.
- * @cautions towing, pressure
+ * @cautions towing, pressure, lightning
  * @task in what order do I move the lines?
  * @example =IRRIG.SET.PLAN(2, 14, 11, 1, 12, 6)
  */

@@ -113,7 +113,7 @@ export function sprinklerK(chart: any[][], units?: Units): any[][] {
  * @remarks Along the line 50 % of the wetted diameter. Between positions 65 % in no wind, 60 % up to and at 5 mph (8 km/h), 50 % up to and at 10 mph (16 km/h), 45 % above. A starting point: a catch test on the field goes first.
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442, Irrigation System, Sprinkler (from memory).
  * @errors #VALUE! for a wetted diameter that is not above 0, or a blank, text or negative wind.
- * @cautions roads and buildings, overhead wires
+ * @cautions roads and buildings, overhead wires, treated water
  * @task how far apart may heads and positions be?
  * @example =IRRIG.SPRINKLER.SPACING(90, 4, "US")
  */

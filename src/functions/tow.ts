@@ -75,7 +75,7 @@ export function towWeight(
  * @remarks Weight × (drag × cos + sin) of the slope. Starting takes more than keeping on, and so do ruts, corners and stands that catch. The range of drag is common practice, without a published source. Compare with TOW.SAFEPULL and with the limits of vehicle and hitch.
  * @source Coulomb friction on a slope.
  * @errors #VALUE! for a blank, text or negative value, or a drag or slope out of range.
- * @cautions towing, overhead wires
+ * @cautions towing, overhead wires, lightning
  * @task how hard must I pull to move a line?
  * @example =IRRIG.TOW.PULL(520, 0.45, "US", 2)
  */
