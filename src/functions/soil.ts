@@ -97,7 +97,7 @@ export function soilAwc(texture: Texture, units?: Units): any {
  * Profile class, for SOIL.INTAKE, that a soil texture belongs to.
  * @customfunction SOIL_PROFILE SOIL.PROFILE
  * @param texture Soil texture of the upper soil, such as "silt loam" (the remarks list them all); any case, spaces or hyphens.
- * @param [compact] TRUE where the soil lies over a more compact one, FALSE (blank) where it is alike to 6 ft (1.8 m).
+ * @param [compact] TRUE where the soil lies over a more compact one, FALSE (blank) where it is alike to 6 ft (1.8 m); the words as text count too.
  * @returns Profile class, a text that SOIL.INTAKE takes.
  * @remarks very coarse sand, coarse sand, fine sand, loamy sand: "coarse sandy"; sandy loam, fine sandy loam: "light sandy loam"; very fine sandy loam, loam, silt loam: "silt loam"; each with "over compact" behind it when compact is TRUE. clay loam, silty clay loam, sandy clay loam, sandy clay, silty clay, clay: "heavy clay", compact or not. peat: the table has none. The published table names its classes only; where a texture could be in two, it is in the one that takes less water (common practice, no source).
  * @source Classes: USDA Soil Conservation Service, National Engineering Handbook, Section 15 Chapter 11 (1983), maximum application rates; the textures in them: common practice, no source.

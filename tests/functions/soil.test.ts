@@ -40,6 +40,11 @@ describe("SOIL.PROFILE", () => {
     expect(call("SOIL.PROFILE", "silt loam", compact)).toBe("silt loam");
   });
 
+  test("the words TRUE and FALSE as text, as a list or a cell of text hands them over", () => {
+    expect(call("SOIL.PROFILE", "silt loam", "TRUE")).toBe("silt loam over compact");
+    expect(call("SOIL.PROFILE", "silt loam", "FALSE")).toBe("silt loam");
+  });
+
   test("over a compact subsoil; a heavy clay stays what it is", () => {
     expect(call("SOIL.PROFILE", "Loamy Sand", true)).toBe("coarse sandy over compact");
     expect(call("SOIL.PROFILE", "silty clay", true)).toBe("heavy clay");
