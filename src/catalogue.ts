@@ -13,6 +13,8 @@ export const catalogue = [
   "PIPE_MAXFLOW",
   "PIPE_VOLUME",
   "PIPE_INSIDE",
+  "PIPE_OUTSIDE",
+  "PIPE_EXPANSION",
   "PIPE_RATING",
   "PIPE_SURGE",
   // WATER

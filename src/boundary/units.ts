@@ -88,6 +88,8 @@ export interface Units {
   readonly fieldVolume: Measure;
   readonly speed: Measure;
   readonly temperature: Measure;
+  /** A difference of two temperatures. */
+  readonly temperatureChange: Measure;
   readonly power: Measure;
   readonly weight: Measure;
   readonly pull: Measure;
@@ -127,6 +129,7 @@ function build(system: System): Units {
     speed: choose("ft/s", factor.FOOT, "m/s", 1),
     // °F + 459.67 and °C + 273.15 are the absolute temperatures, in Rankine and kelvin.
     temperature: choose("°F", 5 / 9, "°C", 1, [459.67, factor.ZERO_CELSIUS]),
+    temperatureChange: choose("°F", 5 / 9, "°C", 1),
     power: choose("hp", factor.HORSEPOWER, "kW", factor.KILOWATT),
     weight: choose("lb", factor.POUND, "kg", 1),
     pull: choose("lbf", factor.POUND_FORCE, "N", 1),
