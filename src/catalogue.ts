@@ -50,10 +50,12 @@ export const catalogue = [
   "PUMP_NPSH",
   "PUMP_ENERGY",
   "PUMP_DUTY",
+  "PUMP_CURVE",
   "PUMP_STATIC",
   "PUMP_LINES",
   // SOURCE
   "SOURCE_DAYS",
+  "SOURCE_BALANCE",
   // APPLICATION
   "APPLICATION_RATE",
   "APPLICATION_DEPTH",
@@ -80,6 +82,7 @@ export const catalogue = [
   "SOIL_PROFILE",
   "SOIL_INTAKE",
   "SOIL_NET",
+  "SOIL_RAIN",
   // CROP
   "CROP_ROOT",
   "CROP_DEPLETION",
@@ -91,6 +94,7 @@ export const catalogue = [
   "ET_WIND2M",
   "ET_SOLAR",
   "ET_RADIATION",
+  "ET_PEAK",
   // FLUSH
   "FLUSH_FLOW",
   "FLUSH_PRESSURE",

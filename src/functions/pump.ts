@@ -1,4 +1,4 @@
-import { readCurve, steadyDuty } from "../boundary/curve";
+import { readCurve, readSheetColumn, steadyDuty, valueAtFlow } from "../boundary/curve";
 import { energyMeasure, readEnergySource } from "../boundary/energy";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { askLinesOnPump, linesRunningTable } from "../boundary/lines-on-pump";
@@ -202,6 +202,23 @@ export function pumpDuty(curve: any[][], demand: any[][], units?: Units): any[][
     ],
     [[u.flow.give(duty.flow), u.length.give(duty.head)]],
   );
+}
+
+/**
+ * Any column of a pump's sheet at a flow: efficiency, suction head required, power, head.
+ * @customfunction PUMP_CURVE PUMP.CURVE
+ * @param points Two columns, flow and the value that the pump's sheet gives there, two points or more, rows in any order.
+ * @param flow Flow, 0 or more, in the unit of the points.
+ * @returns Value at that flow, in the unit of the points.
+ * @remarks A monotone cubic goes through the points (two points: a straight line), so the curve keeps its peak and never swings beyond a point, and nothing is guessed beyond the first and the last. Takes no units argument. A last row of 0 and 0 counts as blank: begin a sheet that has a value of 0 at no flow with that row. Suction head required rises steeply at the end of a curve: take points close together there.
+ * @source Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17; Fritsch and Butland (1984), SIAM Journal on Scientific and Statistical Computing 5.
+ * @errors #VALUE! for points that are not two columns of numbers, one point only, a flow listed twice, or a blank, text or negative flow. #N/A for a flow outside the points.
+ * @cautions electricity
+ * @task how efficient is my pump at this flow?
+ * @example =IRRIG.PUMP.CURVE({40,0.48;80,0.66;120,0.71;160,0.64}, 118)
+ */
+export function pumpCurve(points: any[][], flow: any): any {
+  return valueAtFlow(readSheetColumn("points", points), readNumber("flow", flow, atLeast(0)));
 }
 
 /**

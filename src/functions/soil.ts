@@ -3,6 +3,8 @@ import { above, atLeast } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
 import { percent, readUnits } from "../boundary/units";
 import { readWaterCapacity } from "../boundary/water-capacity";
+import { readMonthUse } from "../boundary/water-use";
+import { effectiveRain } from "../formulas/effective-rain";
 import { netDepth } from "../formulas/net-depth";
 import {
   largestApplicationRate,
@@ -156,6 +158,31 @@ export function soilNet(awc: any, root: any, depletion: any, units?: Units): any
       readWaterCapacity(u, awc),
       u.length.read("root", root, above(0)),
       readNumber("depletion", depletion, above(0, 1)),
+    ),
+  );
+}
+
+/**
+ * Effective rain of a month: the part that the crop can use.
+ * @customfunction SOIL_RAIN SOIL.RAIN
+ * @param rain Rain of the month (in, mm), 0 or more: an average, or better that of a dry year.
+ * @param use Water that the crop uses in the month (in, mm), 0 to 31 in or 775 mm; 0 is a month without a crop.
+ * @param net Net depth of an irrigation (in, mm), above 0: the room that rain finds in the soil; SOIL.NET gives it.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Effective rain (in, mm), never above the rain or the use.
+ * @remarks In inches (0.70917·rain^0.82416 − 0.11556)·10^(0.02426·use) times a storage factor of the net depth, 0.72 at 0.75 in, 1.00 at 3 in and 1.08 at 7 in and deeper. For whole months of average rain on well-drained soil; not for single storms. Steep ground, tight soil and cloudbursts leave less: size a system for a dry year. The use less the effective rain is what irrigation must bring.
+ * @source USDA Soil Conservation Service, Technical Release 21 (revised 1970); National Engineering Handbook, Part 623 Chapter 2 (1993), equations 2-84 and 2-85, read in secondary texts.
+ * @errors #VALUE! for a blank or text, a negative rain, or a use or net depth out of its range.
+ * @task how much of the rain counts?
+ * @example =IRRIG.SOIL.RAIN(3.2, 7.5, 2, "US")
+ */
+export function soilRain(rain: any, use: any, net: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.depth.give(
+    effectiveRain(
+      u.depth.read("rain", rain, atLeast(0)),
+      readMonthUse(u, "use", use),
+      u.depth.read("net", net, above(0)),
     ),
   );
 }

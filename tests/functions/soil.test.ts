@@ -149,3 +149,26 @@ describe("SOIL.NET", () => {
     expectClose(net("SI"), (1900 / 12) * 0.5 * 0.6, 1e-9);
   });
 });
+
+describe("SOIL.RAIN", () => {
+  test("both systems agree", () => {
+    const inches = callNumber("SOIL.RAIN", 3, 7, 2, "US");
+    expectClose(callNumber("SOIL.RAIN", 3 * 25.4, 7 * 25.4, 2 * 25.4, "SI"), inches * 25.4, 1e-9);
+  });
+
+  test("never above the rain or the use", () => {
+    expect(callNumber("SOIL.RAIN", 4, 0, 2)).toBe(0);
+    expect(callNumber("SOIL.RAIN", 0, 7, 2)).toBe(0);
+    expectClose(callNumber("SOIL.RAIN", 9, 2, 3), 2, 1e-12);
+  });
+
+  test("a wrong argument is named", () => {
+    expect(callError("SOIL.RAIN", -1, 7, 2).message).toBe("rain must be 0 in or more; got -1");
+    expect(callError("SOIL.RAIN", 3, 32, 2).message).toBe("use must be from 0 to 31 in; got 32");
+    expect(callError("SOIL.RAIN", 3, 776, 50, "SI").message).toBe(
+      "use must be from 0 to 775 mm; got 776",
+    );
+    expect(callError("SOIL.RAIN", 3, 7, 0).message).toBe("net must be above 0 in; got 0");
+    expect(callError("SOIL.RAIN", null, 7, 2).message).toMatch(/^rain is missing/);
+  });
+});
