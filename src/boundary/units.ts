@@ -1,7 +1,7 @@
 import * as factor from "../ground/unit-factors";
 import type { Cell } from "./cell";
 import { readOptionalChoice } from "./choices";
-import { between, type Limit } from "./limits";
+import { between, inUnit, type Limit } from "./limits";
 import { checked, readNumber, readNumbers, readOptionalNumber } from "./numbers";
 
 export type System = "US" | "SI";
@@ -60,7 +60,7 @@ export class Measure {
 
   /** "48.4 psi": for messages, three or four digits. */
   say(si: number): string {
-    return `${rounded(this.give(si))} ${this.unit}`;
+    return inUnit(rounded(this.give(si)), this.unit);
   }
 }
 

@@ -3,8 +3,8 @@ import { expectClose } from "../support/published";
 
 describe("SOIL.AWC", () => {
   test("the same soil in both systems", () => {
-    expectClose(callNumber("SOIL.AWC", "silt loam"), 1.9, 1e-12);
-    expectClose(callNumber("SOIL.AWC", "silt loam", "SI"), (1.9 / 12) * 1000, 1e-12);
+    expectClose(callNumber("SOIL.AWC", "silt loam"), 2, 1e-12);
+    expectClose(callNumber("SOIL.AWC", "silt loam", "SI"), (2 / 12) * 1000, 1e-12);
   });
 
   test.each(["Silt Loam", "SILT-LOAM", " silt loams ", "silt_loam"])(
@@ -90,7 +90,7 @@ describe("SOIL.INTAKE", () => {
     expect(callError("SOIL.INTAKE", "silt loam", 16.1)).toMatchObject({
       code: "#N/A",
       message:
-        "the table of application rates ends at a slope of 16 %: have the rate tested on the ground",
+        "the table of application rates ends at a slope of 16%: have the rate tested on the ground",
     });
   });
 
@@ -102,13 +102,26 @@ describe("SOIL.INTAKE", () => {
     expectClose(callNumber("SOIL.INTAKE", profile, 0), 0.3, 1e-12);
   });
 
+  test("sod takes more than bare ground; blank is bare", () => {
+    for (const blank of [null, "", 0, "bare", "Bare"]) {
+      expectClose(callNumber("SOIL.INTAKE", "silt loam", 2, "US", blank), 0.5, 1e-12);
+    }
+    for (const sod of ["sod", "SOD", "cover", "grass"]) {
+      expectClose(callNumber("SOIL.INTAKE", "silt loam", 2, "US", sod), 1, 1e-12);
+    }
+    expectClose(callNumber("SOIL.INTAKE", "silt loam", 2, "SI", "sod"), 25.4, 1e-12);
+    expect(callError("SOIL.INTAKE", "silt loam", 2, "US", "mulch").message).toBe(
+      'cover must be one of "bare", "sod"; got "mulch"',
+    );
+  });
+
   test("wrong input", () => {
     expect(callError("SOIL.INTAKE", "rock", 2).message).toBe(
       'profile must be one of "coarse sandy", "coarse sandy over compact", "light sandy loam", ' +
         '"light sandy loam over compact", "silt loam", "silt loam over compact", "heavy clay"; got "rock"',
     );
     expect(callError("SOIL.INTAKE", "silt loam", -2).message).toBe(
-      "slope must be 0 % or more; got -2",
+      "slope must be 0% or more; got -2",
     );
     expect(callError("SOIL.INTAKE", "silt loam", null).message).toMatch(/^slope is missing/);
   });
@@ -146,7 +159,7 @@ describe("SOIL.NET", () => {
         units,
       );
     expectClose(net("US") * 25.4, net("SI"), 1e-9);
-    expectClose(net("SI"), (1900 / 12) * 0.5 * 0.6, 1e-9);
+    expectClose(net("SI"), (2000 / 12) * 0.5 * 0.6, 1e-9);
   });
 });
 
