@@ -2,81 +2,67 @@ import { curveMeetings, type Meeting, type Meetings } from "../formulas/curve-me
 import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import { curveValue, type MonotoneCurve, monotoneCurve } from "../formulas/monotone-curve";
 import { type Cell, describe, isBlank, rows } from "./cell";
-import { anyNumber, atLeast, type Limit } from "./limits";
-import { checked } from "./numbers";
+import { atLeast, type Limit } from "./limits";
+import { readNumber } from "./numbers";
 import type { Units } from "./units";
 
-/** What a curve's two columns hold, and how each cell is read and said. */
-interface CurveColumns {
-  /** "flow (gpm) and head (ft)". */
-  readonly named: string;
-  readFlow(place: string, cell: Cell): number;
-  /** The second column, by the name it has there. */
-  readonly value: string;
-  readValue(place: string, cell: Cell): number;
-  sayFlow(flow: number): string;
-}
-
-/** Reads a curve *(flow, head)*, SI. */
-export function readCurve(u: Units, name: string, cell: Cell, headLimit: Limit): MonotoneCurve {
-  return readPoints(name, cell, {
-    named: `flow (${u.flow.unit}) and head (${u.length.unit})`,
-    readFlow: (place, flow) => u.flow.readAt(place, flow, atLeast(0)),
-    value: "head",
-    readValue: (place, head) => u.length.readAt(place, head, headLimit),
-    sayFlow: (flow) => u.flow.say(flow),
-  });
-}
-
-/** Reads any column of a pump's sheet by flow, in whatever units the sheet is in. */
-export function readSheetColumn(name: string, cell: Cell): MonotoneCurve {
-  return readPoints(name, cell, {
-    named: "flow and what the pump's sheet gives there",
-    readFlow: (place, flow) => checked(place, flow, atLeast(0)),
-    value: "value",
-    readValue: (place, value) => checked(place, value, anyNumber),
-    sayFlow: String,
-  });
-}
-
-/** Height of a curve at a flow, both in the units it was read in; nothing is guessed beyond it. */
-export function valueAtFlow(curve: MonotoneCurve, flow: number): number {
-  const from = curve.x[0];
-  const to = curve.x[curve.x.length - 1];
-  if (flow < from || flow > to) {
-    throw new NoAnswer(`flow of ${flow} is outside the points, which run from ${from} to ${to}`);
-  }
-  return curveValue(curve, flow);
+/** How the two columns of a curve are read, and how a flow is said. */
+interface Columns {
+  readonly words: string;
+  readonly heightName: string;
+  flow(name: string, cell: Cell): number;
+  height(name: string, cell: Cell): number;
+  say(flow: number): string;
 }
 
 /**
- * Two points or more. Rows may come in any order, and a flow may stand once only. Both 0 is a blank
- * row at the end, as hosts hand blanks over.
+ * Reads a curve *(flow, head)* of two points or more. Rows may come in any order, and a flow may
+ * stand once only. Both 0 is a blank row at the end, as hosts hand blanks over.
  */
-function readPoints(name: string, cell: Cell, columns: CurveColumns): MonotoneCurve {
+export function readCurve(u: Units, name: string, cell: Cell, headLimit: Limit): MonotoneCurve {
+  return readPoints(name, cell, {
+    words: `two columns, flow (${u.flow.unit}) and head (${u.length.unit})`,
+    heightName: "head",
+    flow: (at, value) => u.flow.readAt(at, value, atLeast(0)),
+    height: (at, value) => u.length.readAt(at, value, headLimit),
+    say: (flow) => u.flow.say(flow),
+  });
+}
+
+/** Reads a curve of any column of a pump's sheet against flow, in whatever units it has. */
+export function readPlainCurve(name: string, cell: Cell): MonotoneCurve {
+  return readPoints(name, cell, {
+    words: "two columns, flow and what the pump's sheet gives at it",
+    heightName: "value",
+    flow: (at, value) => readNumber(at, value, atLeast(0)),
+    height: (at, value) => readNumber(at, value, atLeast(0)),
+    say: String,
+  });
+}
+
+function readPoints(name: string, cell: Cell, columns: Columns): MonotoneCurve {
   const grid = rows(cell);
   const blank = (value: Cell) => isBlank(value) || value === 0;
   let count = grid.length;
   while (count > 0 && grid[count - 1].every(blank)) count--;
-  const wanted = `two columns, ${columns.named}`;
-  if (count === 0) throw new InvalidInput(`${name} is missing: it must be ${wanted}`);
+  if (count === 0) throw new InvalidInput(`${name} is missing: it must be ${columns.words}`);
   if (grid.some((row) => row.length !== 2)) {
-    throw new InvalidInput(`${name} must be ${wanted}; got ${describe(cell)}`);
+    throw new InvalidInput(`${name} must be ${columns.words}; got ${describe(cell)}`);
   }
   if (count === 1) throw new InvalidInput(`${name} must have two points or more; got one`);
-  const points = grid.slice(0, count).map(([flow, value], i) => ({
-    flow: columns.readFlow(`${name} row ${i + 1} flow`, flow),
-    value: columns.readValue(`${name} row ${i + 1} ${columns.value}`, value),
+  const points = grid.slice(0, count).map(([flow, height], i) => ({
+    flow: columns.flow(`${name} row ${i + 1} flow`, flow),
+    height: columns.height(`${name} row ${i + 1} ${columns.heightName}`, height),
   }));
   points.sort((a, b) => a.flow - b.flow);
   for (let i = 1; i < points.length; i++) {
     if (points[i].flow === points[i - 1].flow) {
-      throw new InvalidInput(`${name} lists ${columns.sayFlow(points[i].flow)} twice`);
+      throw new InvalidInput(`${name} lists ${columns.say(points[i].flow)} twice`);
     }
   }
   return monotoneCurve(
     points.map((point) => point.flow),
-    points.map((point) => point.value),
+    points.map((point) => point.height),
   );
 }
 
@@ -122,4 +108,14 @@ function noCrossing(u: Units, { from, to, above }: Meetings): NoAnswer {
       ? `the curves do not cross ${range}: the pump is above the demand throughout; carry both curves to more flow`
       : `the curves do not cross ${range}: the pump is below the demand throughout; it cannot deliver this demand`,
   );
+}
+
+/** Height of a curve at a flow that its points cover. */
+export function curveAt(curve: MonotoneCurve, flow: number): number {
+  const first = curve.x[0];
+  const last = curve.x[curve.x.length - 1];
+  if (flow < first || flow > last) {
+    throw new NoAnswer(`the points cover flows from ${first} to ${last}; got ${flow}`);
+  }
+  return curveValue(curve, flow);
 }

@@ -66,7 +66,7 @@ export class Measure {
 
 /** Enough digits to act on, none to distract. */
 export function rounded(value: number): string {
-  return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 5 : 3)));
+  return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 4 : 3)));
 }
 
 /** Every quantity of the catalogue's unit table. */

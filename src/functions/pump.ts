@@ -1,4 +1,4 @@
-import { readCurve, readSheetColumn, steadyDuty, valueAtFlow } from "../boundary/curve";
+import { curveAt, readCurve, readPlainCurve, steadyDuty } from "../boundary/curve";
 import { energyMeasure, readEnergySource } from "../boundary/energy";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { askLinesOnPump, linesRunningTable } from "../boundary/lines-on-pump";
@@ -205,20 +205,21 @@ export function pumpDuty(curve: any[][], demand: any[][], units?: Units): any[][
 }
 
 /**
- * Any column of a pump's sheet at a flow: efficiency, suction head required, power, head.
+ * Any column of a pump's sheet at a flow: head, efficiency, suction head required or power.
  * @customfunction PUMP_CURVE PUMP.CURVE
- * @param points Two columns, flow and the value that the pump's sheet gives there, two points or more, rows in any order.
- * @param flow Flow, 0 or more, in the unit of the points.
- * @returns Value at that flow, in the unit of the points.
- * @remarks A monotone cubic goes through the points (two points: a straight line), so the curve keeps its peak and never swings beyond a point, and nothing is guessed beyond the first and the last. Takes no units argument. A last row of 0 and 0 counts as blank: begin a sheet that has a value of 0 at no flow with that row. Suction head required rises steeply at the end of a curve: take points close together there.
+ * @param points Two columns, flow and what the sheet gives at it, two points or more, from the least flow up; 0 or more, in the units of the sheet.
+ * @param flow Flow, in the unit of the first column, 0 or more.
+ * @returns What the curve gives at that flow, in the unit of the second column.
+ * @remarks A monotone cubic goes through the points (two points: a straight line), so that the curve never swings beyond them. Nothing is guessed below the first point or above the last. A last row of 0 and 0 counts as blank.
  * @source Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17; Fritsch and Butland (1984), SIAM Journal on Scientific and Statistical Computing 5.
- * @errors #VALUE! for points that are not two columns of numbers, one point only, a flow listed twice, or a blank, text or negative flow. #N/A for a flow outside the points.
+ * @errors #VALUE! for points that are not two columns of numbers, one point only, a flow listed twice, or a negative, blank or text flow. #N/A for a flow outside the points.
  * @cautions electricity
- * @task how efficient is my pump at this flow?
- * @example =IRRIG.PUMP.CURVE({40,0.48;80,0.66;120,0.71;160,0.64}, 118)
+ * @task what does my pump's sheet give at this flow?
+ * @example =IRRIG.PUMP.CURVE({0,148;60,141;120,124;170,98}, 90)
  */
 export function pumpCurve(points: any[][], flow: any): any {
-  return valueAtFlow(readSheetColumn("points", points), readNumber("flow", flow, atLeast(0)));
+  const curve = readPlainCurve("points", points);
+  return curveAt(curve, readNumber("flow", flow, atLeast(0)));
 }
 
 /**

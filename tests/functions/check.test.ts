@@ -113,7 +113,7 @@ describe("a value that shows as its limit keeps it", () => {
     ["CHECK.SPACING", [40, 54.04, 90, 4], [40, 54.2, 90, 4]],
     ["CHECK.NPSH", [7.996, 8], [7.98, 8]],
     ["CHECK.PULL", [550.4, 550], [552, 550]],
-    ["CHECK.PULL", [5500.04, 5500], [5501, 5500]],
+    ["CHECK.PULL", [5500.4, 5500], [5501, 5500]],
   ])("%s: %j is OK, %j is not", (name, within, beyond) => {
     expect(call(name, ...within)).toBe("OK");
     expect(call(name, ...beyond)).not.toBe("OK");

@@ -310,7 +310,7 @@ describe("PUMP.CURVE", () => {
   test("nothing is guessed beyond the points", () => {
     expect(callError("PUMP.CURVE", efficiency, 39.9)).toMatchObject({
       code: "#N/A",
-      message: "flow of 39.9 is outside the points, which run from 40 to 160",
+      message: "the points cover flows from 40 to 160; got 39.9",
     });
     expect(callError("PUMP.CURVE", efficiency, 161).code).toBe("#N/A");
   });
@@ -320,15 +320,15 @@ describe("PUMP.CURVE", () => {
       callError("PUMP.CURVE", points, flow).message;
     expect(message(efficiency, -1)).toBe("flow must be 0 or more; got -1");
     expect(message(null, 50)).toBe(
-      "points is missing: it must be two columns, flow and what the pump's sheet gives there",
+      "points is missing: it must be two columns, flow and what the pump's sheet gives at it",
     );
     expect(message([[1, 2, 3]], 50)).toBe(
-      "points must be two columns, flow and what the pump's sheet gives there; got a range of 1 row and 3 columns",
+      "points must be two columns, flow and what the pump's sheet gives at it; got a range of 1 row and 3 columns",
     );
     expect(message([[40, 0.5]], 50)).toBe("points must have two points or more; got one");
     expect(message([...efficiency, [80, 0.7]], 50)).toBe("points lists 80 twice");
     expect(message([[40, "high"], ...efficiency.slice(1)], 50)).toBe(
-      'points row 1 value must be a number; got "high"',
+      'points row 1 value must be a number, 0 or more; got "high"',
     );
     expect(message([[-4, 1], ...efficiency], 50)).toBe(
       "points row 1 flow must be 0 or more; got -4",
