@@ -37,13 +37,13 @@ describe("the sentences", () => {
 
   test("CHECK.REGULATOR", () => {
     expect(call("CHECK.REGULATOR", 41, 60, 40)).toBe(
-      "Lowest pressure of 41 psi is 4 psi below the 45 psi that the regulators need (set 40 psi, loss 5 psi): raise the inlet pressure or use larger tubing.",
+      "Lowest pressure under a regulator of 41 psi is 4 psi below the 45 psi that the regulators need (set 40 psi, loss 5 psi): raise the inlet pressure or use larger tubing.",
     );
     expect(call("CHECK.REGULATOR", 50, 130, 40, "US", 5, 120)).toBe(
-      "Highest pressure of 130 psi is 10 psi above the regulators' limit of 120 psi: lower the inlet pressure or use regulators made for more.",
+      "Highest line pressure of 130 psi is 10 psi above the regulators' limit of 120 psi: lower the inlet pressure or use regulators made for more.",
     );
     expect(call("CHECK.REGULATOR", 41, 130, 40, "US", 5, 120)).toBe(
-      "Lowest pressure of 41 psi is 4 psi below the 45 psi that the regulators need (set 40 psi, loss 5 psi): raise the inlet pressure or use larger tubing; highest pressure of 130 psi is 10 psi above the regulators' limit of 120 psi: lower the inlet pressure or use regulators made for more.",
+      "Lowest pressure under a regulator of 41 psi is 4 psi below the 45 psi that the regulators need (set 40 psi, loss 5 psi): raise the inlet pressure or use larger tubing; highest line pressure of 130 psi is 10 psi above the regulators' limit of 120 psi: lower the inlet pressure or use regulators made for more.",
     );
     expect(call("CHECK.REGULATOR", 41, 60, 40, "US", 0)).toBe("OK");
     expect(call("CHECK.REGULATOR", 290, 300, 270, "SI", 20)).toBe("OK");
