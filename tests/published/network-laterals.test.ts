@@ -353,6 +353,7 @@ published(
     source: ENGINE,
     where: "a crest that no water passes: the heads before it as a line of their own",
     seen: "independent engine",
+    guards: ["LATERAL.PROFILE", "LATERAL.SUMMARY"],
   },
   () => {
     const line = crest(130);

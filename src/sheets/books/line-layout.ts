@@ -129,6 +129,7 @@ function linePage(field: Field): Page {
       "flow",
       "speed",
       { format: field.system === "US" ? "0.00" : "0.0" },
+      { format: "General" },
     ],
   });
   const column = (letter: string) => `${letter}${top + 1}:${letter}${top + MOST_HEADS}`;
