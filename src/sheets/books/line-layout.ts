@@ -87,6 +87,7 @@ function everySprinkler(page: PageBuilder, field: Field): void {
       "flow",
       "speed",
       { format: field.system === "US" ? "0.00" : "0.0" },
+      { format: "General" },
     ],
   });
   const column = (letter: string) => `${letter}${top + 1}:${letter}${top + MOST_HEADS}`;
