@@ -1,5 +1,5 @@
 import { evaluate } from "../build/sheet-evaluator";
-import type { Page, SheetCell } from "../src/sheets/definition";
+import type { Page, SheetCell } from "../src/sheets/kit/definition";
 import { compare, type Row } from "./measure";
 
 const CELLS = 10_000;

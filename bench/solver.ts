@@ -1,6 +1,6 @@
 import { orificeLaw } from "../src/formulas/discharge-law";
 import { hazenWilliamsCoefficient } from "../src/formulas/hazen-williams";
-import { WATER_WEIGHT } from "../src/formulas/constants";
+import { WATER_WEIGHT } from "../src/ground/constants";
 import type { Line } from "../src/solver/line";
 import { solveLine } from "../src/solver/solve-line";
 import { networkEngine, type NetworkLine } from "../tests/support/network-engine";

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { cautions, type CautionSubject } from "../src/cautions";
 import type { ArgumentHelp, FunctionHelp } from "../src/reference";
-import { oneCall, toScreen } from "../src/sheets/dialect";
+import { oneCall, toScreen } from "../src/formula-text/dialect";
 import { embedded, escaped, plainPage } from "./html";
 import { dist, NAMESPACE } from "./settings";
 

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { DEFAULT_NAMESPACE } from "../src/sheets/dialect";
+import { DEFAULT_NAMESPACE } from "../src/formula-text/dialect";
 
 export const root = join(__dirname, "..");
 export const dist = join(root, "dist");

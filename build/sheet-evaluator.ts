@@ -18,9 +18,9 @@ import {
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { catalogue } from "../src/catalogue";
-import { readAddress } from "../src/sheets/address";
-import type { Page } from "../src/sheets/definition";
-import { toScreen } from "../src/sheets/dialect";
+import { readAddress } from "../src/sheets/kit/address";
+import type { Page } from "../src/sheets/kit/definition";
+import { toScreen } from "../src/formula-text/dialect";
 import { type Hosted, loadedHost } from "./stand-in-host";
 
 export type Value = string | number | boolean | null;

@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
-import { type FileParts, mendChart } from "../src/sheets/workbook-file";
+import { type FileParts, mendChart } from "../src/sheets/file/workbook-file";
 
 /** Files of one build carry one date, so that the same build gives the same bytes. */
 const DATE = new Date(Date.UTC(2025, 0, 1, 12));

@@ -1,4 +1,4 @@
-import { InvalidInput, NoAnswer } from "../formulas/domain-error";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import type { LineLayout, Material, SizedLength } from "../formulas/materials";
 import type { PricedLine, Quote } from "../formulas/quote";
 import { type Cell, describe, isBlank, rows } from "./cell";

@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { atLeast } from "./limits";
 import { checked, missing } from "./numbers";

@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /** What a host hands over for one argument: a value, a 2-D range, null for an omitted one. */
 export type Cell = unknown;

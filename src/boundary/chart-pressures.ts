@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import type { Cell } from "./cell";
 import { readPairs } from "./discharge";
 import { above } from "./limits";

@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { type Cell, describe, isBlank, single } from "./cell";
 
 /** Case, spaces, hyphens, underscores and dots do not tell two entries apart. */

@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { type ConversionUnit, QUANTITIES, type Quantity } from "../tables/conversion-units";
 import { type Cell, describe, isBlank, single } from "./cell";
 

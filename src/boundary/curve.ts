@@ -1,5 +1,5 @@
 import { curveMeetings, type Meeting, type Meetings } from "../formulas/curve-meeting";
-import { InvalidInput, NoAnswer } from "../formulas/domain-error";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import { type MonotoneCurve, monotoneCurve } from "../formulas/monotone-curve";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { atLeast, type Limit } from "./limits";

@@ -1,5 +1,5 @@
 import { chartLaw, type DischargeLaw, orificeLaw } from "../formulas/discharge-law";
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { above } from "./limits";
 import { readNumber } from "./numbers";

@@ -1,4 +1,4 @@
-import * as factor from "../formulas/unit-factors";
+import * as factor from "../ground/unit-factors";
 import { type EnergySource, pumpingPlantCriteria } from "../tables/pumping-plant-criteria";
 import type { Cell } from "./cell";
 import { readChoice } from "./choices";

@@ -1,6 +1,6 @@
 import type { FrictionLaw } from "../formulas/friction";
 import { CLEAN_PLASTIC_C, GREATEST_C, LEAST_C } from "../formulas/hazen-williams";
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { type Cell, describe, isBlank, single } from "./cell";
 import { spelling } from "./choices";
 

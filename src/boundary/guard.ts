@@ -1,4 +1,4 @@
-import { InvalidInput, NoAnswer } from "../formulas/domain-error";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 
 type SheetFunction = (...cells: never[]) => unknown;
 

@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import type { Line } from "../solver/line";
 import { type Cell, describe, isBlank, rows, single } from "./cell";
 import { readDischarge, readPairs } from "./discharge";

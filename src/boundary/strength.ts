@@ -1,5 +1,5 @@
-import { InvalidInput } from "../formulas/domain-error";
-import { ZERO_CELSIUS } from "../formulas/unit-factors";
+import { InvalidInput } from "../ground/domain-error";
+import { ZERO_CELSIUS } from "../ground/unit-factors";
 import { GREATEST_DESIGN_STRESS, PIPE_MATERIALS } from "../tables/pipe-materials";
 import type { PipeSeries } from "../tables/pipe-sizes";
 import { type Cell, isBlank, single } from "./cell";

@@ -1,4 +1,4 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import type { Tubing } from "../formulas/tubing-weight";
 import type { Cell } from "./cell";
 import { above } from "./limits";

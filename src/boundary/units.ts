@@ -1,4 +1,4 @@
-import * as factor from "../formulas/unit-factors";
+import * as factor from "../ground/unit-factors";
 import type { Cell } from "./cell";
 import { readOptionalChoice } from "./choices";
 import { between, type Limit } from "./limits";

@@ -1,8 +1,8 @@
-import { InvalidInput } from "../formulas/domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";
 import type { WeatherDay } from "../formulas/reference-evapotranspiration";
 import { daylight } from "../formulas/sun-position";
-import { HOUR } from "../formulas/unit-factors";
+import { HOUR } from "../ground/unit-factors";
 import type { Cell } from "./cell";
 import { above, between, fraction, type Limit, wholeNumber } from "./limits";
 import { readNumber } from "./numbers";

@@ -1,4 +1,4 @@
-import { NoAnswer } from "./domain-error";
+import { NoAnswer } from "../ground/domain-error";
 
 /**
  * Application efficiency of a line's water, a fraction: the distribution efficiency, which is what

@@ -1,4 +1,4 @@
-import { KILOPASCAL } from "./unit-factors";
+import { KILOPASCAL } from "../ground/unit-factors";
 
 /**
  * Pressure of the air at an elevation, at 20 °C:

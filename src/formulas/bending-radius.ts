@@ -1,5 +1,5 @@
 import { BENDING_RATIOS } from "../tables/bending-ratios";
-import { NoAnswer } from "./domain-error";
+import { NoAnswer } from "../ground/domain-error";
 
 /**
  * Least bending radius of polyethylene pipe, in the unit of its outside diameter: that diameter

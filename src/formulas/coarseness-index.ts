@@ -1,4 +1,4 @@
-import { INCH, PSI } from "./unit-factors";
+import { INCH, PSI } from "../ground/unit-factors";
 
 /**
  * Coarseness index of a sprinkler's spray, by pressure (Pa) and nozzle diameter (m):

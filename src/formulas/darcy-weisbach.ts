@@ -1,4 +1,4 @@
-import { GRAVITY } from "./constants";
+import { GRAVITY } from "../ground/constants";
 
 /**
  * Darcy–Weisbach friction: h = f (L/D) V²/2g, for water at 20 °C in polyethylene.

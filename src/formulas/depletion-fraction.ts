@@ -1,4 +1,4 @@
-import { DAY, MILLIMETRE } from "./unit-factors";
+import { DAY, MILLIMETRE } from "../ground/unit-factors";
 
 /** The bounds that FAO-56 sets to an adjusted fraction. */
 const LEAST = 0.1;

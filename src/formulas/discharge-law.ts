@@ -1,4 +1,4 @@
-import { InvalidInput, NoAnswer } from "./domain-error";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 
 /**
  * How a sprinkler head's flow follows from its pressure: q = K·p^x, in pieces.

@@ -1,6 +1,6 @@
 import { heldCoarseness } from "./coarseness-index";
-import { NoAnswer } from "./domain-error";
-import { DAY, HOUR, KILOMETRE, MILLIMETRE } from "./unit-factors";
+import { NoAnswer } from "../ground/domain-error";
+import { DAY, HOUR, KILOMETRE, MILLIMETRE } from "../ground/unit-factors";
 
 const MILLIMETRES_A_DAY = MILLIMETRE / DAY;
 const KILOMETRES_AN_HOUR = KILOMETRE / HOUR;

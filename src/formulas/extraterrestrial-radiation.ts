@@ -1,5 +1,5 @@
 import { inverseSunDistance, solarDeclination, sunsetHourAngle } from "./sun-position";
-import { MEGAJOULE, MINUTE } from "./unit-factors";
+import { MEGAJOULE, MINUTE } from "../ground/unit-factors";
 
 /** Solar constant, W/m²: 0.0820 MJ/m² a minute, as FAO-56 prints it. */
 const SOLAR_CONSTANT = (0.082 * MEGAJOULE) / MINUTE;

@@ -1,5 +1,5 @@
-import { WATER_WEIGHT } from "./constants";
-import { NoAnswer } from "./domain-error";
+import { WATER_WEIGHT } from "../ground/constants";
+import { NoAnswer } from "../ground/domain-error";
 import { fittingLoss } from "./fitting-loss";
 import { type FrictionLaw, frictionPressureLoss } from "./friction";
 

@@ -1,4 +1,4 @@
-import { WATER_DENSITY } from "./constants";
+import { WATER_DENSITY } from "../ground/constants";
 import { meanSpeed } from "./mean-speed";
 
 /**

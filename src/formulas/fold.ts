@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { exactParts } from "./whole-parts";
 
 /** More rows than this are no field test. */

@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "./constants";
+import { WATER_WEIGHT } from "../ground/constants";
 import { darcyWeisbach } from "./darcy-weisbach";
 import { hazenWilliams } from "./hazen-williams";
 

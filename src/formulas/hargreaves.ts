@@ -1,4 +1,4 @@
-import { DAY, MEGAJOULE, MILLIMETRE, ZERO_CELSIUS } from "./unit-factors";
+import { DAY, MEGAJOULE, MILLIMETRE, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /** Energy that evaporates water, MJ/kg: a MJ/m² is 1/2.45 mm (FAO-56, equation 20). */
 const LATENT_HEAT = 2.45;

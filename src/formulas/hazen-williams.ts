@@ -1,4 +1,4 @@
-import { INCH, MINUTE, US_GALLON } from "./unit-factors";
+import { INCH, MINUTE, US_GALLON } from "../ground/unit-factors";
 
 /**
  * Hazen–Williams friction, the handbook form

@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { rollJoints, rollsFor } from "./rolls";
 
 /** A run of tubing of one size, as the trade names it: the size is text and stays text. */

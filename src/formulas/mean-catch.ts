@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /** Mean of the catches; a uniformity needs two of them and some water. */
 export function meanCatch(catches: readonly number[]): number {

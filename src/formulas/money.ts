@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /** Digits of a number that a cell shows and a person types; the rest is dust of binary fractions. */
 const SHOWN_DIGITS = 15;

@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "./constants";
+import { WATER_WEIGHT } from "../ground/constants";
 import { standardAtmosphere } from "./standard-atmosphere";
 import { vapourPressure } from "./vapour-pressure";
 

@@ -1,4 +1,4 @@
-import { DAY, KILOPASCAL, MEGAJOULE, ZERO_CELSIUS } from "./unit-factors";
+import { DAY, KILOPASCAL, MEGAJOULE, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /**
  * Radiation that the reference grass keeps, W/m²: what it takes from the sun less what it sends to

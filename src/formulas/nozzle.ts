@@ -1,4 +1,4 @@
-import { WATER_DENSITY } from "./constants";
+import { WATER_DENSITY } from "../ground/constants";
 import { boreArea } from "./mean-speed";
 
 /** Discharge coefficient of a round sprinkler nozzle where its sheet says nothing (handbook value). */

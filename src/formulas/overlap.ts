@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /**
  * Depths between four heads of a field of heads, from one head's radial catch.

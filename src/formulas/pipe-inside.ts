@@ -1,6 +1,6 @@
 import { IPS_PE, ISO_PE, type PipeSeries, SIDR } from "../tables/pipe-sizes";
-import { NoAnswer } from "./domain-error";
-import { INCH, MILLIMETRE } from "./unit-factors";
+import { NoAnswer } from "../ground/domain-error";
+import { INCH, MILLIMETRE } from "../ground/unit-factors";
 
 /**
  * Mean inside diameter of polyethylene pipe from a dimension standard, m: mean outside diameter

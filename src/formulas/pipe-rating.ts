@@ -4,7 +4,7 @@ import {
   METRIC_FACTORS,
   type TemperatureFactors,
 } from "../tables/temperature-factors";
-import { NoAnswer } from "./domain-error";
+import { NoAnswer } from "../ground/domain-error";
 
 /**
  * Allowable working pressure of a pipe from its wall's design stress S:

@@ -1,4 +1,4 @@
-import { NoAnswer } from "./domain-error";
+import { NoAnswer } from "../ground/domain-error";
 import { type FrictionLaw, frictionPressureLoss } from "./friction";
 import { meanSpeed } from "./mean-speed";
 

@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "./constants";
+import { WATER_WEIGHT } from "../ground/constants";
 
 /**
  * Power that a flow (m³/s) raised by a head (m) takes up, W: ρgQH. In gallons a minute and feet

@@ -4,7 +4,7 @@ import { extraterrestrialRadiation } from "./extraterrestrial-radiation";
 import { netLongwave, netShortwave } from "./net-radiation";
 import { meanSaturationVapourPressure, saturationSlope } from "./saturation-vapour-pressure";
 import { clearSkyRadiation } from "./solar-radiation";
-import { DAY, KILOPASCAL, MEGAJOULE, MILLIMETRE, ZERO_CELSIUS } from "./unit-factors";
+import { DAY, KILOPASCAL, MEGAJOULE, MILLIMETRE, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /** What the combination equation weighs. */
 export interface Evaporation {

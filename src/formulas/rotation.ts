@@ -1,4 +1,4 @@
-import { NoAnswer } from "./domain-error";
+import { NoAnswer } from "../ground/domain-error";
 import { setsADay } from "./sets-a-day";
 
 /** What one line does in one set. */

@@ -1,5 +1,5 @@
 import { TIME_FACTORS, YIELD_FACTOR } from "../tables/tensile-factors";
-import { NoAnswer } from "./domain-error";
+import { NoAnswer } from "../ground/domain-error";
 import { temperatureFactor } from "./pipe-rating";
 
 /** A pull on polyethylene tubing, SI. */

@@ -1,4 +1,4 @@
-import { KILOPASCAL, ZERO_CELSIUS } from "./unit-factors";
+import { KILOPASCAL, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /**
  * Saturation vapour pressure over water, the form of Tetens (1930):

@@ -1,5 +1,5 @@
-import { NoAnswer } from "./domain-error";
-import { DAY } from "./unit-factors";
+import { NoAnswer } from "../ground/domain-error";
+import { DAY } from "../ground/unit-factors";
 
 /**
  * How long a pond or tank lasts, s: its volume (m³) over what it loses in the long run. Pumping at

@@ -1,4 +1,4 @@
-import { GRAVITY } from "./constants";
+import { GRAVITY } from "../ground/constants";
 
 /**
  * Air pressure at an altitude in the ICAO standard atmosphere, troposphere:

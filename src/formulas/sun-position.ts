@@ -1,5 +1,5 @@
-import { NoAnswer } from "./domain-error";
-import { DAY } from "./unit-factors";
+import { NoAnswer } from "../ground/domain-error";
+import { DAY } from "../ground/unit-factors";
 
 /**
  * Where the sun stands on a day of the year (1 on 1 January), angles in radians.

@@ -1,6 +1,6 @@
-import { WATER_DENSITY } from "./constants";
+import { WATER_DENSITY } from "../ground/constants";
 import { meanSpeed } from "./mean-speed";
-import { FOOT, PSI } from "./unit-factors";
+import { FOOT, PSI } from "../ground/unit-factors";
 
 /**
  * Surge when the flow in a pipe is stopped: the elastic wave (Joukowsky).

@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /**
  * Uniformity of a whole lateral from that of one spot: the spread of flow along the line takes its

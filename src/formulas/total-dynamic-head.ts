@@ -1,4 +1,4 @@
-import { GRAVITY, WATER_WEIGHT } from "./constants";
+import { GRAVITY, WATER_WEIGHT } from "../ground/constants";
 
 /**
  * Total dynamic head, m: what a pump must add between the water surface and the point where the

@@ -1,4 +1,4 @@
-import { GRAVITY } from "./constants";
+import { GRAVITY } from "../ground/constants";
 
 /**
  * Pull, N, that drags a mass (kg) over the ground: Coulomb friction on a slope,

@@ -1,4 +1,4 @@
-import { WATER_DENSITY } from "./constants";
+import { WATER_DENSITY } from "../ground/constants";
 import { boreArea } from "./mean-speed";
 
 /** Density of polyethylene pipe, kg/m³: the usual round value between 0.93 and 0.96 g/cm³. */

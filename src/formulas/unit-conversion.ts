@@ -1,5 +1,5 @@
 import type { ConversionUnit } from "../tables/conversion-units";
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /** Digits that a host's cell holds; beyond them stands only the dust of the two factors. */
 const DIGITS = 15;

@@ -1,4 +1,4 @@
-import { ZERO_CELSIUS } from "./unit-factors";
+import { ZERO_CELSIUS } from "../ground/unit-factors";
 
 /**
  * Density of air-free water at one atmosphere, kg/m³, t in °C:

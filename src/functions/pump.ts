@@ -11,7 +11,7 @@ import { pumpingEnergy } from "../formulas/pumping-energy";
 import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "../formulas/standard-atmosphere";
 import { staticPressure } from "../formulas/static-pressure";
 import { totalDynamicHead } from "../formulas/total-dynamic-head";
-import { ZERO_CELSIUS } from "../formulas/unit-factors";
+import { ZERO_CELSIUS } from "../ground/unit-factors";
 
 /** @customenum {string} */
 enum Units {

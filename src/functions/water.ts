@@ -1,6 +1,6 @@
 import { type Cell } from "../boundary/cell";
 import { readUnits, type Units as Measures } from "../boundary/units";
-import { ZERO_CELSIUS } from "../formulas/unit-factors";
+import { ZERO_CELSIUS } from "../ground/unit-factors";
 import { vapourPressure } from "../formulas/vapour-pressure";
 import { waterDensity as densityOfWater } from "../formulas/water-density";
 import { kinematicViscosity } from "../formulas/water-viscosity";

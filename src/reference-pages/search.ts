@@ -1,5 +1,5 @@
 import type { FunctionHelp } from "../reference";
-import { functionSearch } from "../taskpane/search";
+import { functionSearch } from "../screen/search";
 
 /** Shows the functions that a question finds, the best first; all by family when it is empty. */
 export function startSearch(functions: readonly FunctionHelp[]): void {

@@ -1,6 +1,6 @@
 import type { FunctionHelp } from "../reference";
-import { type LiteralArgument, literalArguments } from "../sheets/dialect";
-import { type CallError, type CellValue, FunctionHost, type Outcome } from "../trial/host";
+import { type LiteralArgument, literalArguments } from "../formula-text/dialect";
+import { type CallError, type CellValue, FunctionHost, type Outcome } from "../screen/host";
 
 /** More than any plan needs, few enough to read. */
 const DIGITS = 7;

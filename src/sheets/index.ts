@@ -1,9 +1,9 @@
-import type { ReadyMadeSheet } from "./definition";
-import { lineLayout } from "./line-layout";
-import { quote } from "./quote";
-import { season } from "./season";
-import { spacingWhatIf } from "./spacing";
-import { workshop } from "./workshop";
+import type { ReadyMadeSheet } from "./kit/definition";
+import { lineLayout } from "./books/line-layout";
+import { quote } from "./books/quote";
+import { season } from "./books/season";
+import { spacingWhatIf } from "./books/spacing";
+import { workshop } from "./books/workshop";
 
 /** The ready-made sheets, in the order in which screens list them. */
 export const readyMadeSheets: readonly ReadyMadeSheet[] = [

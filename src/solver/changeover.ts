@@ -1,4 +1,4 @@
-import { NoAnswer } from "../formulas/domain-error";
+import { NoAnswer } from "../ground/domain-error";
 import type { Line } from "./line";
 import { keepsWithin, type LineLimits } from "./line-limits";
 import { solveLine, type SolvedLine } from "./solve-line";

@@ -1,5 +1,5 @@
-import { GRAVITY } from "../formulas/constants";
-import { InvalidInput } from "../formulas/domain-error";
+import { GRAVITY } from "../ground/constants";
+import { InvalidInput } from "../ground/domain-error";
 import { type FrictionLaw, frictionHeadLoss } from "../formulas/friction";
 import { boreArea, flowAtSpeed } from "../formulas/mean-speed";
 import { integrate } from "../formulas/simpson";

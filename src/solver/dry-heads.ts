@@ -1,4 +1,4 @@
-import { NoAnswer } from "../formulas/domain-error";
+import { NoAnswer } from "../ground/domain-error";
 
 /** Says where the pressure runs out, if it does: heads without flow have none. */
 export function requireAllRunning(headFlow: readonly number[]): void {

@@ -1,4 +1,4 @@
-import { NoAnswer } from "../formulas/domain-error";
+import { NoAnswer } from "../ground/domain-error";
 import { requireAllRunning } from "./dry-heads";
 import { closeOnRoot, type Sample } from "./increasing-root";
 import type { Line } from "./line";

@@ -1,5 +1,5 @@
-import { WATER_WEIGHT } from "../formulas/constants";
-import { NoAnswer } from "../formulas/domain-error";
+import { WATER_WEIGHT } from "../ground/constants";
+import { NoAnswer } from "../ground/domain-error";
 import { flowAtSpeed } from "../formulas/mean-speed";
 import { MOST_INLET_PRESSURE } from "./find-inlet";
 import type { Line } from "./line";

@@ -1,5 +1,5 @@
-import { WATER_WEIGHT } from "../formulas/constants";
-import { NoAnswer } from "../formulas/domain-error";
+import { WATER_WEIGHT } from "../ground/constants";
+import { NoAnswer } from "../ground/domain-error";
 import { type FrictionLaw, frictionPressureLoss } from "../formulas/friction";
 import { curveValue, type MonotoneCurve } from "../formulas/monotone-curve";
 import { closeOnRoot } from "./increasing-root";

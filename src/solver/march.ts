@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "../formulas/constants";
+import { WATER_WEIGHT } from "../ground/constants";
 import { type HeadFlow, preparedHeadFlow } from "./head-flow";
 import type { Line } from "./line";
 import { type SegmentFriction, segmentFriction } from "./segment-friction";

@@ -1,4 +1,4 @@
-import { NoAnswer } from "../formulas/domain-error";
+import { NoAnswer } from "../ground/domain-error";
 import { keepBetween } from "./keep-between";
 import { firstHeads, type Line } from "./line";
 import { keepsWithin, type LineLimits } from "./line-limits";

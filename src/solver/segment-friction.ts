@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "../formulas/constants";
+import { WATER_WEIGHT } from "../ground/constants";
 import {
   frictionFactor,
   frictionFactorElasticity,

@@ -1,5 +1,5 @@
-import { WATER_WEIGHT } from "../formulas/constants";
-import { NoAnswer } from "../formulas/domain-error";
+import { WATER_WEIGHT } from "../ground/constants";
+import { NoAnswer } from "../ground/domain-error";
 import { closeOnRoot } from "./increasing-root";
 import type { Line } from "./line";
 import { March } from "./march";

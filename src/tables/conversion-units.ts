@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "../formulas/constants";
+import { WATER_WEIGHT } from "../ground/constants";
 import {
   ACRE,
   DAY,
@@ -20,7 +20,7 @@ import {
   PSI,
   US_GALLON,
   ZERO_CELSIUS,
-} from "../formulas/unit-factors";
+} from "../ground/unit-factors";
 
 /** A unit that a sheet may name. SI = (value + offset) × scale. */
 export interface ConversionUnit {

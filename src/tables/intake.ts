@@ -1,5 +1,5 @@
-import { NoAnswer } from "../formulas/domain-error";
-import { HOUR, INCH } from "../formulas/unit-factors";
+import { NoAnswer } from "../ground/domain-error";
+import { HOUR, INCH } from "../ground/unit-factors";
 import type { SoilTexture } from "./soils";
 
 /**

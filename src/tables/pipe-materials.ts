@@ -1,4 +1,4 @@
-import { KILOPASCAL, PSI } from "../formulas/unit-factors";
+import { KILOPASCAL, PSI } from "../ground/unit-factors";
 
 /** A polyethylene and the stress its wall may carry for good. */
 export interface PipeMaterial {

@@ -1,4 +1,4 @@
-import { FOOT, HORSEPOWER, HOUR, KILOWATT, US_GALLON } from "../formulas/unit-factors";
+import { FOOT, HORSEPOWER, HOUR, KILOWATT, US_GALLON } from "../ground/unit-factors";
 
 /**
  * The Nebraska Pumping Plant Performance Criteria: the work on the water that a well-kept pumping

@@ -1,4 +1,4 @@
-import { FOOT, INCH } from "../formulas/unit-factors";
+import { FOOT, INCH } from "../ground/unit-factors";
 
 /**
  * Available water capacity by soil texture: inches of water that a foot of soil holds for plants.

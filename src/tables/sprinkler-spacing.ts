@@ -1,4 +1,4 @@
-import { HOUR, MILE } from "../formulas/unit-factors";
+import { HOUR, MILE } from "../ground/unit-factors";
 
 const MPH = MILE / HOUR;
 

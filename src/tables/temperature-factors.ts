@@ -1,4 +1,4 @@
-import { ZERO_CELSIUS } from "../formulas/unit-factors";
+import { ZERO_CELSIUS } from "../ground/unit-factors";
 
 /** Pressure allowed at a pipe-wall temperature over that at the reference: rising K, straight lines between. */
 export type TemperatureFactors = readonly (readonly [temperature: number, factor: number])[];

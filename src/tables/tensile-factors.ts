@@ -1,4 +1,4 @@
-import { HOUR } from "../formulas/unit-factors";
+import { HOUR } from "../ground/unit-factors";
 
 /**
  * Design factors for a pull on polyethylene pipe: how much of the tensile yield strength may be

@@ -5,7 +5,7 @@ import "@fluentui/web-components/message-bar/define.js";
 import { setTheme } from "@fluentui/web-components";
 import { type BrandVariants, createDarkTheme, createLightTheme } from "@fluentui/tokens";
 import { polyfillBodyAndObserve } from "@microsoft/focusgroup-polyfill/shadowless";
-import { freshId, make } from "../trial/dom";
+import { freshId, make } from "../screen/dom";
 
 type Child = Node | string;
 

@@ -1,6 +1,6 @@
 import type { FunctionHelp } from "../reference";
-import { DEFAULT_NAMESPACE, type LiteralArgument, literalArguments } from "../sheets/dialect";
-import type { Argument, CallError, CellValue, FunctionHost } from "../trial/host";
+import { DEFAULT_NAMESPACE, type LiteralArgument, literalArguments } from "../formula-text/dialect";
+import type { Argument, CallError, CellValue, FunctionHost } from "../screen/host";
 import { type Readable, readableCall } from "./sheet-check";
 
 /** Reads a reference or a name; undefined where there is none. */

@@ -1,6 +1,6 @@
 import type { Reference } from "../reference";
-import { make, part } from "../trial/dom";
-import { FunctionHost } from "../trial/host";
+import { make, part } from "../screen/dom";
+import { FunctionHost } from "../screen/host";
 import { applyTheme, component, message, supportArrowKeys } from "./components";
 import type { Pane } from "./pane";
 import { strings } from "./strings";
@@ -10,7 +10,7 @@ import { ownView } from "./views/own-view";
 import { pictureView } from "./views/picture-view";
 import { sheetsView } from "./views/sheets-view";
 import { type HostState, hostState, type RequirementSet } from "./workbook";
-import "../trial/chart.css";
+import "../screen/chart.css";
 import "./taskpane.css";
 
 const VIEWS = {

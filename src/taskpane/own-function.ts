@@ -1,5 +1,5 @@
 import type { FunctionHelp } from "../reference";
-import { DEFAULT_NAMESPACE, fromHost, oneCall } from "../sheets/dialect";
+import { DEFAULT_NAMESPACE, fromHost, oneCall } from "../formula-text/dialect";
 
 /**
  * A function name of the user's own: one of ours with some arguments fixed, stored in the workbook

@@ -1,5 +1,5 @@
 import type { Reference } from "../reference";
-import type { FunctionHost } from "../trial/host";
+import type { FunctionHost } from "../screen/host";
 import type { HostState } from "./workbook";
 
 /** What every view of the pane gets. */

@@ -1,4 +1,4 @@
-import { functionsIn, oneCall } from "../sheets/dialect";
+import { functionsIn, oneCall } from "../formula-text/dialect";
 
 /** A cell of the sheet that uses our functions. */
 export interface UsingCell {

@@ -1,4 +1,4 @@
-import { columnLetters } from "../sheets/address";
+import { columnLetters } from "../sheets/kit/address";
 
 /**
  * The only module that talks to the host. Everything it gives and takes is plain values, so that

@@ -1,9 +1,9 @@
 import type { Reference } from "../reference";
-import type { UnitSystem } from "../sheets/definition";
+import type { UnitSystem } from "../sheets/kit/definition";
 import { drawMap, type DepthMap } from "./depth-map";
-import { freshId, make } from "./dom";
-import type { Argument, CellValue, FunctionHost } from "./host";
-import { formatValue } from "./number-format";
+import { freshId, make } from "../screen/dom";
+import type { Argument, CellValue, FunctionHost } from "../screen/host";
+import { formatValue } from "../screen/number-format";
 import { readTyped } from "./typed";
 
 type Layout = "leg" | "row" | "field";

@@ -1,5 +1,5 @@
-import { make } from "./dom";
-import { formatValue } from "./number-format";
+import { make } from "../screen/dom";
+import { formatValue } from "../screen/number-format";
 
 /** Steps of the map, as parts of the average depth: below the first, up to the second and so on. */
 const STEPS = [0.6, 0.8, 0.95, 1.05, 1.2, 1.4] as const;

@@ -1,9 +1,9 @@
-import { readAddress, readRange, writeAddress, type Block } from "../sheets/address";
-import type { Page, SheetCell } from "../sheets/definition";
-import { DEFAULT_NAMESPACE, toScreen } from "../sheets/dialect";
+import { readAddress, readRange, writeAddress, type Block } from "../sheets/kit/address";
+import type { Page, SheetCell } from "../sheets/kit/definition";
+import { DEFAULT_NAMESPACE, toScreen } from "../formula-text/dialect";
 import type { Reference } from "../reference";
-import { readFormula, type Term } from "./formula";
-import type { CallError, CellValue, FunctionHost } from "./host";
+import { readFormula, type Term } from "../formula-text/formula";
+import type { CallError, CellValue, FunctionHost } from "../screen/host";
 import { nativeFunctions } from "./native-functions";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 

@@ -1,8 +1,8 @@
 import { cautions, type CautionSubject } from "../cautions";
 import type { ArgumentHelp, FunctionHelp, Reference } from "../reference";
-import { toScreen } from "../sheets/dialect";
-import { make } from "./dom";
-import { cautionText } from "./cautions-text";
+import { toScreen } from "../formula-text/dialect";
+import { make } from "../screen/dom";
+import { cautionText } from "../screen/cautions-text";
 
 /** The whole list of functions with their arguments, to search and read while the sheet is open. */
 export class FunctionList {

@@ -16,7 +16,7 @@ import {
 } from "./univer";
 import type { Injector } from "@univerjs/core";
 import type { ArgumentHelp, FunctionHelp, Reference } from "../reference";
-import type { Argument, CallError, CellValue, FunctionHost } from "./host";
+import type { Argument, CallError, CellValue, FunctionHost } from "../screen/host";
 import type { CellPlace } from "./sheet-values";
 
 /** The last error of each cell, for the grid itself shows the code alone. */

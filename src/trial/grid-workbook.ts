@@ -1,9 +1,9 @@
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import { readAddress, readRange } from "../sheets/address";
-import type { Page, SheetCell } from "../sheets/definition";
-import { toScreen } from "../sheets/dialect";
-import { BODY_SIZE, looks, type Look } from "../sheets/look";
-import type { CellValue } from "./host";
+import { readAddress, readRange } from "../sheets/kit/address";
+import type { Page, SheetCell } from "../sheets/kit/definition";
+import { toScreen } from "../formula-text/dialect";
+import { BODY_SIZE, looks, type Look } from "../sheets/kit/look";
+import type { CellValue } from "../screen/host";
 import { typedKey } from "./sheet-values";
 import {
   BooleanNumber,

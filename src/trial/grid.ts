@@ -1,13 +1,13 @@
 import type { IWorkbookData } from "@univerjs/core";
 import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
-import { writeAddress } from "../sheets/address";
-import type { Page } from "../sheets/definition";
+import { writeAddress } from "../sheets/kit/address";
+import type { Page } from "../sheets/kit/definition";
 import type { Reference } from "../reference";
 import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
 import { readTyped } from "./typed";
 import { WORKBOOK, workbookOf } from "./grid-workbook";
-import type { CallError, CellValue, FunctionHost } from "./host";
+import type { CallError, CellValue, FunctionHost } from "../screen/host";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 import type { FRange } from "@univerjs/preset-sheets-core";
 import {

@@ -1,14 +1,14 @@
-import "./chart.css";
+import "../screen/chart.css";
 import "./styles.css";
 import type { Reference } from "../reference";
-import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/definition";
+import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
 import { readyMadeSheets } from "../sheets";
 import { CatchCans } from "./catch-cans";
-import { make, part } from "./dom";
+import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
 import { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
-import { FunctionHost, type CellValue } from "./host";
+import { FunctionHost, type CellValue } from "../screen/host";
 import { SheetView } from "./sheet-view";
 
 /** The page as a whole: which sheet, in which units, which of its pages; the grid when it is there. */

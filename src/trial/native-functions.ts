@@ -1,5 +1,5 @@
-import type { CellValue } from "./host";
-import { formatValue } from "./number-format";
+import type { CellValue } from "../screen/host";
+import { formatValue } from "../screen/number-format";
 
 type Value = CellValue | CellValue[][];
 

@@ -1,5 +1,5 @@
-import type { Page, SheetCell } from "../sheets/definition";
-import { readAddress, type Position } from "../sheets/address";
+import type { Page, SheetCell } from "../sheets/kit/definition";
+import { readAddress, type Position } from "../sheets/kit/address";
 
 /** A label with the value beside it, as a form shows them. */
 export interface Field {

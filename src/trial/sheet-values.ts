@@ -1,4 +1,4 @@
-import type { CallError, CellValue } from "./host";
+import type { CallError, CellValue } from "../screen/host";
 
 /** What a cell shows: a value, or an error with the sentence behind its code. */
 export interface ShownCell {

@@ -1,11 +1,11 @@
 import { cautions, type CautionSubject } from "../cautions";
-import type { Page, SheetCell, SheetChart } from "../sheets/definition";
-import { readAddress, readRange, type Block as CellBlock } from "../sheets/address";
-import { cautionText } from "./cautions-text";
-import { drawChart, type ChartContent, type Point, type Stretch } from "./chart";
-import { freshId, make } from "./dom";
-import type { CellValue } from "./host";
-import { formatValue } from "./number-format";
+import type { Page, SheetCell, SheetChart } from "../sheets/kit/definition";
+import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/address";
+import { cautionText } from "../screen/cautions-text";
+import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
+import { freshId, make } from "../screen/dom";
+import type { CellValue } from "../screen/host";
+import { formatValue } from "../screen/number-format";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
 import type { SheetValues, ShownCell } from "./sheet-values";
 import { readTyped } from "./typed";

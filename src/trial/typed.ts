@@ -1,4 +1,4 @@
-import type { CellValue } from "./host";
+import type { CellValue } from "../screen/host";
 
 /** A number where it reads as one; anything else is handed on as text, for the functions to judge. */
 export function readTyped(text: string): CellValue {

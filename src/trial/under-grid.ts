@@ -1,7 +1,7 @@
-import { readAddress, writeAddress } from "../sheets/address";
-import { make } from "./dom";
+import { readAddress, writeAddress } from "../sheets/kit/address";
+import { make } from "../screen/dom";
 import type { Grid, SelectedCell } from "./grid";
-import { formatValue } from "./number-format";
+import { formatValue } from "../screen/number-format";
 
 /**
  * What the grid's canvas cannot say: the sentence behind an error, the list of the cells in error,

@@ -1,5 +1,5 @@
 import { describe as say, isBlank, rows, single } from "../../src/boundary/cell";
-import { InvalidInput } from "../../src/formulas/domain-error";
+import { InvalidInput } from "../../src/ground/domain-error";
 
 test("null, undefined, empty and white text are blank; 0 and FALSE are not", () => {
   for (const blank of [null, undefined, "", "  "]) expect(isBlank(blank)).toBe(true);

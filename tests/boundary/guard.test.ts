@@ -1,6 +1,6 @@
 import "../support/host";
 import { guard } from "../../src/boundary/guard";
-import { InvalidInput, NoAnswer } from "../../src/formulas/domain-error";
+import { InvalidInput, NoAnswer } from "../../src/ground/domain-error";
 
 const failure = (fn: () => unknown) => {
   try {

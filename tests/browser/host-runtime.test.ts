@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { HOST_RUNTIME } from "../../build/headers";
 import { catalogue } from "../../src/catalogue";
-import { literalArguments } from "../../src/sheets/dialect";
+import { literalArguments } from "../../src/formula-text/dialect";
 import { builtReference } from "../support/built";
 import { launchBrowser, openPage, serve, type Served } from "../support/browser";
 

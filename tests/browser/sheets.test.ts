@@ -7,8 +7,8 @@ import { strFromU8, unzipSync } from "fflate";
 import type { Browser, Page as BrowserPage } from "playwright-core";
 import type { Grid } from "../../src/trial/grid";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress, writeAddress } from "../../src/sheets/address";
-import type { Page } from "../../src/sheets/definition";
+import { readAddress, writeAddress } from "../../src/sheets/kit/address";
+import type { Page } from "../../src/sheets/kit/definition";
 import { launchBrowser, openPage, serve, type Misdeeds, type Served } from "../support/browser";
 
 declare const trialGrid: Grid;

@@ -4,7 +4,7 @@ import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import type { Grid } from "../../src/trial/grid";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress } from "../../src/sheets/address";
+import { readAddress } from "../../src/sheets/kit/address";
 import { launchBrowser, openPage, serve, type Misdeeds, type Served } from "../support/browser";
 import { callNumber } from "../support/host";
 

@@ -4,7 +4,7 @@ import {
   vapourPressureFromHumidity,
 } from "../../src/formulas/actual-vapour-pressure";
 import { barometricPressure, psychrometricConstant } from "../../src/formulas/barometric-pressure";
-import { NoAnswer } from "../../src/formulas/domain-error";
+import { NoAnswer } from "../../src/ground/domain-error";
 import { extraterrestrialRadiation } from "../../src/formulas/extraterrestrial-radiation";
 import { hargreaves } from "../../src/formulas/hargreaves";
 import { netLongwave, netShortwave } from "../../src/formulas/net-radiation";

@@ -1,5 +1,5 @@
 import { catalogue } from "../../src/catalogue";
-import { functionsIn, literalArguments } from "../../src/sheets/dialect";
+import { functionsIn, literalArguments } from "../../src/formula-text/dialect";
 import { builtMetadata, builtReference, runBuiltFunctions } from "../support/built";
 
 const functions = runBuiltFunctions();

@@ -1,4 +1,4 @@
-import { literalArguments } from "../../src/sheets/dialect";
+import { literalArguments } from "../../src/formula-text/dialect";
 import { readMetadata } from "../../build/metadata";
 
 const { functions } = readMetadata();

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { functionsIn, literalArguments } from "../../src/sheets/dialect";
+import { functionsIn, literalArguments } from "../../src/formula-text/dialect";
 import { call } from "../support/host";
 
 const root = join(__dirname, "..", "..");

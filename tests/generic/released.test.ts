@@ -4,7 +4,7 @@ import { functionFiles, generate } from "../../build/metadata";
 import { breaksOf, type ReleasedShape, releasedFolder, shapeOf } from "../../build/released-shape";
 import { builtReference, runBuiltFunctions } from "../support/built";
 import { catalogue } from "../../src/catalogue";
-import { literalArguments } from "../../src/sheets/dialect";
+import { literalArguments } from "../../src/formula-text/dialect";
 
 const versions = readdirSync(releasedFolder).filter((file) => file.endsWith(".json"));
 const read = (file: string) =>

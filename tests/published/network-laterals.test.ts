@@ -1,5 +1,5 @@
 import { solveLine } from "../../src/solver/solve-line";
-import { WATER_WEIGHT } from "../../src/formulas/constants";
+import { WATER_WEIGHT } from "../../src/ground/constants";
 import { Chance } from "../support/chance";
 import { call, callNumber, callTable } from "../support/host";
 import {

@@ -1,8 +1,8 @@
 import type { EvaluatedSheet } from "../../build/sheet-evaluator";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress } from "../../src/sheets/address";
-import { DEFAULT_NAMESPACE } from "../../src/sheets/dialect";
-import type { Page, SheetCell, UnitSystem } from "../../src/sheets/definition";
+import { readAddress } from "../../src/sheets/kit/address";
+import { DEFAULT_NAMESPACE } from "../../src/formula-text/dialect";
+import type { Page, SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
 import { loadEvaluator } from "../support/sheet-evaluator";
 
 const evaluate = loadEvaluator();

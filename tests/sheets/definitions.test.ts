@@ -1,9 +1,9 @@
 import { catalogue } from "../../src/catalogue";
 import { cautions } from "../../src/cautions";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress, readRange, writeAddress } from "../../src/sheets/address";
-import type { Page, UnitSystem } from "../../src/sheets/definition";
-import { functionsIn, nativeFunctionsIn } from "../../src/sheets/dialect";
+import { readAddress, readRange, writeAddress } from "../../src/sheets/kit/address";
+import type { Page, UnitSystem } from "../../src/sheets/kit/definition";
+import { functionsIn, nativeFunctionsIn } from "../../src/formula-text/dialect";
 
 const systems: readonly UnitSystem[] = ["US", "SI"];
 

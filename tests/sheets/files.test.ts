@@ -5,10 +5,10 @@ import { join } from "node:path";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { strFromU8, unzipSync } from "fflate";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress, writeAddress } from "../../src/sheets/address";
-import type { Page, SheetCell, UnitSystem } from "../../src/sheets/definition";
-import { functionsIn, toFile } from "../../src/sheets/dialect";
-import { palette } from "../../src/sheets/look";
+import { readAddress, writeAddress } from "../../src/sheets/kit/address";
+import type { Page, SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
+import { functionsIn, toFile } from "../../src/formula-text/dialect";
+import { palette } from "../../src/sheets/kit/look";
 
 const folder = mkdtempSync(join(tmpdir(), "fieldsum-sheets-"));
 const script = join(__dirname, "../../build/sheets.ts");

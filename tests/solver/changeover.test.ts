@@ -1,5 +1,5 @@
 import { chartLaw, orificeLaw } from "../../src/formulas/discharge-law";
-import { NoAnswer } from "../../src/formulas/domain-error";
+import { NoAnswer } from "../../src/ground/domain-error";
 import { cheapestLayout, type Layout, type PricedTubing } from "../../src/solver/changeover";
 import type { Line } from "../../src/solver/line";
 import { keepsWithin, type LineLimits } from "../../src/solver/line-limits";

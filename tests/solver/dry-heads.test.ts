@@ -1,4 +1,4 @@
-import { NoAnswer } from "../../src/formulas/domain-error";
+import { NoAnswer } from "../../src/ground/domain-error";
 import { dryHeads, requireAllRunning } from "../../src/solver/dry-heads";
 
 test("says which head is the first without flow, the first of all too", () => {

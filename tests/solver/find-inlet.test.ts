@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { orificeLaw } from "../../src/formulas/discharge-law";
-import { NoAnswer } from "../../src/formulas/domain-error";
+import { NoAnswer } from "../../src/ground/domain-error";
 import { type Basis, inletFor } from "../../src/solver/find-inlet";
 import type { Line } from "../../src/solver/line";
 import { March } from "../../src/solver/march";

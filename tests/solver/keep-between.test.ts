@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "../../src/formulas/constants";
+import { WATER_WEIGHT } from "../../src/ground/constants";
 import { keepBetween } from "../../src/solver/keep-between";
 import type { SolvedLine } from "../../src/solver/solve-line";
 

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { NoAnswer } from "../../src/formulas/domain-error";
+import { NoAnswer } from "../../src/ground/domain-error";
 import { chartLaw, orificeLaw } from "../../src/formulas/discharge-law";
 import { firstHeads, type Line } from "../../src/solver/line";
 import { keepsWithin } from "../../src/solver/line-limits";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
-import { WATER_WEIGHT } from "../../src/formulas/constants";
+import { WATER_WEIGHT } from "../../src/ground/constants";
 import { chartLaw, headFlow, orificeLaw } from "../../src/formulas/discharge-law";
-import { NoAnswer } from "../../src/formulas/domain-error";
+import { NoAnswer } from "../../src/ground/domain-error";
 import { frictionPressureLoss } from "../../src/formulas/friction";
 import type { Line } from "../../src/solver/line";
 import { type SolvedLine, solveLine } from "../../src/solver/solve-line";

@@ -1,7 +1,7 @@
 import { NodeProperty, LinkProperty, Project, Workspace } from "epanet-js";
 import type { DischargeLaw } from "../../src/formulas/discharge-law";
 import type { FrictionLaw } from "../../src/formulas/friction";
-import { WATER_WEIGHT } from "../../src/formulas/constants";
+import { WATER_WEIGHT } from "../../src/ground/constants";
 
 /**
  * A line of heads built and solved in an independent pipe-network engine (EPANET 2.3, public domain,

@@ -1,7 +1,7 @@
 import { functionFiles, generate } from "../../build/metadata";
 import { catalogue } from "../../src/catalogue";
 import type { ArgumentHelp, FunctionHelp } from "../../src/reference";
-import { literalArguments } from "../../src/sheets/dialect";
+import { literalArguments } from "../../src/formula-text/dialect";
 import { call, HostError } from "./host";
 
 /** A sheet function with a call that is known to be sound: its own example. */

@@ -1,5 +1,5 @@
 import { callText, evaluateCall } from "../../src/taskpane/evaluate";
-import type { FunctionHost } from "../../src/trial/host";
+import type { FunctionHost } from "../../src/screen/host";
 import { call, HostError } from "../support/host";
 import { frictionHelp } from "../support/help";
 

@@ -1,5 +1,5 @@
 import { checkSheet, isErrorValue, readableCall } from "../../src/taskpane/sheet-check";
-import { fromHost } from "../../src/sheets/dialect";
+import { fromHost } from "../../src/formula-text/dialect";
 
 const same = (formula: string) => formula;
 

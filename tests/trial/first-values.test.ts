@@ -1,9 +1,9 @@
 import { functionFiles, generate } from "../../build/metadata";
 import { catalogue } from "../../src/catalogue";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress } from "../../src/sheets/address";
+import { readAddress } from "../../src/sheets/kit/address";
 import { FirstValues } from "../../src/trial/first-values";
-import { FunctionHost } from "../../src/trial/host";
+import { FunctionHost } from "../../src/screen/host";
 
 const host = FunctionHost.standIn();
 // Loaded after the stand-in stands, as a host loads the script into its runtime.

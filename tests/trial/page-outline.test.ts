@@ -1,5 +1,5 @@
 import { readyMadeSheets } from "../../src/sheets";
-import type { Page, SheetCell } from "../../src/sheets/definition";
+import type { Page, SheetCell } from "../../src/sheets/kit/definition";
 import { outline } from "../../src/trial/page-outline";
 
 function page(cells: readonly SheetCell[]): Page {

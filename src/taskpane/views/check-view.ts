@@ -1,5 +1,5 @@
-import { make } from "../../trial/dom";
-import { fromHost } from "../../sheets/dialect";
+import { make } from "../../screen/dom";
+import { fromHost } from "../../formula-text/dialect";
 import { button, message } from "../components";
 import { evaluateCall } from "../evaluate";
 import type { Pane } from "../pane";

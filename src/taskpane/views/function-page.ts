@@ -1,9 +1,9 @@
 import { cautions, type CautionSubject } from "../../cautions";
 import type { ArgumentHelp, FunctionHelp } from "../../reference";
-import { oneCall } from "../../sheets/dialect";
-import { freshId, make } from "../../trial/dom";
-import { formatValue } from "../../trial/number-format";
-import type { CellValue } from "../../trial/host";
+import { oneCall } from "../../formula-text/dialect";
+import { freshId, make } from "../../screen/dom";
+import { formatValue } from "../../screen/number-format";
+import type { CellValue } from "../../screen/host";
 import { button, message, selectField, textField } from "../components";
 import { callText, evaluateCall, type Evaluated } from "../evaluate";
 import { insertFormula } from "../insert";

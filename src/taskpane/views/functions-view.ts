@@ -1,8 +1,8 @@
-import { make } from "../../trial/dom";
+import { make } from "../../screen/dom";
 import type { FunctionHelp } from "../../reference";
 import { button, message, textField } from "../components";
 import type { Pane } from "../pane";
-import { functionSearch } from "../search";
+import { functionSearch } from "../../screen/search";
 import { strings } from "../strings";
 import { functionPage } from "./function-page";
 

@@ -1,4 +1,4 @@
-import { make } from "../../trial/dom";
+import { make } from "../../screen/dom";
 import type { FunctionHelp } from "../../reference";
 import { isOlderThanLambdas } from "../builds";
 import { button, message, selectField, textField } from "../components";

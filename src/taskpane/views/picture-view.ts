@@ -1,5 +1,5 @@
-import { drawChart, type Stretch } from "../../trial/chart";
-import { make } from "../../trial/dom";
+import { drawChart, type Stretch } from "../../screen/chart";
+import { make } from "../../screen/dom";
 import { button, message } from "../components";
 import { copyAsImage } from "../copy-image";
 import type { Pane } from "../pane";

@@ -1,7 +1,7 @@
-import { make } from "../../trial/dom";
+import { make } from "../../screen/dom";
 import { readyMadeSheets } from "../../sheets";
-import type { ReadyMadeSheet, UnitSystem } from "../../sheets/definition";
-import { prepareSheets } from "../../sheets/open-workbook";
+import type { ReadyMadeSheet, UnitSystem } from "../../sheets/kit/definition";
+import { prepareSheets } from "../open-workbook";
 import { button, message, selectField } from "../components";
 import type { Pane } from "../pane";
 import { strings } from "../strings";

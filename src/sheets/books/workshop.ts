@@ -1,8 +1,8 @@
-import { soilTextures } from "../tables/soils";
-import { crops } from "../tables/crops";
-import { bluestemFlat, type Field } from "./bluestem-flat";
-import { cautionsPage, PageBuilder, unitText } from "./builder";
-import type { Page, ReadyMadeSheet } from "./definition";
+import { soilTextures } from "../../tables/soils";
+import { crops } from "../../tables/crops";
+import { bluestemFlat, type Field } from "../parts/bluestem-flat";
+import { cautionsPage, PageBuilder, unitText } from "../kit/builder";
+import type { Page, ReadyMadeSheet } from "../kit/definition";
 import {
   basePage,
   DEALER_QUESTION,
@@ -10,9 +10,9 @@ import {
   GROWER_QUESTION,
   OFFICER_ANSWER,
   OFFICER_QUESTION,
-} from "./line-blocks";
-import { LINE } from "./line-inputs";
-import { namesPage } from "./names";
+} from "../parts/line-blocks";
+import { LINE } from "../parts/line-inputs";
+import { namesPage } from "../parts/names";
 
 /** Label, value, unit, and the formula as text; then room for small tables. */
 const COLUMNS = [40, 13, 14, 66, 14, 14];

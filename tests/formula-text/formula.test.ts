@@ -1,4 +1,4 @@
-import { readFormula } from "../../src/trial/formula";
+import { readFormula } from "../../src/formula-text/formula";
 
 const value = (number: number) => ({ kind: "value", value: number });
 

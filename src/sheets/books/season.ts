@@ -1,12 +1,12 @@
-import { crops, stages } from "../tables/crops";
-import { soilTextures } from "../tables/soils";
-import { bluestemFlat, type Field } from "./bluestem-flat";
-import { type Block, cautionsPage, PageBuilder, unitText } from "./builder";
-import type { Page, ReadyMadeSheet } from "./definition";
+import { crops, stages } from "../../tables/crops";
+import { soilTextures } from "../../tables/soils";
+import { bluestemFlat, type Field } from "../parts/bluestem-flat";
+import { type Block, cautionsPage, PageBuilder, unitText } from "../kit/builder";
+import type { Page, ReadyMadeSheet } from "../kit/definition";
 import { endOfSeasonPage } from "./end-of-season";
-import { COLUMNS, SENTENCE_COLUMNS } from "./line-blocks";
-import { namesPage } from "./names";
-import { unitsInput } from "./line-inputs";
+import { COLUMNS, SENTENCE_COLUMNS } from "../parts/line-blocks";
+import { namesPage } from "../parts/names";
+import { unitsInput } from "../parts/line-inputs";
 import { waterSourcePage } from "./water-source";
 
 const MOST_SETS = 120;

@@ -1,7 +1,7 @@
-import { readRange, writeAddress } from "./address";
-import { bluestemFlat, type Field } from "./bluestem-flat";
-import { cautionsPage, PageBuilder } from "./builder";
-import type { Page, ReadyMadeSheet } from "./definition";
+import { readRange, writeAddress } from "../kit/address";
+import { bluestemFlat, type Field } from "../parts/bluestem-flat";
+import { cautionsPage, PageBuilder } from "../kit/builder";
+import type { Page, ReadyMadeSheet } from "../kit/definition";
 import {
   basePage,
   DEALER_QUESTION,
@@ -9,8 +9,8 @@ import {
   GROWER_QUESTION,
   OFFICER_ANSWER,
   OFFICER_QUESTION,
-} from "./line-blocks";
-import { namesPage } from "./names";
+} from "../parts/line-blocks";
+import { namesPage } from "../parts/names";
 
 /** Two grids side by side, five columns each beside their first. */
 const COLUMNS = [13, 10, 10, 10, 10, 10, 4, 13, 10, 10, 10, 10, 10];

@@ -1,8 +1,8 @@
-import { rename, toScreen } from "./dialect";
-import type { NamedRange, Page, SheetCell } from "./definition";
-import { columnLetters, readAddress, writeAddress } from "./address";
-import { BODY_SIZE, looks, palette } from "./look";
-import type { PreparedCell, PreparedLook, PreparedSheet } from "../taskpane/workbook";
+import { rename, toScreen } from "../formula-text/dialect";
+import type { NamedRange, Page, SheetCell } from "../sheets/kit/definition";
+import { columnLetters, readAddress, writeAddress } from "../sheets/kit/address";
+import { BODY_SIZE, looks, palette } from "../sheets/kit/look";
+import type { PreparedCell, PreparedLook, PreparedSheet } from "./workbook";
 
 /** What the open workbook already holds. */
 export interface Taken {

@@ -1,4 +1,4 @@
-import type { UnitSystem } from "./definition";
+import type { UnitSystem } from "../kit/definition";
 
 /**
  * Bluestem Flat: the field that every ready-made sheet starts from. It is invented, prices too. Ten

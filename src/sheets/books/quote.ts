@@ -1,6 +1,6 @@
-import { bluestemFlat, type Field } from "./bluestem-flat";
-import { cautionsPage, PageBuilder, unitText } from "./builder";
-import type { Page, ReadyMadeSheet } from "./definition";
+import { bluestemFlat, type Field } from "../parts/bluestem-flat";
+import { cautionsPage, PageBuilder, unitText } from "../kit/builder";
+import type { Page, ReadyMadeSheet } from "../kit/definition";
 import {
   basePage,
   DEALER_QUESTION,
@@ -8,8 +8,8 @@ import {
   GROWER_QUESTION,
   OFFICER_ANSWER,
   OFFICER_QUESTION,
-} from "./line-blocks";
-import { namesPage } from "./names";
+} from "../parts/line-blocks";
+import { namesPage } from "../parts/names";
 
 const SUBJECTS = ["pressure", "overhead wires", "backflow", "buried lines"] as const;
 

@@ -1,8 +1,8 @@
-import type { Field } from "./bluestem-flat";
-import { PageBuilder } from "./builder";
-import type { Page } from "./definition";
-import { COLUMNS, SENTENCE_COLUMNS } from "./line-blocks";
-import { LINE, LINE_WITHOUT_INLET, lineInputs, tubingAndChart } from "./line-inputs";
+import type { Field } from "../parts/bluestem-flat";
+import { PageBuilder } from "../kit/builder";
+import type { Page } from "../kit/definition";
+import { COLUMNS, SENTENCE_COLUMNS } from "../parts/line-blocks";
+import { LINE, LINE_WITHOUT_INLET, lineInputs, tubingAndChart } from "../parts/line-inputs";
 
 const MOST_RUNNING = 4;
 

@@ -1,6 +1,6 @@
-import type { UnitSystem } from "./definition";
-import { PageBuilder } from "./builder";
-import type { Page } from "./definition";
+import type { UnitSystem } from "../kit/definition";
+import { PageBuilder } from "../kit/builder";
+import type { Page } from "../kit/definition";
 
 interface OwnName {
   readonly name: string;

@@ -1,6 +1,6 @@
-import type { Page } from "../../src/sheets/definition";
+import type { Page } from "../../src/sheets/kit/definition";
 import { readyMadeSheets } from "../../src/sheets";
-import { prepareSheets } from "../../src/sheets/open-workbook";
+import { prepareSheets } from "../../src/taskpane/open-workbook";
 
 const page: Page = {
   name: "Line",

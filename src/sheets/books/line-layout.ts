@@ -1,6 +1,6 @@
-import { bluestemFlat, type Field } from "./bluestem-flat";
-import { cautionsPage, PageBuilder, unitText } from "./builder";
-import type { Page, ReadyMadeSheet } from "./definition";
+import { bluestemFlat, type Field } from "../parts/bluestem-flat";
+import { cautionsPage, PageBuilder, unitText } from "../kit/builder";
+import type { Page, ReadyMadeSheet } from "../kit/definition";
 import {
   COLUMNS,
   DEALER_QUESTION,
@@ -11,9 +11,9 @@ import {
   OFFICER_ANSWER,
   OFFICER_QUESTION,
   SENTENCE_COLUMNS,
-} from "./line-blocks";
-import { LINE, MOST_HEADS } from "./line-inputs";
-import { namesPage } from "./names";
+} from "../parts/line-blocks";
+import { LINE, MOST_HEADS } from "../parts/line-inputs";
+import { namesPage } from "../parts/names";
 
 const SUBJECTS = [
   "pressure",

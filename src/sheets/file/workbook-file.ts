@@ -8,9 +8,9 @@ import type {
   SheetChart as FileChart,
   WriteSheet,
 } from "hucre";
-import { columnLetters, readAddress, readRange, writeAddress } from "./address";
-import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "./definition";
-import { functionsIn, toFile, toScreen } from "./dialect";
+import { columnLetters, readAddress, readRange, writeAddress } from "../kit/address";
+import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
+import { functionsIn, toFile, toScreen } from "../../formula-text/dialect";
 import {
   BODY_SIZE,
   failed,
@@ -21,7 +21,7 @@ import {
   seriesColours,
   waiting,
   WAITING,
-} from "./look";
+} from "../kit/look";
 
 export type Value = string | number | boolean | null;
 

@@ -1,5 +1,5 @@
 import type { Field } from "./bluestem-flat";
-import type { Block, PageBuilder } from "./builder";
+import type { Block, PageBuilder } from "../kit/builder";
 
 /**
  * The cells that describe the line, with their names. Every ready-made sheet that solves a line has

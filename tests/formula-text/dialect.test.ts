@@ -7,7 +7,7 @@ import {
   rename,
   toFile,
   toScreen,
-} from "../../src/sheets/dialect";
+} from "../../src/formula-text/dialect";
 
 const namespaces = ["IRRIG", "FIELDTEST"];
 

@@ -1,4 +1,4 @@
-import { functionSearch } from "../../src/taskpane/search";
+import { functionSearch } from "../../src/screen/search";
 import { frictionHelp, helpFor } from "../support/help";
 
 const setTime = helpFor("SET.TIME", ["depth", "rate"], {

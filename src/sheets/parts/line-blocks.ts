@@ -1,7 +1,7 @@
-import { soilTextures } from "../tables/soils";
+import { soilTextures } from "../../tables/soils";
 import type { Field } from "./bluestem-flat";
-import { type Block, PageBuilder, unitText } from "./builder";
-import type { Page } from "./definition";
+import { type Block, PageBuilder, unitText } from "../kit/builder";
+import type { Page } from "../kit/definition";
 import { INLET_FORMULA, LINE, lineInputs, tubingAndChart, unitsInput } from "./line-inputs";
 
 /** Eleven like columns: blocks of label, value and unit at A and G, and the ten of a profile. */

@@ -1,4 +1,4 @@
-import { cautions, type CautionSubject } from "../cautions";
+import { cautions, type CautionSubject } from "../../cautions";
 import { columnLetters, readAddress, writeAddress } from "./address";
 import type {
   Allowed,

@@ -1,4 +1,4 @@
-import type { CellValue } from "./host";
+import type { CellValue } from "../screen/host";
 
 /** A formula, read. */
 export type Term =

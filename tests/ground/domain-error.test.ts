@@ -1,4 +1,4 @@
-import { InvalidInput, NoAnswer } from "../../src/formulas/domain-error";
+import { InvalidInput, NoAnswer } from "../../src/ground/domain-error";
 
 test("errors carry their name and their message", () => {
   expect(String(new InvalidInput("too long"))).toBe("InvalidInput: too long");

@@ -1,8 +1,8 @@
-import type { Field } from "./bluestem-flat";
-import { PageBuilder } from "./builder";
-import type { Page } from "./definition";
-import { COLUMNS, SENTENCE_COLUMNS } from "./line-blocks";
-import { LINE_WITHOUT_INLET } from "./line-inputs";
+import type { Field } from "../parts/bluestem-flat";
+import { PageBuilder } from "../kit/builder";
+import type { Page } from "../kit/definition";
+import { COLUMNS, SENTENCE_COLUMNS } from "../parts/line-blocks";
+import { LINE_WITHOUT_INLET } from "../parts/line-inputs";
 
 /** Flush, drain, tow, and what else must be emptied before the frost. */
 export function endOfSeasonPage(field: Field): Page {

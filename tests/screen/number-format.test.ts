@@ -1,4 +1,4 @@
-import { formatValue } from "../../src/trial/number-format";
+import { formatValue } from "../../src/screen/number-format";
 
 test.each([
   [46.137, "0.0", "46.1"],
