@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { tooNear, type Stretch } from "./too-near";
 import type { TurnedField } from "./turned-field";
 import { wholeParts } from "./whole-parts";

@@ -1,4 +1,4 @@
-import { InvalidInput, NoAnswer } from "./domain-error";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import type { FieldRow } from "./field-rows";
 import { exactParts } from "./whole-parts";
 

@@ -1,5 +1,5 @@
 import Delaunator from "delaunator";
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 import { distance, noDistance, type Point } from "./polygon";
 
 /** A place whose height was taken, m. */

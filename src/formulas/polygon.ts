@@ -1,4 +1,4 @@
-import { InvalidInput } from "./domain-error";
+import { InvalidInput } from "../ground/domain-error";
 
 /** A place on the local plane, m: x east, y north. */
 export interface Point {
