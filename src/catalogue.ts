@@ -105,6 +105,15 @@ export const catalogue = [
   // STAKE
   "STAKE_FLAGS",
   "STAKE_POSITIONS",
+  // FIELD
+  "FIELD_LOCAL",
+  "FIELD_DEGREES",
+  "FIELD_AREA",
+  "FIELD_RUNS",
+  "FIELD_HEADS",
+  "FIELD_SUMMARY",
+  "FIELD_BEARINGS",
+  "FIELD_HEIGHT",
   // BILL
   "BILL_MATERIALS",
   "BILL_QUOTE",

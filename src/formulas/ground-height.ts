@@ -1,5 +1,5 @@
 import Delaunator from "delaunator";
-import { InvalidInput } from "../ground/domain-error";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import { distance, noDistance, type Point } from "./polygon";
 
 /** A place whose height was taken, m. */
@@ -41,6 +41,15 @@ export function groundOf(spots: readonly Spot[]): Ground {
     }
     return undefined;
   };
+}
+
+/** The height at a place that has a name, or #N/A where no triangle reaches it. */
+export function requireHeight(ground: Ground, point: Point, name: string): number {
+  const height = ground(point);
+  if (height === undefined) {
+    throw new NoAnswer(`spots do not reach ${name}: take heights farther out, beyond it`);
+  }
+  return height;
 }
 
 function requireApart(spots: readonly Spot[], near: number): void {

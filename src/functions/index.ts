@@ -7,6 +7,7 @@ import * as drain from "./drain";
 import * as et from "./et";
 import { exportNameOf } from "./export-name";
 import * as feeder from "./feeder";
+import * as field from "./field";
 import * as flush from "./flush";
 import * as lateral from "./lateral";
 import * as pipe from "./pipe";
@@ -31,6 +32,7 @@ const families: Readonly<Record<string, SheetFunction>> = {
   ...drain,
   ...et,
   ...feeder,
+  ...field,
   ...flush,
   ...lateral,
   ...pipe,
