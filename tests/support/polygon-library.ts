@@ -20,8 +20,8 @@ import type { Point } from "../../src/formulas/polygon";
  * works on whole numbers (here micrometers) and on circles of many corners.
  */
 const SCALE = 1e6;
-/** Corners of a circle: 4000 leave 3e-7 of its radius out. */
-const CORNERS_OF_A_CIRCLE = 4000;
+/** Corners of a circle: 1000 leave 5e-6 of its radius out. */
+const CORNERS_OF_A_CIRCLE = 1000;
 /** How far an offset's round corner may be off, micrometers. */
 const ARC_TOLERANCE = 20;
 
@@ -31,7 +31,7 @@ function ring(points: readonly Point[]): Paths64 {
 }
 
 /** The field less its setback and its obstacles. */
-function free({ corners, obstacles, setback }: Field): Paths64 {
+export function freeGround({ corners, obstacles, setback }: Field): Paths64 {
   const whole = ring(corners);
   const kept =
     setback > 0
@@ -49,11 +49,11 @@ function free({ corners, obstacles, setback }: Field): Paths64 {
 }
 
 /** The pieces of a straight row that lie free, by their ends' distances from its first point. */
-export function freePieces(field: Field, from: Point, to: Point): [number, number][] {
+export function freePieces(ground: Paths64, from: Point, to: Point): [number, number][] {
   const clipper = new Clipper64();
   const end = ({ x, y }: Point) => ({ x: Math.round(x * SCALE), y: Math.round(y * SCALE) });
   clipper.addOpenSubject([[end(from), end(to)]]);
-  clipper.addClip(free(field));
+  clipper.addClip(ground);
   const closed: Paths64 = [];
   const open: Paths64 = [];
   clipper.execute(ClipType.Intersection, FillRule.NonZero, closed, open);
