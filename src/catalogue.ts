@@ -42,6 +42,8 @@ export const catalogue = [
   // FEEDER
   "FEEDER_LENGTH",
   "FEEDER_PRESSURE",
+  "FEEDER_HYDRANTS",
+  "FEEDER_REACH",
   // PUMP
   "PUMP_TDH",
   "PUMP_POWER",
@@ -105,6 +107,7 @@ export const catalogue = [
   // STAKE
   "STAKE_FLAGS",
   "STAKE_POSITIONS",
+  "STAKE_MAP",
   // FIELD
   "FIELD_LOCAL",
   "FIELD_DEGREES",
