@@ -39,6 +39,7 @@ export const catalogue = [
   "LATERAL_F",
   "LATERAL_LOSS",
   "LATERAL_SYSTEMCU",
+  "LATERAL_RUNS",
   // FEEDER
   "FEEDER_LENGTH",
   "FEEDER_PRESSURE",
