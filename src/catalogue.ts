@@ -118,6 +118,8 @@ export const catalogue = [
   "FIELD_SUMMARY",
   "FIELD_BEARINGS",
   "FIELD_HEIGHT",
+  // PLAN
+  "PLAN_DRAWING",
   // BILL
   "BILL_MATERIALS",
   "BILL_QUOTE",

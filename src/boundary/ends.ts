@@ -1,7 +1,7 @@
 import { MOST_RUNS } from "../formulas/field-rows";
 import type { NearEnd } from "../formulas/hydrants";
 import type { Point } from "../formulas/polygon";
-import { type Cell, rows } from "./cell";
+import { type Cell, isBlank, rows } from "./cell";
 import { readPoint } from "./field";
 import { MOST_POSITIONS, wholeNumber } from "./limits";
 import { checked } from "./numbers";
@@ -43,4 +43,8 @@ export function readHydrants(cell: Cell): Point[] {
     most: MOST_RUNS,
     zeroIsBlank: !bare,
   }).map((row, i) => readPoint(anyLength, `hydrants row ${i + 1}`, bare ? row : row.slice(1)));
+}
+
+export function readOptionalHydrants(cell: Cell): Point[] {
+  return rows(cell).flat().every(isBlank) ? [] : readHydrants(cell);
 }

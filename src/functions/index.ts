@@ -11,6 +11,7 @@ import * as field from "./field";
 import * as flush from "./flush";
 import * as lateral from "./lateral";
 import * as pipe from "./pipe";
+import * as planDrawing from "./plan-drawing";
 import * as pump from "./pump";
 import * as set from "./set";
 import * as soil from "./soil";
@@ -36,6 +37,7 @@ const families: Readonly<Record<string, SheetFunction>> = {
   ...flush,
   ...lateral,
   ...pipe,
+  ...planDrawing,
   ...pump,
   ...set,
   ...soil,
