@@ -18,6 +18,8 @@ function shared(target) {
     module: {
       rules: [
         { test: /\.ts$/, loader: "esbuild-loader", options: { target } },
+        // It does not say so itself, and of its tests the bundle needs one.
+        { test: /node_modules.robust-predicates/, sideEffects: false },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
         { test: /\.(svg|png|woff2?)$/, type: "asset/resource" },
       ],
