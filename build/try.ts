@@ -1,60 +1,102 @@
-import { readyMadeSheets } from "../src/sheets";
 import type { UnitSystem } from "../src/sheets/kit/definition";
-import { DEFAULT_NAMESPACE } from "../src/formula-text/dialect";
-import { evaluate } from "./sheet-evaluator";
-import { answersOf, inputsOf, type Typed, WrongInput, withTyped } from "./typed-sheet";
+import { Misuse, openWorkbook, type Setting, workbookIds } from "./open-workbook";
+import type { Value } from "./sheet-engine";
 
-/**
- * Asks a ready-made sheet from the command line, as it ships, with other inputs:
- *
- *     npm run --silent try -- line-layout US Rise=-60 FeederSDR=26 'Sizes=[[75],[63]]'
- *     npm run --silent try -- list
- */
-async function main([id, system, ...typed]: readonly string[]): Promise<void> {
-  if (id === "list") {
-    print(
-      readyMadeSheets.map((sheet) => ({
-        workbook: sheet.id,
-        title: sheet.title,
-        inputs: inputsOf(sheet.pages("US")).map(({ name }) => name),
-      })),
-    );
-    return;
-  }
-  const sheet = readyMadeSheets.find((other) => other.id === id);
-  if (sheet === undefined) {
-    const known = readyMadeSheets.map((other) => other.id).join(", ");
-    throw new WrongInput(`there is no workbook "${id ?? ""}"; there are: ${known}, and list`);
-  }
-  if (system !== "US" && system !== "SI") {
-    throw new WrongInput(`units must be US or SI; got "${system ?? ""}"`);
-  }
-  const pages = withTyped(sheet.pages(system as UnitSystem), typed.map(readPair));
-  print(answersOf(pages, await evaluate(pages, DEFAULT_NAMESPACE)));
+const USAGE = `npm run --silent try -- <workbook> <US|SI> Name=value 'Range=[[1],[2]]' …
+npm run --silent try -- list`;
+
+const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
+
+function isSystem(word: string | undefined): word is UnitSystem {
+  return SYSTEMS.some((system) => system === word);
 }
 
-/** "Name=value": the value as JSON, or as the text that it is. */
-function readPair(pair: string): readonly [string, Typed] {
-  const at = pair.indexOf("=");
-  if (at < 1) throw new WrongInput(`"${pair}" is not of the form Name=value`);
-  const text = pair.slice(at + 1);
-  return [pair.slice(0, at), readValue(text)];
-}
-
-function readValue(text: string): Typed {
+/** As JSON where it reads as such, else the text as it stands. */
+function readValue(name: string, text: string): Setting {
+  if (text === "") return null;
+  if (text.startsWith("[")) return readRows(name, text);
   try {
-    return JSON.parse(text) as Typed;
+    const value: unknown = JSON.parse(text);
+    if (isValue(value)) return value;
   } catch {
     return text;
   }
+  throw new Misuse(`${name} must be a number, a text, true, false, null or rows; got ${text}`);
 }
 
-function print(what: unknown): void {
-  process.stdout.write(`${JSON.stringify(what, null, 2)}\n`);
+function readRows(name: string, text: string): Value[][] {
+  const wrong = new Misuse(`${name} must be rows of values, such as [[1, 2], [3, 4]]; got ${text}`);
+  let rows: unknown;
+  try {
+    rows = JSON.parse(text);
+  } catch {
+    throw wrong;
+  }
+  const isRows = (given: unknown): given is Value[][] =>
+    Array.isArray(given) &&
+    given.length > 0 &&
+    given.every((row) => Array.isArray(row) && row.length > 0 && row.every(isValue));
+  if (!isRows(rows)) throw wrong;
+  return rows;
 }
 
-main(process.argv.slice(2)).catch((error: unknown) => {
-  if (!(error instanceof WrongInput)) throw error;
-  process.stderr.write(`${error.message}\n`);
-  process.exitCode = 2;
-});
+function isValue(value: unknown): value is Value {
+  return value === null || ["string", "number", "boolean"].includes(typeof value);
+}
+
+function readSettings(words: readonly string[]): Record<string, Setting> {
+  return Object.fromEntries(
+    words.map((word) => {
+      const split = word.indexOf("=");
+      if (split < 1) throw new Misuse(`"${word}" is no Name=value`);
+      const name = word.slice(0, split).trim();
+      return [name, readValue(name, word.slice(split + 1).trim())];
+    }),
+  );
+}
+
+async function list(): Promise<unknown> {
+  const workbooks = [];
+  for (const workbook of workbookIds()) {
+    const us = await openWorkbook(workbook, "US");
+    const si = await openWorkbook(workbook, "SI");
+    workbooks.push({
+      workbook,
+      inputs: us.inputs.map(({ name, place, label, value }, i) => ({
+        name,
+        place,
+        label,
+        US: value,
+        SI: si.inputs[i].value,
+      })),
+    });
+  }
+  return workbooks;
+}
+
+async function answer(words: readonly string[]): Promise<unknown> {
+  const [workbook, system, ...settings] = words;
+  if (workbook === undefined) throw new Misuse(USAGE);
+  if (workbook === "list") return list();
+  if (!workbookIds().includes(workbook))
+    throw new Misuse(`there is no workbook "${workbook}"; there are ${workbookIds().join(", ")}`);
+  if (!isSystem(system))
+    throw new Misuse(`units must be US or SI; got ${system ?? "nothing"}\n${USAGE}`);
+  const book = await openWorkbook(workbook, system);
+  await book.set(readSettings(settings));
+  return {
+    answers: book.answers(),
+    checks: book.checks(),
+    values: book.values(),
+    errors: book.errors(),
+  };
+}
+
+answer(process.argv.slice(2)).then(
+  (found) => process.stdout.write(`${JSON.stringify(found, null, 2)}\n`, () => process.exit(0)),
+  (error: unknown) => {
+    const misuse = error instanceof Misuse;
+    console.error(misuse ? error.message : error);
+    process.exit(misuse ? 2 : 1);
+  },
+);

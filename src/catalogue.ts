@@ -13,6 +13,8 @@ export const catalogue = [
   "PIPE_MAXFLOW",
   "PIPE_VOLUME",
   "PIPE_INSIDE",
+  "PIPE_OUTSIDE",
+  "PIPE_EXPANSION",
   "PIPE_RATING",
   "PIPE_SURGE",
   // WATER
@@ -39,9 +41,12 @@ export const catalogue = [
   "LATERAL_F",
   "LATERAL_LOSS",
   "LATERAL_SYSTEMCU",
+  "LATERAL_RUNS",
   // FEEDER
   "FEEDER_LENGTH",
   "FEEDER_PRESSURE",
+  "FEEDER_HYDRANTS",
+  "FEEDER_REACH",
   // PUMP
   "PUMP_TDH",
   "PUMP_POWER",
@@ -53,6 +58,7 @@ export const catalogue = [
   "PUMP_LINES",
   // SOURCE
   "SOURCE_DAYS",
+  "SOURCE_BALANCE",
   // APPLICATION
   "APPLICATION_RATE",
   "APPLICATION_DEPTH",
@@ -79,6 +85,7 @@ export const catalogue = [
   "SOIL_PROFILE",
   "SOIL_INTAKE",
   "SOIL_NET",
+  "SOIL_RAIN",
   // CROP
   "CROP_ROOT",
   "CROP_DEPLETION",
@@ -90,6 +97,7 @@ export const catalogue = [
   "ET_WIND2M",
   "ET_SOLAR",
   "ET_RADIATION",
+  "ET_PEAK",
   // FLUSH
   "FLUSH_FLOW",
   "FLUSH_PRESSURE",
@@ -106,6 +114,18 @@ export const catalogue = [
   // STAKE
   "STAKE_FLAGS",
   "STAKE_POSITIONS",
+  "STAKE_MAP",
+  // FIELD
+  "FIELD_LOCAL",
+  "FIELD_DEGREES",
+  "FIELD_AREA",
+  "FIELD_RUNS",
+  "FIELD_HEADS",
+  "FIELD_SUMMARY",
+  "FIELD_BEARINGS",
+  "FIELD_HEIGHT",
+  // PLAN
+  "PLAN_DRAWING",
   // BILL
   "BILL_MATERIALS",
   "BILL_QUOTE",
