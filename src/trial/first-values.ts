@@ -195,11 +195,21 @@ export class FirstValues implements SheetValues {
       return this.callOwn(name.slice(DEFAULT_NAMESPACE.length + 1), given.map(compute));
     // Only the branch that is taken may fail.
     if (name === "IF") return compute(truth(single(compute(given[0]))) ? given[1] : given[2]);
-    if (name === "IFERROR") {
+    if (name === "IFERROR" || name === "IFNA") {
+      const isCaught = ({ error }: Fault) => name === "IFERROR" || error.code === "#N/A";
       try {
         return compute(given[0]);
       } catch (thrown) {
-        if (thrown instanceof Fault) return compute(given[1]);
+        if (thrown instanceof Fault && isCaught(thrown)) return compute(given[1]);
+        throw thrown;
+      }
+    }
+    if (name === "ISERROR") {
+      try {
+        compute(given[0]);
+        return false;
+      } catch (thrown) {
+        if (thrown instanceof Fault) return true;
         throw thrown;
       }
     }
