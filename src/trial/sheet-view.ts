@@ -54,7 +54,7 @@ export class SheetView {
         ...withInputs.map((block) => this.block(block)),
         ...this.tables(parts.tables.filter(tableHasInput)),
       ]),
-      ...this.section("What follows from it", "results", [
+      ...this.section("Results", "results", [
         ...withoutInputs.map((block) => this.block(block)),
         ...this.tables(parts.tables.filter((table) => !tableHasInput(table))),
         ...parts.spilled.map((spilled) => this.spilled(spilled)),
@@ -64,6 +64,13 @@ export class SheetView {
     );
     this.refresh();
     return view;
+  }
+
+  /** The page's title, which may be worked out too; to be given before the page is built. */
+  title(element: HTMLElement): void {
+    const cell = this.page.cells.find(({ role }) => role === "title");
+    if (cell === undefined) element.textContent = this.page.name;
+    else this.live(element, cell);
   }
 
   private section(title: string, name: string, content: readonly HTMLElement[]): HTMLElement[] {
@@ -420,7 +427,7 @@ export class SheetView {
       (subject): subject is CautionSubject => subject in cautions,
     );
     return this.section(
-      "Before anyone works on it",
+      "Safety: read before field work",
       "cautions",
       subjects.map((subject) => cautionText(subject)),
     );
