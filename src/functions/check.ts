@@ -129,14 +129,14 @@ export function checkPressure(pressure: any, rating: any, share?: any): any {
 /**
  * Says whether pressure regulators can hold their set pressure along a line: "OK", or what to change.
  * @customfunction CHECK_REGULATOR CHECK.REGULATOR
- * @param lowest Lowest pressure under a regulator of the line (psi, kPa), 0 or more.
- * @param highest Highest pressure under a regulator of the line (psi, kPa), not below the lowest.
+ * @param lowest Lowest pressure under a regulator while the line runs (psi, kPa), 0 or more: that in the line less the height of the riser, as LATERAL.SUMMARY gives it; not the pressure at the nozzle, which the regulator has already lowered.
+ * @param highest Highest line pressure (psi, kPa), not below the lowest: LATERAL.SUMMARY gives it while the line runs, PUMP.STATIC with the valves shut, which can be more.
  * @param set Outlet set pressure of the regulators (psi, kPa), above 0.
  * @param [units] "US" (blank) or "SI".
  * @param [loss] Pressure the regulator itself takes (psi, kPa), 0 or more. Left out or empty text: 5 psi, 34.5 kPa; a blank cell may count as 0.
  * @param [limit] Highest pressure the regulator is made for (psi, kPa), above 0 (blank or 0: none).
  * @returns "OK", or the value beside its limit, and what to change.
- * @remarks The lowest must be at least set + loss, the highest at most the limit. LATERAL.SUMMARY and LATERAL.PRESSURE give the pressures. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
+ * @remarks Both are pressures ahead of the regulators. The lowest must be at least set + loss, the highest at most the limit. LATERAL.SUMMARY and LATERAL.PRESSURE give the pressures. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source Common practice; the loss of 5 psi from memory. The regulator's own sheet goes first.
  * @errors #VALUE! for a blank, text or negative pressure, or a lowest above the highest.
  * @cautions pressure

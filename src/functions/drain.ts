@@ -55,7 +55,7 @@ export function drainVolume(inside: any[][], length: any[][], units?: Units): an
  * @param [units] "US" (blank) or "SI".
  * @param [ends] Which ends are open: "both" (blank), "start" or "end".
  * @returns Volume (gal, L).
- * @remarks A point stays full where it lies below the lowest, over the open ends, of the highest ground between it and that end. Exact for straight runs between the points; take a point at every crest and every dip. Air must get in at the crests. What clings to the wall, and what stays in heads, valves, filters and pumps, comes on top: drain those too, for water left in metal breaks it first.
+ * @remarks A point stays full where it lies below the lowest, over the open ends, of the highest ground between it and that end. Exact for straight runs between the points; take a point at every crest and every dip. Level ground counts as drained, for water runs out of an open end as long as it has any fall: but tubing never lies that level, and every sag deeper than its bore keeps water that no survey shows. Where the ground is level take DRAIN.VOLUME for the most it can keep, and give the line a fall or blow it out. Air must get in at the crests. What clings to the wall, and what stays in heads, valves, filters and pumps, comes on top: drain those too, for water left in metal breaks it first.
  * @source Communicating vessels.
  * @errors #VALUE! for distances that do not rise, ranges of different counts, text, or an inside diameter that is not above 0.
  * @cautions pressure, compressed air, rolls and ice
