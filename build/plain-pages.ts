@@ -32,10 +32,14 @@ export function contactLine(contact: string): string {
 const support = `<h1>Support and privacy</h1>
 <h2>Privacy</h2>
 <p>Nothing is collected. The functions compute on your own computer or in your own browser from the
-arguments you give them; they read no other cell, keep nothing and send nothing. The pane reads and
-writes the open workbook only when you press one of its buttons. There are no accounts, no cookies,
-no measuring of use and no third parties, save that Excel itself loads its own script for add-ins
-from its maker's address, as it does for every add-in.</p>
+arguments you give them; they read no other cell and send nothing, and what they solved last stays in
+memory until Excel or the page is closed. The pane reads the open workbook when you ask it to:
+typing a reference in an example reads the cells it names, opening Names or a ready-made sheet reads
+the names and the sheets there are, Check reads the formulas of the active sheet, and Picture reads
+the selected table. It writes only when you press a button. Nothing that it reads leaves your
+computer. There are no accounts, no cookies, no measuring of use and no third parties, save that
+Excel itself loads its own script for add-ins from its publisher's address, as it does for every
+add-in.</p>
 <h2>Support</h2>
 ${contactLine(SUPPORT_CONTACT)}<p>Fieldsum is free software under the MIT license, with no warranty. Ask whoever put it into your
 Excel first: they can see how it was installed. A wrong number is the worst fault: report it with
@@ -55,7 +59,7 @@ again".</li>
 <h2>What the numbers are, and are not</h2>
 <p>The functions are the trade's published formulas, checked as the sources page lists. They know
 what their arguments say and no more. Where pressure, electricity, water edges, towing or a code is
-concerned, the maker's instructions, the local rules and a licensed professional come first.</p>
+concerned, the manufacturer's instructions, the local rules and a licensed professional come first.</p>
 <p class="quiet">Version ${VERSION}</p>`;
 
 export function writePlainPages(): void {

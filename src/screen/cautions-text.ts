@@ -7,7 +7,7 @@ export function cautionText(subject: CautionSubject): HTMLElement {
   return make(
     "details",
     { class: "caution" },
-    make("summary", {}, make("strong", {}, `${title}.`), ` ${brief}`),
+    make("summary", {}, make("span", {}, make("strong", {}, title), make("span", {}, brief))),
     make("ul", {}, ...points.map((point) => make("li", {}, point))),
   );
 }
