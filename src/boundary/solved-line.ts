@@ -55,7 +55,7 @@ export function askLine(cells: SolvedLineCells): Asked {
 /** As askLine, for a function with one value: #N/A where a head runs dry. */
 export function askRunningLine(cells: SolvedLineCells): Asked {
   const asked = askLine(cells);
-  requireAllRunning(asked.solved.headFlow);
+  requireAllRunning(asked.solved);
   return asked;
 }
 

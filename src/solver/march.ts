@@ -15,6 +15,10 @@ import { type SegmentFriction, segmentFriction } from "./segment-friction";
  * The inlet pressure rises with the spare pressure at the last head, at least as fast: a head never
  * gives less for more pressure, and a segment never loses less for more flow. That is what makes a
  * line one equation with one unknown and one root.
+ *
+ * A march begins closed to the air, as a siphon is; letAirIn opens it. Then no head that water flows
+ * past has less than the air's pressure in its tubing: what is below it runs down part full, and the
+ * water loses on the way what the ground gives.
  */
 export class March {
   readonly count: number;
@@ -44,6 +48,10 @@ export class March {
   private readonly threshold: number[];
   /** How much a head's threshold is above that of the head before (of the inlet, for the first). */
   private readonly step: number[];
+  /** Spare pressure at which the tubing under a head has the air's, Pa: below 0 by riser and regulator. */
+  private readonly open: number[];
+  /** The least spare pressure of a head that water flows past, Pa: that, once air is let in. */
+  private least: readonly number[];
 
   constructor(line: Line) {
     const count = line.bore.length;
@@ -59,8 +67,11 @@ export class March {
     this.friction = segmentFriction(line.friction, line.bore, line.segmentLength);
     this.threshold = zeros();
     this.step = zeros();
+    this.open = zeros();
+    this.least = new Array<number>(count).fill(-Infinity);
+    const riser = WATER_WEIGHT * line.riser;
     let elevation = 0;
-    let taken = -WATER_WEIGHT * line.riser;
+    let taken = -riser;
     let threshold = 0;
     for (let i = 0; i < count; i++) {
       // Differences first: heads at one level have exactly the same threshold.
@@ -68,21 +79,47 @@ export class March {
         WATER_WEIGHT * (line.elevation[i] - elevation) + (line.regulatorLoss[i] - taken);
       threshold += this.step[i];
       this.threshold[i] = threshold;
+      this.open[i] = -(riser + line.regulatorLoss[i]);
       elevation = line.elevation[i];
       taken = line.regulatorLoss[i];
     }
   }
 
-  /** The spare pressure at the last head of a line at rest under an inlet pressure. */
-  atRest(inlet: number): number {
-    return inlet - this.threshold[this.count - 1];
+  /** From now on heads let air in wherever the tubing under them has less than the air's pressure. */
+  letAirIn(): void {
+    this.least = this.open;
   }
 
-  /** The highest spare pressure at the last head at which the whole line is dry. */
-  dryLimit(): number {
+  /** Spare pressure at which the tubing under a head has the air's pressure, Pa. */
+  openToAir(head: number): number {
+    return this.open[head];
+  }
+
+  /** Pressure in the tubing under a head on the last walk, Pa. */
+  linePressure(head: number): number {
+    return this.spare[head] - this.open[head];
+  }
+
+  /** Leaves no water beyond a head. */
+  empty(beyond: number): void {
+    for (let i = beyond + 1; i < this.count; i++) {
+      this.spare[i] = this.open[i];
+      this.headFlow[i] = 0;
+      this.segmentFlow[i] = 0;
+      this.segmentLoss[i] = 0;
+    }
+  }
+
+  /** The spare pressure at a head (the last one unless told) of a line at rest under an inlet pressure. */
+  atRest(inlet: number, head = this.count - 1): number {
+    return inlet - this.threshold[head];
+  }
+
+  /** The highest spare pressure at a head (the last one unless told) at which all up to it are dry. */
+  dryLimit(head = this.count - 1): number {
     let above = 0;
     let most = 0;
-    for (let i = this.count - 1; i > 0; i--) {
+    for (let i = head; i > 0; i--) {
       above += this.step[i];
       most = Math.max(most, above);
     }
@@ -141,6 +178,11 @@ export class March {
           discharge = this.law.flow(set);
         }
         flow += discharge;
+      } else if (spare < this.least[i] && flow > 0) {
+        // The segment beyond runs part full: its fall is lost on the way.
+        this.segmentLoss[i + 1] += this.least[i] - spare;
+        spare = this.least[i];
+        slope = 0;
       }
       this.spare[i] = spare;
       this.spareSlope[i] = slope;

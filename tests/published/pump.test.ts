@@ -199,10 +199,10 @@ published(
 
 published(
   {
-    source: "ICAO Doc 7488, Manual of the ICAO Standard Atmosphere (1993)",
+    source: "Standard atmosphere of ICAO, as tests of open repositories tabulate it",
     where:
       "table of pressure by altitude: 1013.25, 898.746, 794.952 and 540.199 hPa at 0, 1, 2 and 5 km",
-    seen: "from memory",
+    seen: "read in a secondary text",
   },
   () => {
     // At 0 °C the vapour takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
@@ -239,5 +239,83 @@ published(
     const npsh = (celsius: number) => callNumber("PUMP.NPSH", 0, 0, "SI", celsius);
     expectWithin(npsh(20) * 9.78899803, 101.325 - 2.3393, 0.002);
     expectWithin((npsh(20) - npsh(40)) * 9.78899803, 7.3849 - 2.3393, 0.003);
+  },
+);
+
+published(
+  {
+    source: "SciPy 1.17.1, PchipInterpolator",
+    where: "an efficiency and a suction head column of a pump's sheet, at flows between its points",
+    seen: "independent engine",
+  },
+  () => {
+    const efficiency = [
+      [40, 0.48],
+      [80, 0.66],
+      [120, 0.71],
+      [160, 0.64],
+    ];
+    for (const [flow, value] of [
+      [60, 0.5908423913043478],
+      [100, 0.6947826086956522],
+      [118, 0.7098233695652174],
+      [125, 0.70876953125],
+      [150, 0.66921875],
+    ]) {
+      expectClose(callNumber("PUMP.CURVE", efficiency, flow), value, 1e-12);
+    }
+    const suctionHead = [
+      [0, 6],
+      [60, 6.4],
+      [120, 9.1],
+      [170, 15.5],
+    ];
+    for (const [flow, value] of [
+      [30, 6.112903225806452],
+      [90, 7.330306870176485],
+      [150, 12.378309174934557],
+      [165, 14.68001193969557],
+    ]) {
+      expectClose(callNumber("PUMP.CURVE", suctionHead, flow), value, 1e-12);
+    }
+  },
+);
+
+published(
+  {
+    source: "Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17",
+    where:
+      "the interpolant passes through its data and stays between neighbors; a straight line is kept",
+    seen: "closed form",
+  },
+  () => {
+    const straight = [
+      [0, 10],
+      [10, 30],
+      [40, 90],
+    ];
+    expectClose(callNumber("PUMP.CURVE", straight, 25), 60, 1e-12);
+    const sheet = [
+      [0, 148],
+      [60, 141],
+      [120, 124],
+      [170, 98],
+    ];
+    for (const [flow, head] of sheet)
+      expectClose(callNumber("PUMP.CURVE", sheet, flow), head, 1e-12);
+    const between = callNumber("PUMP.CURVE", sheet, 90);
+    expect(between).toBeGreaterThan(124);
+    expect(between).toBeLessThan(141);
+    // Read where the duty function finds it: a steep demand cuts the curve at its own flow.
+    const [, [flow, head]] = callTable(
+      "PUMP.DUTY",
+      sheet,
+      [
+        [89.9, 0],
+        [90.1, 300],
+      ],
+      "US",
+    );
+    expectClose(callNumber("PUMP.CURVE", sheet, flow), Number(head), 1e-9);
   },
 );
