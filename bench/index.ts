@@ -4,6 +4,7 @@ import { root } from "../build/settings";
 import { boundaryRows } from "./boundary";
 import { bundleRows } from "./bundles";
 import { etRows } from "./et";
+import { fieldRows } from "./field";
 import { keepsTarget, type Row, type RowGroup } from "./measure";
 import { memoryRows } from "./memory";
 import { sheetRows } from "./sheet";
@@ -14,6 +15,7 @@ const groups: readonly RowGroup[] = [
   solverRows,
   boundaryRows,
   etRows,
+  fieldRows,
   bundleRows,
   memoryRows,
   sheetRows,
