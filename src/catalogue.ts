@@ -13,6 +13,8 @@ export const catalogue = [
   "PIPE_MAXFLOW",
   "PIPE_VOLUME",
   "PIPE_INSIDE",
+  "PIPE_OUTSIDE",
+  "PIPE_EXPANSION",
   "PIPE_RATING",
   "PIPE_SURGE",
   // WATER
@@ -53,6 +55,7 @@ export const catalogue = [
   "PUMP_LINES",
   // SOURCE
   "SOURCE_DAYS",
+  "SOURCE_BALANCE",
   // APPLICATION
   "APPLICATION_RATE",
   "APPLICATION_DEPTH",
@@ -79,6 +82,7 @@ export const catalogue = [
   "SOIL_PROFILE",
   "SOIL_INTAKE",
   "SOIL_NET",
+  "SOIL_RAIN",
   // CROP
   "CROP_ROOT",
   "CROP_DEPLETION",
@@ -90,6 +94,7 @@ export const catalogue = [
   "ET_WIND2M",
   "ET_SOLAR",
   "ET_RADIATION",
+  "ET_PEAK",
   // FLUSH
   "FLUSH_FLOW",
   "FLUSH_PRESSURE",

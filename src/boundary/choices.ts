@@ -72,6 +72,9 @@ export function readYesNo(name: string, cell: Cell): boolean {
   const value = single(name, cell);
   if (isBlankChoice(value)) return false;
   if (typeof value === "boolean") return value;
+  // A cell that is formatted as text, or that another program filled, holds the word.
+  const word = typeof value === "string" ? value.trim().toUpperCase() : "";
+  if (word === "TRUE" || word === "FALSE") return word === "TRUE";
   throw new InvalidInput(`${name} must be TRUE or FALSE; got ${describe(value)}`);
 }
 

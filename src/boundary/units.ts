@@ -1,7 +1,7 @@
 import * as factor from "../ground/unit-factors";
 import type { Cell } from "./cell";
 import { readOptionalChoice } from "./choices";
-import { between, type Limit } from "./limits";
+import { between, inUnit, type Limit } from "./limits";
 import { checked, readNumber, readNumbers, readOptionalNumber } from "./numbers";
 
 export type System = "US" | "SI";
@@ -60,13 +60,13 @@ export class Measure {
 
   /** "48.4 psi": for messages, three or four digits. */
   say(si: number): string {
-    return `${rounded(this.give(si))} ${this.unit}`;
+    return inUnit(rounded(this.give(si)), this.unit);
   }
 }
 
 /** Enough digits to act on, none to distract. */
 export function rounded(value: number): string {
-  return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 5 : 3)));
+  return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 4 : 3)));
 }
 
 /** Every quantity of the catalogue's unit table. */
@@ -88,6 +88,8 @@ export interface Units {
   readonly fieldVolume: Measure;
   readonly speed: Measure;
   readonly temperature: Measure;
+  /** A difference of two temperatures. */
+  readonly temperatureChange: Measure;
   readonly power: Measure;
   readonly weight: Measure;
   readonly pull: Measure;
@@ -127,6 +129,7 @@ function build(system: System): Units {
     speed: choose("ft/s", factor.FOOT, "m/s", 1),
     // °F + 459.67 and °C + 273.15 are the absolute temperatures, in Rankine and kelvin.
     temperature: choose("°F", 5 / 9, "°C", 1, [459.67, factor.ZERO_CELSIUS]),
+    temperatureChange: choose("°F", 5 / 9, "°C", 1),
     power: choose("hp", factor.HORSEPOWER, "kW", factor.KILOWATT),
     weight: choose("lb", factor.POUND, "kg", 1),
     pull: choose("lbf", factor.POUND_FORCE, "N", 1),

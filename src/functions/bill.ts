@@ -41,7 +41,7 @@ enum Units {
  * @remarks Counting rules, each common practice without a published source. Tubing: segments, spare and feeders by size; rolls pooled over the lines, what is left of one begins the next run, and a straight coupler joins wherever a roll ends inside a run. At each head: a head, a saddle for its segment's size, a stand, a flag, and a regulator if regulated. A reducing coupler wherever the size changes, from feeder to line too. For each line: an end cap, a quick connect at either end of the feeder, and a riser connection with valve, gauge and screen. One backflow device for the system. Pump, main and risers are not in it, nor clamps, tools and reserves.
  * @source Counting; the rules are common practice.
  * @errors #VALUE! for wrong counts, lengths or text, or segments that do not add up to the heads.
- * @cautions pressure, backflow
+ * @cautions pressure, drilling, rolls and ice, backflow
  * @task what do I have to buy to build the lines?
  * @example =IRRIG.BILL.MATERIALS(2, 14, 45, {"63 mm SDR 17",7;"50 mm SDR 17",7}, {"75 mm SDR 17",320}, "US", 22.5, TRUE, 300, 4)
  */
@@ -109,6 +109,7 @@ export function billQuote(bill: any[][], prices: any[][], markup?: any, tax?: an
  * @remarks Length × (1 + waste) ÷ roll, rounded up; a length that fills its rolls to the last takes no further one.
  * @source Counting.
  * @errors #VALUE! for a blank, text or negative length, a roll that is not above 0, or a waste outside 0 to 1.
+ * @cautions rolls and ice
  * @task how many rolls of tubing do I need?
  * @example =IRRIG.BILL.ROLLS(1260, 300, 0.05)
  */

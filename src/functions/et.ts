@@ -8,10 +8,13 @@ import {
   readWeatherDay,
   readWind,
 } from "../boundary/weather";
+import { above } from "../boundary/limits";
 import { radiation as radiationMeasure, readUnits } from "../boundary/units";
+import { readMonthUse } from "../boundary/water-use";
 import { dewPointFromHumidity } from "../formulas/actual-vapour-pressure";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";
 import { hargreaves } from "../formulas/hargreaves";
+import { peakPeriodUse } from "../formulas/peak-use";
 import { referenceEvapotranspiration } from "../formulas/reference-evapotranspiration";
 import { solarRadiation } from "../formulas/solar-radiation";
 import { daylight } from "../formulas/sun-position";
@@ -164,4 +167,24 @@ export function etSolar(sunshine: any, latitude: any, day: any): any {
  */
 export function etRadiation(latitude: any, day: any): any {
   return radiationMeasure.give(extraterrestrialRadiation(readLatitude(latitude), readDay(day)));
+}
+
+/**
+ * Daily use of a crop in the peak period of its peak month, for which a system is sized.
+ * @customfunction ET_PEAK ET.PEAK
+ * @param month Use of the crop in its peak month (in, mm), 0 to 31 in or 775 mm: reference evapotranspiration of the whole month times CROP.KC.
+ * @param net Net depth of an irrigation (in, mm), above 0; SOIL.NET gives it.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Use (in/day, mm/day), for SYSTEM.INTERVAL.
+ * @remarks 0.034·month^1.09·net^−0.09 in inches: the hottest days in a row use more than the month's average, and the fewer days an irrigation lasts, the higher their average is. Never below the month's average day. The equation is from memory and was made for months of about 4 in (100 mm) and more and depths of 1 in (25 mm) and more: elsewhere judge by daily weather. It is an average year's peak; a dry year's is higher.
+ * @source USDA Soil Conservation Service, Technical Release 21, Irrigation Water Requirements (revised 1970), from memory.
+ * @errors #VALUE! for a blank or text, or a number that is out of its range.
+ * @task how much water does the crop use a day at its peak?
+ * @example =IRRIG.ET.PEAK(7.5, 2, "US")
+ */
+export function etPeak(month: any, net: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.dailyDepth.give(
+    peakPeriodUse(readMonthUse(u, "month", month), u.depth.read("net", net, above(0))),
+  );
 }

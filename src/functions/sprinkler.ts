@@ -1,6 +1,7 @@
 import { coefficientUnit, giveCoefficient, readChart, readDischarge } from "../boundary/discharge";
 import { above, atLeast } from "../boundary/limits";
 import { readOptionalNumber } from "../boundary/numbers";
+import { readSpacingWind } from "../boundary/spacing-wind";
 import { spillPairs } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { headFlow, pressureForFlow } from "../formulas/discharge-law";
@@ -110,10 +111,10 @@ export function sprinklerK(chart: any[][], units?: Units): any[][] {
  * @param wind Usual wind speed while irrigating (mph, km/h), 0 or more.
  * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: spacing along the line and between positions (ft, m).
- * @remarks Along the line 50 % of the wetted diameter. Between positions 65 % in no wind, 60 % up to and at 5 mph (8 km/h), 50 % up to and at 10 mph (16 km/h), 45 % above. A starting point: a catch test on the field goes first.
+ * @remarks Along the line 50% of the wetted diameter. Between positions 65% in calm air, up to and at 0.5 mph (0.8 km/h), 60% up to and at 5 mph (8 km/h), 50% up to and at 10 mph (16 km/h), 45% above: a step, so look at the next class too. A wind that shows as a limit to three digits is that limit. A starting point: a catch test on the field goes first.
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442, Irrigation System, Sprinkler (from memory).
  * @errors #VALUE! for a wetted diameter that is not above 0, or a blank, text or negative wind.
- * @cautions roads and buildings, overhead wires
+ * @cautions roads and buildings, overhead wires, treated water
  * @task how far apart may heads and positions be?
  * @example =IRRIG.SPRINKLER.SPACING(90, 4, "US")
  */
@@ -121,7 +122,7 @@ export function sprinklerSpacing(wetted: any, wind: any, units?: Units): any[][]
   const u = readUnits(units);
   const { along, between } = largestSpacing(
     u.length.read("wetted", wetted, above(0)),
-    u.wind.read("wind", wind, atLeast(0)),
+    readSpacingWind(u, wind),
   );
   return spillPairs([
     [{ header: "along the line", unit: u.length.unit }, u.length.give(along)],

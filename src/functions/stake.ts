@@ -33,7 +33,7 @@ const MAP_COLUMNS: readonly Column[] = [
  * @remarks A straight line over level ground, on the WGS 84 ellipsoid by Karney's geodesic, good to far less than any receiver. On a slope the ground distance is a little longer. It is a layout for flags, not a survey; magnetic north is not true north.
  * @source C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87.
  * @errors #VALUE! for a blank or wrong count or spacing, ranges that do not fit the heads, or a latitude, longitude or bearing that is missing or out of range.
- * @cautions buried lines, overhead wires, roads and buildings
+ * @cautions buried lines, overhead wires, lightning, roads and buildings
  * @task where do I put the flags for the heads?
  * @example =IRRIG.STAKE.FLAGS(14, 45, "US", 22.5, 41.5, -97.25, 85)
  */
@@ -74,7 +74,7 @@ export function stakeFlags(
  * @remarks Straight lines over level ground, on the WGS 84 ellipsoid by Karney's geodesic. It is a layout for flags, not a survey; magnetic north is not true north.
  * @source C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87.
  * @errors #VALUE! for a blank or wrong count, move or length, or a latitude, longitude or bearing that is missing or out of range.
- * @cautions buried lines, overhead wires, roads and buildings
+ * @cautions buried lines, overhead wires, lightning, roads and buildings
  * @task where do I put the flags for every position?
  * @example =IRRIG.STAKE.POSITIONS(14, 50, "US", 630, 41.5, -97.25, 355)
  */

@@ -1,4 +1,4 @@
-import { readOptionalChoice } from "../boundary/choices";
+import { readOptionalChoice, readYesNo } from "../boundary/choices";
 import { above, atLeast, between, MOST_HEADS, wholeNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
 import { readWallTemperature } from "../boundary/strength";
@@ -75,7 +75,7 @@ export function towWeight(
  * @remarks Weight × (drag × cos + sin) of the slope. Starting takes more than keeping on, and so do ruts, corners and stands that catch. The range of drag is common practice, without a published source. Compare with TOW.SAFEPULL and with the limits of vehicle and hitch.
  * @source Coulomb friction on a slope.
  * @errors #VALUE! for a blank, text or negative value, or a drag or slope out of range.
- * @cautions towing, overhead wires
+ * @cautions towing, overhead wires, lightning
  * @task how hard must I pull to move a line?
  * @example =IRRIG.TOW.PULL(520, 0.45, "US", 2)
  */
@@ -138,17 +138,19 @@ export function towSafepull(
  * @customfunction TOW_BEND TOW.BEND
  * @param outside Outside diameter (any unit of length), above 0.
  * @param rating Dimension ratio, outside diameter over wall (DR or SDR), 11 to 26; for SIDR tubing add 2.
+ * @param [fitting] TRUE where a saddle, a coupler or any other fitting lies in the bend; FALSE (blank) for plain tubing.
  * @returns Radius, in the unit of the outside diameter.
- * @remarks 25 outside diameters at DR 11 to 13.5, 27 at DR 17 to 21, 34 at DR 26; between printed ratios the next higher. Without a joint in the bend: keep joints straight.
+ * @remarks 25 outside diameters at DR 11 to 13.5, 27 at DR 17 to 21, 34 at DR 26; between printed ratios the next higher. With a fitting in the bend 100 at every ratio: a line with a saddle every few yards is hardly ever turned without one.
  * @source Plastics Pipe Institute, Handbook of Polyethylene Pipe, cold bending (read in a secondary text).
- * @errors #VALUE! for a blank, text or an outside diameter that is not above 0. #N/A for a ratio outside 11 to 26.
+ * @errors #VALUE! for a blank, text, an outside diameter that is not above 0, or a fitting that is not TRUE or FALSE. #N/A for a ratio outside 11 to 26.
  * @cautions towing
  * @task how tightly may I turn the line?
  * @example =IRRIG.TOW.BEND(1.97, 17)
  */
-export function towBend(outside: any, rating: any): any {
+export function towBend(outside: any, rating: any, fitting?: any): any {
   return bendingRadius(
     readNumber("outside", outside, above(0)),
     readNumber("rating", rating, above(2)),
+    readYesNo("fitting", fitting),
   );
 }

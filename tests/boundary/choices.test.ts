@@ -59,6 +59,12 @@ test("yes or no", () => {
     false,
     false,
   ]);
+  expect(["TRUE", " true ", "FALSE", "False"].map((cell) => readYesNo("compact", cell))).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
   expect(() => readYesNo("compact", "yes")).toThrow('compact must be TRUE or FALSE; got "yes"');
   expect(() => readYesNo("compact", 1)).toThrow("compact must be TRUE or FALSE; got 1");
 });

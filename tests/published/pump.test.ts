@@ -244,6 +244,45 @@ published(
 
 published(
   {
+    source: "SciPy 1.17.1, PchipInterpolator",
+    where: "an efficiency and a suction head column of a pump's sheet, at flows between its points",
+    seen: "independent engine",
+  },
+  () => {
+    const efficiency = [
+      [40, 0.48],
+      [80, 0.66],
+      [120, 0.71],
+      [160, 0.64],
+    ];
+    for (const [flow, value] of [
+      [60, 0.5908423913043478],
+      [100, 0.6947826086956522],
+      [118, 0.7098233695652174],
+      [125, 0.70876953125],
+      [150, 0.66921875],
+    ]) {
+      expectClose(callNumber("PUMP.CURVE", efficiency, flow), value, 1e-12);
+    }
+    const suctionHead = [
+      [0, 6],
+      [60, 6.4],
+      [120, 9.1],
+      [170, 15.5],
+    ];
+    for (const [flow, value] of [
+      [30, 6.112903225806452],
+      [90, 7.330306870176485],
+      [150, 12.378309174934557],
+      [165, 14.68001193969557],
+    ]) {
+      expectClose(callNumber("PUMP.CURVE", suctionHead, flow), value, 1e-12);
+    }
+  },
+);
+
+published(
+  {
     source: "Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17",
     where:
       "the interpolant passes through its data and stays between neighbors; a straight line is kept",
