@@ -14,5 +14,7 @@ module.exports = {
   setupFiles: ["<rootDir>/tests/support/property-seed.ts"],
   transform,
   // Node loads none of these ES modules by require(), and jest has no other way to a package.
-  transformIgnorePatterns: ["/node_modules/(?!.*(strip-bom|uuid)/)"],
+  transformIgnorePatterns: [
+    "/node_modules/(?!.*(clipper2-ts|delaunator|robust-predicates|strip-bom|uuid)/)",
+  ],
 };

@@ -41,9 +41,12 @@ export const catalogue = [
   "LATERAL_F",
   "LATERAL_LOSS",
   "LATERAL_SYSTEMCU",
+  "LATERAL_RUNS",
   // FEEDER
   "FEEDER_LENGTH",
   "FEEDER_PRESSURE",
+  "FEEDER_HYDRANTS",
+  "FEEDER_REACH",
   // PUMP
   "PUMP_TDH",
   "PUMP_POWER",
@@ -111,6 +114,18 @@ export const catalogue = [
   // STAKE
   "STAKE_FLAGS",
   "STAKE_POSITIONS",
+  "STAKE_MAP",
+  // FIELD
+  "FIELD_LOCAL",
+  "FIELD_DEGREES",
+  "FIELD_AREA",
+  "FIELD_RUNS",
+  "FIELD_HEADS",
+  "FIELD_SUMMARY",
+  "FIELD_BEARINGS",
+  "FIELD_HEIGHT",
+  // PLAN
+  "PLAN_DRAWING",
   // BILL
   "BILL_MATERIALS",
   "BILL_QUOTE",

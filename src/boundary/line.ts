@@ -12,7 +12,7 @@ import { type BySystem, percent, type Units } from "./units";
 export const REGULATOR_LOSS: BySystem = { US: 5, SI: 34.5 };
 
 /** The cells that describe a line, whatever its tubing and its ground. */
-interface HeadCells {
+export interface HeadCells {
   readonly spacing: Cell;
   readonly discharge: Cell;
   readonly regulator?: Cell;
@@ -86,6 +86,51 @@ export function readLongestLine(
     regulatorSet: firstOf(regulators.set, heads),
     regulatorLoss: firstOf(regulators.loss, heads),
     ...readAlike(u, cells),
+  };
+}
+
+/** A line as long as the longest of its runs. */
+export interface LineOfRuns {
+  /** On level ground: each run has its own. */
+  readonly line: Line;
+  /** Whether the distance from inlet to head 1 was left to each run. */
+  readonly firstFromTable: boolean;
+}
+
+/**
+ * Reads a line that moves over a field. What is given head by head must reach to the end of the
+ * longest run; a line may be longer than that, and shorter runs use its first heads.
+ */
+export function readLineOfRuns(
+  u: Units,
+  inletPressure: number,
+  longest: number,
+  cells: HeadCells & { readonly inside: Cell },
+): LineOfRuns {
+  const spacing = readSpacing(u, cells.spacing);
+  const bores = readBores(u, cells.inside);
+  const regulators = readRegulators(u, cells.regulator, MOST_HEADS);
+  const atLeastLongest = (along: Along): number[] => {
+    if (along.count !== undefined && along.count < longest) {
+      throw new InvalidInput(
+        `${along.name} has ${along.count} ${along.counted} for the ${longest} heads of the longest run`,
+      );
+    }
+    return firstOf(along, longest);
+  };
+  const segmentLength = withFirst(u, atLeastLongest(spacing), cells);
+  const first = u.length.readOptional("first", cells.first, above(0));
+  return {
+    line: {
+      inletPressure,
+      segmentLength,
+      bore: atLeastLongest(bores),
+      elevation: new Array<number>(longest).fill(0),
+      regulatorSet: atLeastLongest(regulators.set),
+      regulatorLoss: atLeastLongest(regulators.loss),
+      ...readAlike(u, cells),
+    },
+    firstFromTable: first === undefined && spacing.count === undefined,
   };
 }
 

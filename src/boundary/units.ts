@@ -167,3 +167,6 @@ export const degrees = new Measure("degrees", Math.PI / 180, "SI");
 export const radiation = new Measure("MJ/m²/day", factor.MEGAJOULE / factor.DAY, "SI");
 /** What a catch can's cylinder reads, in both systems. */
 export const millilitres = new Measure("mL", factor.LITRE / 1000, "SI");
+
+/** A length whose unit does not matter, because only lengths of the same one come back. */
+export const anyLength = new Measure("", 1, "SI");

@@ -1,11 +1,15 @@
 import { Geodesic } from "geographiclib-geodesic";
 
-/** A place and a direction on the WGS 84 ellipsoid, in degrees as receivers give and take them. */
-export interface Heading {
+/** A place on the WGS 84 ellipsoid, in degrees as receivers give and take them. */
+export interface Place {
   /** North positive. */
   readonly latitude: number;
   /** East positive. */
   readonly longitude: number;
+}
+
+/** A place and a direction. */
+export interface Heading extends Place {
   /** Clockwise from true north. */
   readonly bearing: number;
 }
@@ -28,4 +32,13 @@ export function travel(start: Heading, distance: number): Heading {
 /** The same place, turned to the right by an angle in degrees. */
 export function turnRight(heading: Heading, angle: number): Heading {
   return { ...heading, bearing: heading.bearing + angle };
+}
+
+/** Distance, m, and bearing, degrees, of the shortest line from one place to another (the inverse problem). */
+export function between(
+  from: Place,
+  to: Place,
+): { readonly distance: number; readonly bearing: number } {
+  const line = Geodesic.WGS84.Inverse(from.latitude, from.longitude, to.latitude, to.longitude);
+  return { distance: line.s12 as number, bearing: line.azi1 as number };
 }

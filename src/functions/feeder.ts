@@ -1,8 +1,13 @@
+import { readHydrants, readNearEnds } from "../boundary/ends";
+import { readOptionalCorners } from "../boundary/field";
 import { readFriction } from "../boundary/friction";
 import { above, anyNumber, atLeast, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
-import { readUnits } from "../boundary/units";
+import { spillTable } from "../boundary/table";
+import { anyLength, readUnits } from "../boundary/units";
 import { feederLength as lengthOfFeeder } from "../formulas/feeder-length";
+import { leavesField, nearestHydrant } from "../formulas/feeder-reach";
+import { fewestHydrants } from "../formulas/hydrants";
 import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
 
 /** @customenum {string} */
@@ -73,6 +78,84 @@ export function feederPressure(
       rise: u.length.readOr("rise", rise, anyNumber, 0),
       friction: readFriction(friction),
       fittings: readOptionalNumber("fittings", fittings, atLeast(0)) ?? 0,
+    }),
+  );
+}
+
+/**
+ * Spills the fewest hydrants on the row of near ends that reach every position of the line.
+ * @customfunction FEEDER_HYDRANTS FEEDER.HYDRANTS
+ * @param ends Near ends of the line (any length unit): two columns, x and y, a row a position in their order; or the table of FIELD.RUNS, whose columns begin with position, run, x and y. Up to 1,000 rows.
+ * @param reach Length of the feeder that is to be enough (same unit), above 0, less what you keep as slack.
+ * @returns A header row, then a row per hydrant: hydrant, x, y, first and last position that it serves, straight distance to the farthest of them, and which run of their rows.
+ * @remarks A hydrant stands on the straight pieces that join the near ends, in the middle of what it serves, so that its longest feeder is shortest; each serves positions that follow each other. Runs that lie apart on one row are moved as a set of their own, and have hydrants of their own; FEEDER.REACH finds the nearest of all. Distances are straight: a feeder also goes round things and up and down.
+ * @source Plane geometry: circles of the reach around the near ends.
+ * @errors #VALUE! for a blank or wrong end, or a reach that is not above 0.
+ * @cautions backflow, buried lines
+ * @task how many hydrants do I need, and where?
+ * @example =IRRIG.FEEDER.HYDRANTS({0,25;0,75;0,125;10,175;20,225;30,275;40,325}, 110)
+ */
+export function feederHydrants(ends: any[][], reach: any): any[][] {
+  return spillTable(
+    [
+      { header: "hydrant" },
+      { header: "x" },
+      { header: "y" },
+      { header: "first position" },
+      { header: "last position" },
+      { header: "farthest" },
+      { header: "run" },
+    ],
+    fewestHydrants(readNearEnds(ends), readNumber("reach", reach, above(0))).map((hydrant, i) => [
+      i + 1,
+      hydrant.x,
+      hydrant.y,
+      hydrant.firstPosition,
+      hydrant.lastPosition,
+      hydrant.farthest,
+      hydrant.run,
+    ]),
+  );
+}
+
+/**
+ * Spills whether a feeder reaches from the nearest hydrant to the near end of the line in every position.
+ * @customfunction FEEDER_REACH FEEDER.REACH
+ * @param ends Near ends of the line (any length unit): two columns, x and y, a row a position in their order; or the table of FIELD.RUNS, whose columns begin with position, run, x and y. Up to 1,000 rows.
+ * @param hydrants Hydrants (same unit): two columns, x and y; or the table of FEEDER.HYDRANTS, whose columns begin with hydrant, x and y. Up to 1,000 rows.
+ * @param feeder Length of the feeder (same unit), 0 or more.
+ * @param [corners] Corners of the field (same unit): two columns, x and y, 3 to 200 rows. Blank: not looked at.
+ * @returns A header row, then a row for each end in its order: position, the nearest hydrant (its row), straight distance, feeder to spare (below 0: so much too short) and, with corners, "yes" where the straight way leaves the field, else "no".
+ * @remarks Distances are straight and on the level. A feeder also goes round things and up and down: keep some to spare.
+ * @source Plane geometry.
+ * @errors #VALUE! for a blank or wrong end, hydrant, feeder or corner; corners as in FIELD.AREA.
+ * @cautions roads and buildings
+ * @task does the feeder reach every position?
+ * @example =IRRIG.FEEDER.REACH({0,25;0,75;0,125;10,175}, {0,50;10,175}, 60, {0,0;630,0;630,200;0,200})
+ */
+export function feederReach(
+  ends: any[][],
+  hydrants: any[][],
+  feeder: any,
+  corners?: any[][],
+): any[][] {
+  const nearEnds = readNearEnds(ends);
+  const outlets = readHydrants(hydrants);
+  const length = readNumber("feeder", feeder, atLeast(0));
+  const field = readOptionalCorners(anyLength, corners);
+  const columns = [
+    { header: "position" },
+    { header: "hydrant" },
+    { header: "distance" },
+    { header: "to spare" },
+  ];
+  return spillTable(
+    field ? [...columns, { header: "leaves the field" }] : columns,
+    nearEnds.map((end) => {
+      const { hydrant, distance } = nearestHydrant(end, outlets);
+      const row = [end.position, hydrant + 1, distance, length - distance];
+      if (field === undefined) return row;
+      return [...row, leavesField(field, end, outlets[hydrant]) ? "yes" : "no"];
     }),
   );
 }

@@ -7,9 +7,11 @@ import * as drain from "./drain";
 import * as et from "./et";
 import { exportNameOf } from "./export-name";
 import * as feeder from "./feeder";
+import * as field from "./field";
 import * as flush from "./flush";
 import * as lateral from "./lateral";
 import * as pipe from "./pipe";
+import * as planDrawing from "./plan-drawing";
 import * as pump from "./pump";
 import * as set from "./set";
 import * as soil from "./soil";
@@ -31,9 +33,11 @@ const families: Readonly<Record<string, SheetFunction>> = {
   ...drain,
   ...et,
   ...feeder,
+  ...field,
   ...flush,
   ...lateral,
   ...pipe,
+  ...planDrawing,
   ...pump,
   ...set,
   ...soil,

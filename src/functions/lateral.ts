@@ -7,6 +7,7 @@ import { layoutTable, profileTable, summaryTable } from "../boundary/line-tables
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { askLine, askRunningLine, readHeadIndex } from "../boundary/solved-line";
 import { readPricedTubing } from "../boundary/priced-tubing";
+import { solvedRuns } from "../boundary/solved-runs";
 import { readUnits } from "../boundary/units";
 import { FLOW_EXPONENT } from "../formulas/hazen-williams";
 import { headsThatFit } from "../formulas/heads-that-fit";
@@ -609,4 +610,54 @@ export function lateralSystemcu(cu: any, lowest: any, average: any): any {
     readNumber("lowest", lowest, above(0)),
     readNumber("average", average, above(0)),
   );
+}
+
+/**
+ * Spills one row per run of a line over a field, each solved on its own ground with the heads behind it shut off.
+ * @customfunction LATERAL_RUNS LATERAL.RUNS
+ * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
+ * @param heads The table of FIELD.HEADS: position, run, head, along, x, y and, where the ground is not level, height (ft, m), in its order; up to 5,000 rows.
+ * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on. It must be that of the layout.
+ * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on. They reach at least to the last head of the longest run.
+ * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
+ * @param [units] "US" (blank) or "SI".
+ * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
+ * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
+ * @param [first] Distance from the inlet to head 1 (ft, m), above 0. Blank or 0: as the table of heads has it, run by run. Not with a range of spacings, which holds it.
+ * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @param [lowest] Pressure wanted at the lowest nozzle of every run (psi, kPa), above 0. Blank or 0: not asked.
+ * @returns A header row, then a row per run: position, run, heads, flow (gpm, m³/h), lowest and highest nozzle pressure, highest line pressure (psi, kPa), pressure variation, (highest − lowest)/average at the nozzles, and with a lowest the inlet pressure that gives it (psi, kPa).
+ * @remarks The inlet is at the near end of each run, and heights count from there. Every run has the line's own tubing from the inlet on; heads behind its last one are shut off or uncoupled. The highest line pressure is that of the line while it runs, the inlet's included; with the valve shut it is higher: check the rating against that (PUMP.STATIC). The run with the lowest nozzle pressure, and the one with the highest line pressure, decide for all.
+ * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
+ * @errors #N/A where no inlet pressure gives the lowest; it names the run. #VALUE! for a blank, text or impossible argument, a table of heads that is not in order, a spacing that is not that of the table, and ranges that end before the longest run. Heads that run dry show as a lowest pressure of 0.
+ * @cautions pressure
+ * @task which run of the field is the worst?
+ * @example =IRRIG.LATERAL.RUNS(55, {1,1,1,20,20,30,0.4;1,1,2,60,60,30,1.2;1,1,3,100,100,30,1.9;2,1,1,20,20,80,0.9;2,1,2,60,60,80,2.1}, 40, {2.16,2;1.72,1}, {35,3.7;45,4.2;55,4.6}, "US", , 150, , 2, 40)
+ */
+export function lateralRuns(
+  inlet: any,
+  heads: any[][],
+  spacing: any[][],
+  inside: any[][],
+  discharge: any[][],
+  units?: Units,
+  regulator?: any[][],
+  friction?: any,
+  first?: any,
+  riser?: any,
+  lowest?: any,
+): any[][] {
+  return solvedRuns({
+    inlet,
+    heads,
+    spacing,
+    inside,
+    discharge,
+    units,
+    regulator,
+    friction,
+    first,
+    riser,
+    lowest,
+  });
 }

@@ -1,9 +1,14 @@
+import { readChoice } from "../boundary/choices";
 import { above, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readHeads, readSegmentLengths } from "../boundary/line";
+import { readNamedPoints } from "../boundary/map-points";
 import { readNumber } from "../boundary/numbers";
+import { readOrigin } from "../boundary/places";
 import { readStart } from "../boundary/start-place";
 import { type Column, spillTable } from "../boundary/table";
 import { readUnits } from "../boundary/units";
+import { toDegrees } from "../formulas/local-plane";
+import { mapFile } from "../formulas/map-file";
 import { headFlags, positionFlags } from "../formulas/stakes";
 
 /** @customenum {string} */
@@ -13,6 +18,18 @@ enum Units {
   /** metres, millimetres, kPa, m³/h */
   SI = "SI",
 }
+
+/** @customenum {string} */
+enum MapFormat {
+  /** the exchange format of receivers (GPX 1.1) */
+  gpx = "GPX",
+  /** placemarks for maps and globes (OGC KML 2.2) */
+  kml = "KML",
+  /** points for map programs (RFC 7946) */
+  geoJson = "GeoJSON",
+}
+
+const FORMATS = [MapFormat.gpx, MapFormat.kml, MapFormat.geoJson];
 
 const MAP_COLUMNS: readonly Column[] = [
   { header: "latitude", unit: "degrees" },
@@ -110,4 +127,38 @@ export function stakePositions(
       ...(place ? [place.latitude, place.longitude] : []),
     ]),
   );
+}
+
+/**
+ * Spills the lines of a map file for flags: a GPX, KML or GeoJSON file's text, a line a row.
+ * @customfunction STAKE_MAP STAKE.MAP
+ * @param points Flags: three columns, name (text or a number), x east and y north of the origin (ft, m), 1 to 5,000 rows.
+ * @param format "GPX" for receivers, "KML" or "GeoJSON" for maps.
+ * @param latitude Latitude of the origin, decimal degrees, −90 to 90.
+ * @param longitude Longitude of the origin, decimal degrees, −180 to 180.
+ * @param [units] "US" (blank) or "SI".
+ * @returns One column of text, the file from its first line to its last. Copy it into a plain text editor and save it in UTF-8 under a name that ends in .gpx, .kml or .geojson.
+ * @remarks Degrees on WGS 84 with 9 decimals, a tenth of a millimeter; KML and GeoJSON put longitude first, as they must. A receiver's own error is far greater than the file's. A layout for flags, not a survey.
+ * @source GPX 1.1 schema; OGC 07-147r2 (KML 2.2); RFC 7946 (GeoJSON); geodesic of C. F. F. Karney (2013).
+ * @errors #VALUE! for an unknown format, a blank or wrong point, a name with a line break, or a point more than 20 km from the origin; the message names the row.
+ * @cautions buried lines, overhead wires, roads and buildings
+ * @task how do I load the flags into a receiver?
+ * @example =IRRIG.STAKE.MAP({"position 1",0,25;"position 2",0,75}, "GPX", 41.5, -97.25, "US")
+ */
+export function stakeMap(
+  points: any[][],
+  format: MapFormat,
+  latitude: any,
+  longitude: any,
+  units?: Units,
+): any[][] {
+  const u = readUnits(units);
+  const named = readNamedPoints(u, points);
+  const chosen = readChoice("format", format, FORMATS);
+  const origin = readOrigin(latitude, longitude);
+  const waypoints = named.map(({ name, ...point }, i) => ({
+    name,
+    ...toDegrees(origin, point, `points row ${i + 1}`),
+  }));
+  return mapFile(chosen, waypoints).map((line) => [line]);
 }

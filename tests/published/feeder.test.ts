@@ -1,4 +1,4 @@
-import { callNumber } from "../support/host";
+import { callNumber, callTable } from "../support/host";
 import { expectClose, expectWithin, published } from "../support/published";
 
 published(
@@ -28,6 +28,48 @@ published(
       callNumber("FEEDER.PRESSURE", 45, 50, 2.067, 300, "US", 11.55, 150, 5),
       byHand,
       0.0006,
+    );
+  },
+);
+
+published(
+  {
+    source: "Plane geometry",
+    where: "near ends 50 apart in a row: a reach of 100 serves five, 99 four; 3-4-5 triangles",
+    seen: "closed form",
+  },
+  () => {
+    const row = (count: number) => Array.from({ length: count }, (_, i) => [30 * i, 40 * i]);
+    const hydrants = callTable("FEEDER.HYDRANTS", row(7), 100).slice(1);
+    expect(hydrants.map((hydrant) => [hydrant[3], hydrant[4]])).toEqual([
+      [1, 5],
+      [6, 7],
+    ]);
+    expectWithin(hydrants[0][1], 60, 1e-6);
+    expectWithin(hydrants[0][2], 80, 1e-6);
+    expectWithin(hydrants[0][5], 100, 1e-6);
+    expectWithin(hydrants[1][1], 165, 1e-6);
+    expectWithin(hydrants[1][5], 25, 1e-6);
+    const shorter = callTable("FEEDER.HYDRANTS", row(7), 99).slice(1);
+    expect(shorter.map((hydrant) => [hydrant[3], hydrant[4]])).toEqual([
+      [1, 4],
+      [5, 7],
+    ]);
+    const reach = callTable(
+      "FEEDER.REACH",
+      row(3),
+      [
+        [0, 0],
+        [90, 40],
+      ],
+      45,
+    ).slice(1);
+    [
+      [1, 1, 0, 45],
+      [2, 1, 50, -5],
+      [3, 2, 50, -5],
+    ].forEach((expected, i) =>
+      expected.forEach((value, j) => expectWithin(reach[i][j], value, 1e-9)),
     );
   },
 );

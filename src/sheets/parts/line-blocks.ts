@@ -163,12 +163,11 @@ export function lineResults(block: Block, inlet: "planned" | "as the pump gives 
   block.result("Highest velocity in the line", row(10), { name: "Speed", unit: "speed" });
   block.result("Length of the line", row(11), { name: "LineLength", unit: "length" });
   block.result("Sprinklers outside the chart", row(12), { name: "OutsideChart", format: "0" });
-  const inTubing = `INDEX(IRRIG.LATERAL.PROFILE(${LINE}), 0, 5)`;
-  block.result("Highest pressure in the tubing", `=MAX(${inTubing})`, {
+  block.result("Highest pressure in the tubing", row(14), {
     name: "LineHighest",
     unit: "pressure",
   });
-  block.result("Lowest pressure in the tubing", `=MIN(${inTubing})`, {
+  block.result("Lowest pressure under a regulator", row(16), {
     name: "RegulatorInlet",
     unit: "pressure",
   });

@@ -1,0 +1,142 @@
+import { type LayoutChoice } from "../formulas/field-layout";
+import { MOST_LINE_HEADS } from "../formulas/field-runs";
+import { type Ground, groundOf, type Spot } from "../formulas/ground-height";
+import { type Point, requireField } from "../formulas/polygon";
+import type { Field, Obstacle } from "../formulas/turned-field";
+import type { Cell } from "./cell";
+import { above, anyNumber, atLeast, between, wholeNumber } from "./limits";
+import { readNumber, readOptionalNumber } from "./numbers";
+import { isAllBlank, readOptionalTable, readTable, requireRows } from "./rows-of-table";
+import { type Measure, readUnits, type Units } from "./units";
+
+const MOST_CORNERS = 200;
+const MOST_OBSTACLES = 50;
+const MOST_SPOTS = 100;
+
+/** As many points as a field has heads. */
+export const MOST_POINTS = 5000;
+
+/** A bearing, or one a full turn round. */
+export const anyBearing = between(-360, 360);
+
+/**
+ * Reads the corners of a field, x and y, and refuses those that bound none. (0, 0) is a corner like
+ * another; a first corner given again at the end is dropped.
+ */
+export function readCorners(length: Measure, cell: Cell): Point[] {
+  const corners = readTable("corners", cell, {
+    columns: xyColumns(length),
+    widths: [2],
+    // Counted below, without the one that may be given again.
+    least: 1,
+    most: Infinity,
+  }).map((row, i) => readPoint(length, `corners row ${i + 1}`, row));
+  const [first, last] = [corners[0], corners[corners.length - 1]];
+  if (corners.length > 1 && first.x === last.x && first.y === last.y) corners.pop();
+  requireRows("corners", corners.length, 3, MOST_CORNERS);
+  requireField(corners);
+  return corners;
+}
+
+export function readOptionalCorners(length: Measure, cell: Cell): Point[] | undefined {
+  return isAllBlank(cell) ? undefined : readCorners(length, cell);
+}
+
+/** Any places, x and y. */
+export function readPoints(length: Measure, cell: Cell): Point[] {
+  return readTable("points", cell, {
+    columns: xyColumns(length),
+    widths: [2],
+    least: 1,
+    most: MOST_POINTS,
+  }).map((row, i) => readPoint(length, `points row ${i + 1}`, row));
+}
+
+/** Circles to keep out of, x, y and radius; none where blank. */
+export function readObstacles(length: Measure, cell: Cell): Obstacle[] {
+  return readOptionalTable("obstacles", cell, {
+    columns: `three columns, ${named("x", length)}, ${named("y", length)} and ${named("radius", length)}`,
+    widths: [3],
+    least: 1,
+    most: MOST_OBSTACLES,
+    zeroIsBlank: true,
+  }).map((row, i) => ({
+    ...readPoint(length, `obstacles row ${i + 1}`, row),
+    radius: length.readAt(`obstacles row ${i + 1} radius`, row[2], above(0)),
+  }));
+}
+
+/** The ground between spots, x, y and height. */
+export function readGround(length: Measure, cell: Cell): Ground {
+  return groundOf(
+    readTable("spots", cell, {
+      columns: `three columns, ${named("x", length)}, ${named("y", length)} and ${named("height", length)}`,
+      widths: [3],
+      least: 3,
+      most: MOST_SPOTS,
+    }).map((row, i): Spot => ({
+      ...readPoint(length, `spots row ${i + 1}`, row),
+      height: length.readAt(`spots row ${i + 1} height`, row[2], anyNumber),
+    })),
+  );
+}
+
+export function readOptionalGround(length: Measure, cell: Cell): Ground | undefined {
+  return isAllBlank(cell) ? undefined : readGround(length, cell);
+}
+
+export function readPoint(length: Measure, place: string, row: readonly Cell[]): Point {
+  return {
+    x: length.readAt(`${place} x`, row[0], anyNumber),
+    y: length.readAt(`${place} y`, row[1], anyNumber),
+  };
+}
+
+function xyColumns(length: Measure): string {
+  return `two columns, ${named("x", length)} and ${named("y", length)}`;
+}
+
+/** "x (ft)", or "x" where any one unit will do. */
+function named(column: string, { unit }: Measure): string {
+  return unit === "" ? column : `${column} (${unit})`;
+}
+
+/** The cells of a layout, as the FIELD functions take them. */
+export interface LayoutCells {
+  readonly corners: Cell;
+  readonly bearing: Cell;
+  readonly spacing: Cell;
+  readonly move: Cell;
+  readonly units: Cell;
+  readonly first?: Cell;
+  readonly setback?: Cell;
+  readonly obstacles?: Cell;
+  readonly most?: Cell;
+  readonly start?: Cell;
+}
+
+export interface ReadLayout {
+  readonly u: Units;
+  readonly field: Field;
+  readonly choice: LayoutChoice;
+}
+
+export function readLayout(cells: LayoutCells): ReadLayout {
+  const u = readUnits(cells.units);
+  return {
+    u,
+    field: {
+      corners: readCorners(u.length, cells.corners),
+      obstacles: readObstacles(u.length, cells.obstacles),
+      setback: u.length.readOr("setback", cells.setback, atLeast(0), 0),
+    },
+    choice: {
+      bearing: readNumber("bearing", cells.bearing, anyBearing, "degrees"),
+      spacing: u.length.read("spacing", cells.spacing, above(0)),
+      move: u.length.read("move", cells.move, above(0)),
+      first: u.length.readOptional("first", cells.first, above(0)),
+      most: readOptionalNumber("most", cells.most, wholeNumber(1, MOST_LINE_HEADS)),
+      start: u.length.readOptional("start", cells.start, above(0)),
+    },
+  };
+}
