@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { root } from "../build/settings";
 import { boundaryRows } from "./boundary";
 import { bundleRows } from "./bundles";
+import { cellRows } from "./cell";
 import { etRows } from "./et";
 import { fieldRows } from "./field";
 import { keepsTarget, type Row, type RowGroup } from "./measure";
@@ -13,6 +14,7 @@ import { solverRows } from "./solver";
 /** Each group is a file of its own; a new one is added here. */
 const groups: readonly RowGroup[] = [
   solverRows,
+  cellRows,
   boundaryRows,
   etRows,
   fieldRows,

@@ -23,7 +23,7 @@ export const fiftyHeads: Line = {
 };
 
 /** The same line for the network engine, in its units. */
-const networkLine: NetworkLine = {
+export const networkLine: NetworkLine = {
   inletHead: 55 * 2.311,
   segmentLength: alike(40),
   bore: alike(3.5),

@@ -4,7 +4,7 @@ import { readCurve } from "./curve";
 import { readPairs } from "./discharge";
 import { above, anyNumber, atLeast, wholeNumber } from "./limits";
 import { type LineCells, readHeads, readLine } from "./line";
-import { keyOf, Memory } from "./memory";
+import { Memory } from "./memory";
 import { readNumber } from "./numbers";
 import { type Spill, spillPairs } from "./table";
 import { readUnits, type Units } from "./units";
@@ -36,7 +36,7 @@ export function askLinesOnPump(cells: LinesOnPumpCells): AskedLines {
   const given = [cells.curve, cells.lift, cells.running, cells.main, cells.feeder, cells.heads];
   const line = [cells.spacing, cells.inside, cells.discharge, cells.units, cells.rise];
   const tail = [cells.regulator, cells.friction, cells.first, cells.riser];
-  return memory.recall(keyOf([...given, ...line, ...tail]), () => {
+  return memory.recall([...given, ...line, ...tail], () => {
     const u = readUnits(cells.units);
     const system = {
       curve: readCurve(u, "curve", cells.curve, atLeast(0)),

@@ -136,7 +136,7 @@ export function checkPressure(pressure: any, rating: any, share?: any): any {
  * @param [loss] Pressure the regulator itself takes (psi, kPa), 0 or more. Left out or empty text: 5 psi, 34.5 kPa; a blank cell may count as 0.
  * @param [limit] Highest pressure the regulator is made for (psi, kPa), above 0 (blank or 0: none).
  * @returns "OK", or the value beside its limit, and what to change.
- * @remarks Both are pressures ahead of the regulators. The lowest must be at least set + loss, the highest at most the limit. LATERAL.SUMMARY and LATERAL.PRESSURE give the pressures. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
+ * @remarks Both are pressures ahead of the regulators. The lowest must be at least set + loss, the highest at most the limit. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source Common practice; the loss of 5 psi from memory. The regulator's own sheet goes first.
  * @errors #VALUE! for a blank, text or negative pressure, or a lowest above the highest.
  * @cautions pressure

@@ -1,4 +1,5 @@
 import { WATER_WEIGHT } from "../ground/constants";
+import { zeros } from "../ground/doubles";
 import { type HeadFlow, preparedHeadFlow } from "./head-flow";
 import type { Line } from "./line";
 import { type SegmentFriction, segmentFriction } from "./segment-friction";
@@ -48,30 +49,28 @@ export class March {
   private readonly threshold: number[];
   /** How much a head's threshold is above that of the head before (of the inlet, for the first). */
   private readonly step: number[];
-  /** Spare pressure at which the tubing under a head has the air's, Pa: below 0 by riser and regulator. */
-  private readonly open: number[];
-  /** The least spare pressure of a head that water flows past, Pa: that, once air is let in. */
-  private least: readonly number[];
+  /** Pressure that the height of the risers takes, Pa. */
+  private readonly riser: number;
+  private readonly regulatorLoss: readonly number[];
+  private isOpenToAir = false;
 
   constructor(line: Line) {
     const count = line.bore.length;
-    const zeros = () => new Array<number>(count).fill(0);
     this.count = count;
-    this.spare = zeros();
-    this.spareSlope = zeros();
-    this.headFlow = zeros();
-    this.segmentFlow = zeros();
-    this.segmentLoss = zeros();
+    this.spare = zeros(count);
+    this.spareSlope = zeros(count);
+    this.headFlow = zeros(count);
+    this.segmentFlow = zeros(count);
+    this.segmentLoss = zeros(count);
     this.set = line.regulatorSet;
     this.law = preparedHeadFlow(line.discharge);
     this.friction = segmentFriction(line.friction, line.bore, line.segmentLength);
-    this.threshold = zeros();
-    this.step = zeros();
-    this.open = zeros();
-    this.least = new Array<number>(count).fill(-Infinity);
-    const riser = WATER_WEIGHT * line.riser;
+    this.threshold = zeros(count);
+    this.step = zeros(count);
+    this.riser = WATER_WEIGHT * line.riser;
+    this.regulatorLoss = line.regulatorLoss;
     let elevation = 0;
-    let taken = -riser;
+    let taken = -this.riser;
     let threshold = 0;
     for (let i = 0; i < count; i++) {
       // Differences first: heads at one level have exactly the same threshold.
@@ -79,7 +78,6 @@ export class March {
         WATER_WEIGHT * (line.elevation[i] - elevation) + (line.regulatorLoss[i] - taken);
       threshold += this.step[i];
       this.threshold[i] = threshold;
-      this.open[i] = -(riser + line.regulatorLoss[i]);
       elevation = line.elevation[i];
       taken = line.regulatorLoss[i];
     }
@@ -87,23 +85,23 @@ export class March {
 
   /** From now on heads let air in wherever the tubing under them has less than the air's pressure. */
   letAirIn(): void {
-    this.least = this.open;
+    this.isOpenToAir = true;
   }
 
-  /** Spare pressure at which the tubing under a head has the air's pressure, Pa. */
+  /** Spare pressure at which the tubing under a head has the air's, Pa: riser and regulator below 0. */
   openToAir(head: number): number {
-    return this.open[head];
+    return -(this.riser + this.regulatorLoss[head]);
   }
 
   /** Pressure in the tubing under a head on the last walk, Pa. */
   linePressure(head: number): number {
-    return this.spare[head] - this.open[head];
+    return this.spare[head] - this.openToAir(head);
   }
 
   /** Leaves no water beyond a head. */
   empty(beyond: number): void {
     for (let i = beyond + 1; i < this.count; i++) {
-      this.spare[i] = this.open[i];
+      this.spare[i] = this.openToAir(i);
       this.headFlow[i] = 0;
       this.segmentFlow[i] = 0;
       this.segmentLoss[i] = 0;
@@ -178,10 +176,10 @@ export class March {
           discharge = this.law.flow(set);
         }
         flow += discharge;
-      } else if (spare < this.least[i] && flow > 0) {
+      } else if (this.isOpenToAir && flow > 0 && spare < this.openToAir(i)) {
         // The segment beyond runs part full: its fall is lost on the way.
-        this.segmentLoss[i + 1] += this.least[i] - spare;
-        spare = this.least[i];
+        this.segmentLoss[i + 1] += this.openToAir(i) - spare;
+        spare = this.openToAir(i);
         slope = 0;
       }
       this.spare[i] = spare;

@@ -1,3 +1,4 @@
+import { zeros } from "../ground/doubles";
 import { NoAnswer } from "../ground/domain-error";
 import { closeOnRoot } from "./increasing-root";
 import type { Line } from "./line";
@@ -140,8 +141,8 @@ function closeOnInlet(march: March, inlet: number, scale: number, end: number): 
 
 function solved(line: Line, march: March, residual: number): SolvedLine {
   const { count, headFlow, segmentFlow, segmentLoss } = march;
-  const linePressure = new Array<number>(count).fill(0);
-  const nozzlePressure = new Array<number>(count).fill(0);
+  const linePressure = zeros(count);
+  const nozzlePressure = zeros(count);
   for (let i = 0; i < count; i++) {
     const pressure = march.linePressure(i);
     // The water ends below a head that has less than the air's pressure.
