@@ -95,6 +95,8 @@ class Book implements OpenWorkbook {
   async set(settings: Readonly<Record<string, Setting>>): Promise<void> {
     if (live !== this || this.engine === undefined) {
       live?.rest();
+      // The one that is live is known by itself.
+      // eslint-disable-next-line @typescript-eslint/no-this-alias
       live = this;
       this.engine = await SheetEngine.open(this.pages, NAMESPACE);
       this.typed = new Map();

@@ -65,7 +65,10 @@ export function linesRunningTable({ u, running }: AskedLines): Spill {
   return spillPairs([
     [{ header: "flow of all lines", unit: u.flow.unit }, u.flow.give(running.flow)],
     [{ header: "pump head", unit: u.length.unit }, u.length.give(running.pumpHead)],
-    [{ header: "riser pressure", unit: u.pressure.unit }, u.pressure.give(running.riserPressure)],
+    [
+      { header: "hydrant pressure", unit: u.pressure.unit },
+      u.pressure.give(running.hydrantPressure),
+    ],
     [
       { header: "lateral inlet pressure", unit: u.pressure.unit },
       u.pressure.give(running.inletPressure),
@@ -74,6 +77,9 @@ export function linesRunningTable({ u, running }: AskedLines): Spill {
       { header: "lowest nozzle pressure", unit: u.pressure.unit },
       u.pressure.give(running.lowestPressure),
     ],
-    [{ header: "average head flow", unit: u.flow.unit }, u.flow.give(running.averageHeadFlow)],
+    [
+      { header: "average flow per sprinkler", unit: u.flow.unit },
+      u.flow.give(running.averageHeadFlow),
+    ],
   ]);
 }

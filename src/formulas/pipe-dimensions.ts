@@ -1,6 +1,6 @@
 import { IPS_PE, ISO_PE, type PipeSeries, SIDR } from "../tables/pipe-sizes";
 import { NoAnswer } from "../ground/domain-error";
-import { INCH, MILLIMETRE } from "../ground/unit-factors";
+import { INCH, MILLIMETER } from "../ground/unit-factors";
 
 /** A pipe as its dimension standard means it, m: tolerances taken in the middle. */
 export interface PipeDimensions {
@@ -39,13 +39,13 @@ function isoDimensions(size: number, rating: number): PipeDimensions {
   const [leastWall, greatestWall] = wall;
   const outside = (size + entry.greatestOutside) / 2;
   return {
-    outside: outside * MILLIMETRE,
-    inside: (outside - leastWall - greatestWall) * MILLIMETRE,
+    outside: outside * MILLIMETER,
+    inside: (outside - leastWall - greatestWall) * MILLIMETER,
   };
 }
 
 /**
- * Two walls average 6 % above the least ones, so 2.12 of those.
+ * Two walls average 6% above the least ones, so 2.12 of those.
  * Source: Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6.
  * Example: 2 in DR 11 is 2.375 − 2.12 × 0.2159 = 1.917 in inside.
  */

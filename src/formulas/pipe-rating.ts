@@ -36,7 +36,7 @@ function interpolated(factors: TemperatureFactors, temperature: number): number 
   const above = factors.findIndex(([end]) => temperature <= end * (1 + ROUNDING));
   if (above < 0) {
     throw new NoAnswer(
-      "temperature is above the published table: ask the pipe's maker what it carries there",
+      "temperature is above the published table: ask the pipe's manufacturer what it carries there",
     );
   }
   const [warm, warmFactor] = factors[above - 1];

@@ -33,7 +33,7 @@ export interface Round {
 /**
  * The rotation of some lines over the positions of a field, once round, as a worker follows it.
  *
- * Each line takes a block of neighbouring positions, so that every move is to the next one; where the
+ * Each line takes a block of neighboring positions, so that every move is to the next one; where the
  * positions cannot be shared out evenly the first lines have one more. Going back, the next time
  * round begins where this one ended. All lines start their sets at the same hours: the first of a
  * day at `start`, then as many whole sets as the working day holds, each followed by the time to
@@ -70,7 +70,7 @@ export function rotation(round: Round): Turn[] {
   return turns;
 }
 
-/** Positions 1 … n in blocks of neighbours, the first blocks one larger where it does not divide. */
+/** Positions 1 … n in blocks of neighbors, the first blocks one larger where it does not divide. */
 function shareOut(positions: number, lines: number): number[][] {
   const least = Math.floor(positions / lines);
   const larger = positions % lines;

@@ -14,7 +14,7 @@ import { PRESSURE_VARIATION, SHARE_OF_RATING } from "../tables/practice-limits";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -75,7 +75,7 @@ export function checkRate(rate: any, intake: any): any {
  * @param [units] "US" (blank) or "SI".
  * @param [limit] Largest velocity (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
  * @returns "OK", or the value beside its limit, and what to change.
- * @remarks Above 5 ft/s surge is to be analysed: PIPE.SURGE. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
+ * @remarks Above 5 ft/s surge is to be analyzed: PIPE.SURGE. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
  * @errors #VALUE! for a blank, text or negative velocity or limit.
  * @cautions pressure
@@ -102,9 +102,9 @@ export function checkSpeed(velocity: any, units?: Units, limit?: any): any {
  * @customfunction CHECK_PRESSURE CHECK.PRESSURE
  * @param pressure Highest static pressure, with the valves shut and the pump running, at the lowest point of the line (psi, kPa), 0 or more; PUMP.STATIC gives it.
  * @param rating Pressure rating of the weakest part, in the same unit, above 0: as marked on it, or PIPE.RATING at the pipe's temperature.
- * @param [share] Share of the rating that the pressure may reach, a fraction above 0 up to 1 (blank or 0: 0.72, where surge has not been analysed).
+ * @param [share] Share of the rating that the pressure may reach, a fraction above 0 up to 1 (blank or 0: 0.72, where surge has not been analyzed).
  * @returns "OK", or the value beside its limit, and what to change.
- * @remarks Takes no units argument: both in the same unit. The marking and the maker's rating go before a computed one. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both in the same unit. The marking and the manufacturer's rating go before a computed one. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
  * @errors #VALUE! for a blank or text, a negative pressure, a rating that is not above 0, or a share above 1.
  * @cautions pressure
@@ -294,12 +294,12 @@ export function checkNpsh(available: any, required: any): any {
 }
 
 /**
- * Says whether the pull on a line that is towed is safe for it: "OK", or what to change.
+ * Says whether the pull on a line that is towed is allowable: "OK", or what to change.
  * @customfunction CHECK_PULL CHECK.PULL
  * @param pull Pull at the hitch (lbf, N), 0 or more; TOW.PULL gives it.
  * @param safe Allowable pull of the weakest tubing or joint, in the same unit, above 0; TOW.SAFEPULL gives it.
  * @returns "OK", or the value beside its limit, and what to change.
- * @remarks Takes no units argument: both in the same unit. The limits of the vehicle, the hitch and the maker go first. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
+ * @remarks Takes no units argument: both in the same unit. The limits of the vehicle, the hitch and the manufacturer go first. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source The definition of an allowable pull: what the weakest part may carry.
  * @errors #VALUE! for a blank or text, a negative pull, or an allowable pull that is not above 0.
  * @cautions towing

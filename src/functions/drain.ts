@@ -13,7 +13,7 @@ import { drainTime as timeToDrain } from "../solver/drain-time";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 

@@ -12,7 +12,7 @@ import { flushPressure as pressureToFlush } from "../solver/flush-line";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -74,7 +74,7 @@ export function flushTime(
 }
 
 /**
- * Inlet pressure that gives a speed of water in the last segment of a line with the end cap off.
+ * Inlet pressure that gives a velocity of water in the last segment of a line with the end cap off.
  * @customfunction FLUSH_PRESSURE FLUSH.PRESSURE
  * @param velocity Speed of the water in the last segment (ft/s, m/s), above 0; 2 ft/s or 0.6 m/s is the usual least.
  * @param heads Number of heads on the line, 1 to 500.

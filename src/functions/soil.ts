@@ -20,7 +20,7 @@ import { availableWaterCapacity, soilTextures, textureSpellings } from "../table
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 

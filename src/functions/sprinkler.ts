@@ -13,7 +13,7 @@ import { largestSpacing } from "../formulas/sprinkler-spacing";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -21,11 +21,11 @@ enum Units {
  * Flow of a sprinkler head at a pressure.
  * @customfunction SPRINKLER_FLOW SPRINKLER.FLOW
  * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
- * @param discharge Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
+ * @param discharge The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
  * @param [units] "US" (blank) or "SI".
  * @returns Flow (gpm, m³/h).
  * @remarks One row of a chart gives K with exponent ½. More rows are joined by power laws, q = K·p^x between each two, and the end pieces go on beyond the chart; CHECK.CHART says when a pressure is outside it.
- * @source The orifice equation with the maker's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
+ * @source The orifice equation with the manufacturer's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative pressure, or a chart with a blank, a repeated pressure or a flow that falls as the pressure rises.
  * @task how much does a head give at this pressure?
  * @example =IRRIG.SPRINKLER.FLOW(42, {35,3.7;45,4.2;55,4.6}, "US")
@@ -41,11 +41,11 @@ export function sprinklerFlow(pressure: any, discharge: any[][], units?: Units):
  * Pressure at which a sprinkler head gives a flow.
  * @customfunction SPRINKLER_PRESSURE SPRINKLER.PRESSURE
  * @param flow Flow of the head (gpm, m³/h), 0 or more.
- * @param discharge Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
+ * @param discharge The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
  * @param [units] "US" (blank) or "SI".
  * @returns Pressure at the nozzle (psi, kPa).
- * @remarks SPRINKLER.FLOW turned round.
- * @source The orifice equation with the maker's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
+ * @remarks The reverse of SPRINKLER.FLOW.
+ * @source The orifice equation with the manufacturer's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #N/A where the chart's flow does not change with the pressure. #VALUE! for a blank, text or negative flow, or a chart with a blank, a repeated pressure or a flow that falls as the pressure rises.
  * @task what pressure does a head need for this flow?
  * @example =IRRIG.SPRINKLER.PRESSURE(4, {35,3.7;45,4.2;55,4.6}, "US")
@@ -85,7 +85,7 @@ export function sprinklerNozzle(diameter: any, pressure: any, units?: Units, cd?
 /**
  * Spills the coefficient K and the exponent x of q = K·p^x, fitted to a sprinkler's chart.
  * @customfunction SPRINKLER_K SPRINKLER.K
- * @param chart Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h), each above 0, rows in any order.
+ * @param chart The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h), each above 0, rows in any order.
  * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: K (gpm per psi^x, m³/h per kPa^x) and the exponent x.
  * @remarks Least squares on the logarithms of pressure and flow. One row gives x = ½. As the discharge argument, a K alone means exponent ½: where x is far from ½, give the chart itself.

@@ -9,7 +9,7 @@ import { linesNeeded } from "../formulas/lines-needed";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -84,7 +84,7 @@ export function systemLines(positions: any, setsperday: any, days: any): any {
  * @param depth Depth (in, mm), 0 or more: gross for what is pumped, net for what the ground gets.
  * @param [units] "US" (blank) or "SI".
  * @returns Volume (gal, m³).
- * @remarks area × depth. An acre-inch is 27 154 gal; a millimetre on a hectare is 10 m³.
+ * @remarks area × depth. An acre-inch is 27,154 gal; a millimeter on a hectare is 10 m³.
  * @source NIST Special Publication 811 (2008), Appendix B, for the acre, the inch and the gallon.
  * @errors #VALUE! for a blank, text or negative area or depth.
  * @task how much water does the season take?

@@ -13,7 +13,7 @@ import { lineWeight } from "../formulas/tubing-weight";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -95,13 +95,13 @@ export function towPull(weight: any, drag: any, units?: Units, slope?: any): any
  * @customfunction TOW_SAFEPULL TOW.SAFEPULL
  * @param outside Outside diameter of the smallest tubing on the line (in, mm), above 0.
  * @param rating Dimension ratio, outside diameter over wall (DR or SDR), above 2; for SIDR tubing add 2.
- * @param yield_ Tensile yield strength of the material at 73 °F or 23 °C (psi, kPa), above 0, from the maker: it differs between grades, so there is no default.
+ * @param yield_ Tensile yield strength of the material at 73 °F or 23 °C (psi, kPa), above 0, from the manufacturer: it differs between grades, so there is no default.
  * @param [units] "US" (blank) or "SI".
  * @param [temperature] Temperature of the tubing's wall (°F, °C); black tubing in the sun is far above the air. Blank (a blank cell may count as 0), or anything below 73 °F or 23 °C, is no reduction.
  * @param [minutes] How long the pull lasts, above 0; blank or 0: 60. Above 24 hours #N/A.
  * @param [joint] Pull that the weakest joint has been tested for (lbf, N), above 0; blank or 0: joints not counted.
  * @returns Pull (lbf, N): the lesser of the tubing's and the joint's.
- * @remarks 0.40 × time factor (1 to 1 h, 0.95 to 12 h, 0.91 to 24 h) × yield × π·D²·(1/DR − 1/DR²), reduced for a warm wall by the inch industry's factors (0.78 at 100 °F, 0.50 at 140 °F; #N/A above). The smallest tubing on the line governs. Clamped and threaded joints often hold less than the tubing: have one tested. The maker's limit goes first.
+ * @remarks 0.40 × time factor (1 to 1 h, 0.95 to 12 h, 0.91 to 24 h) × yield × π·D²·(1/DR − 1/DR²), reduced for a warm wall by the inch industry's factors (0.78 at 100 °F, 0.50 at 140 °F; #N/A above). The smallest tubing on the line governs. Clamped and threaded joints often hold less than the tubing: have one tested. The manufacturer's limit goes first.
  * @source ASTM F1804, Standard Practice for Determining Allowable Tensile Load for Polyethylene (PE) Gas Pipe During Pull-In Installation; Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, for the temperature.
  * @errors #VALUE! for a blank or text among the first three or a value out of range. #N/A above 140 °F or 24 hours.
  * @cautions towing

@@ -3,7 +3,7 @@ import { NEAR, NearPower, STEEPEST } from "./near-power";
 
 /**
  * Below this pressure, Pa, a head's flow falls to nothing along a straight line instead of its own
- * power of the pressure: a centimetre of water, which no gauge shows, in exchange for a flow
+ * power of the pressure: a centimeter of water, which no gauge shows, in exchange for a flow
  * that never jumps (a chart with exponent 0 would) and has no upright tangent (a square root has).
  */
 export const RAMP = 100;

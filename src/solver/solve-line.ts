@@ -118,7 +118,7 @@ function closeOnInlet(march: March, inlet: number, scale: number, end: number): 
     );
     if (root.found) return;
     // In a starved line the last digit at the far end moves the inlet by more than its pressure. Up
-    // to some head, though, the walks from two neighbouring numbers are one: what they say beyond it
+    // to some head, though, the walks from two neighboring numbers are one: what they say beyond it
     // stands, and the search goes on from there, with digits to spare again.
     march.walk(root.high, ceiling, from, flowPast);
     const spare = march.spare.slice();

@@ -174,7 +174,7 @@ describe("next year's line, staked and priced", () => {
     ["reducing coupler, 63 mm SDR 17 to 50 mm SDR 17", 2, 12],
     ["end cap, 50 mm SDR 17", 2, 4],
     ["quick connect, 75 mm SDR 17", 4, 22],
-    ["riser connection with valve, gauge and screen", 2, 95],
+    ["hydrant connection with valve, gauge and screen", 2, 95],
     ["backflow device", 1, 240],
     ["flag", 28, 0.35],
   ];

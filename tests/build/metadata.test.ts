@@ -55,7 +55,7 @@ test("writes what a host reads: names, texts, choices, ranges, help addresses", 
         type: "string",
         values: [
           { name: "US", stringValue: "US", tooltip: "feet" },
-          { name: "SI", stringValue: "SI", tooltip: "metres" },
+          { name: "SI", stringValue: "SI", tooltip: "meters" },
         ],
       },
     ],
@@ -84,7 +84,7 @@ test("reads the rest of the doc comment for the pages", () => {
         range: false,
         choices: [
           { value: "US", help: "feet" },
-          { value: "SI", help: "metres" },
+          { value: "SI", help: "meters" },
         ],
       },
     ],

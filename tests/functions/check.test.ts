@@ -183,12 +183,12 @@ test("the two unit systems pass and fail the same plan, but for what a third dig
         fc.pre(Math.abs(spacing / (0.5 * wetted) - 1) > 0.005);
         fc.pre(Math.abs(move / (share * wetted) - 1) > 0.005);
         const us = call("CHECK.SPACING", spacing, move, wetted, wind, "US");
-        const metre = 0.3048;
+        const meter = 0.3048;
         const si = call(
           "CHECK.SPACING",
-          spacing * metre,
-          move * metre,
-          wetted * metre,
+          spacing * meter,
+          move * meter,
+          wetted * meter,
           wind * 1.609344,
           "SI",
         );

@@ -60,7 +60,7 @@ describe("FEEDER.PRESSURE", () => {
     const error = callError("FEEDER.PRESSURE", 10, 0, 2.6, 300, "US", -30);
     expect(error.code).toBe("#N/A");
     expect(error.message).toBe(
-      "rise falls so far that the lateral gets more than inlet with no pressure at the riser: " +
+      "rise falls so far that the lateral gets more than inlet with no pressure at the hydrant: " +
         "use smaller tubing or a pressure regulator",
     );
   });

@@ -174,8 +174,8 @@ describe("PIPE.INSIDE", () => {
   });
 
   test("takes the size in the standard's own unit and gives the bore in that of the call", () => {
-    const millimetres = callNumber("PIPE.INSIDE", "ISO PE", 63, 17, "SI");
-    expectClose(callNumber("PIPE.INSIDE", "ISO PE", 63, 17), millimetres / 25.4, 1e-12);
+    const millimeters = callNumber("PIPE.INSIDE", "ISO PE", 63, 17, "SI");
+    expectClose(callNumber("PIPE.INSIDE", "ISO PE", 63, 17), millimeters / 25.4, 1e-12);
     const inches = callNumber("PIPE.INSIDE", "IPS PE", 2, 11, "US");
     expectClose(callNumber("PIPE.INSIDE", "IPS PE", 2, 11, "SI"), inches * 25.4, 1e-12);
   });
@@ -366,7 +366,7 @@ describe("PIPE.RATING", () => {
       const error = callError("PIPE.RATING", 800, 11, units, temperature, series);
       expect(error.code).toBe("#N/A");
       expect(error.message).toBe(
-        "temperature is above the published table: ask the pipe's maker what it carries there",
+        "temperature is above the published table: ask the pipe's manufacturer what it carries there",
       );
     }
   });

@@ -109,7 +109,7 @@ describe("SET.PLAN", () => {
     ]);
   });
 
-  test("for all counts: every position once, no line in two places, whole sets, blocks of neighbours", () => {
+  test("for all counts: every position once, no line in two places, whole sets, blocks of neighbors", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 40 }),

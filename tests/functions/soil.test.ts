@@ -27,11 +27,11 @@ describe("SOIL.AWC", () => {
     const error = callError("SOIL.AWC", "gumbo");
     expect(error.code).toBe("#VALUE!");
     expect(error.message).toMatch(
-      /^texture cannot be "gumbo"; it must be one of "very coarse sand", .*"peat"$/,
+      /^unknown texture "gumbo"\. It must be one of "very coarse sand", .*"peat"$/,
     );
     expect(callError("SOIL.AWC", null).message).toMatch(/^texture is missing: it must be one of/);
     expect(callError("SOIL.AWC", 0).message).toMatch(/^texture is missing/);
-    expect(callError("SOIL.AWC", 3).message).toMatch(/^texture cannot be 3; it must/);
+    expect(callError("SOIL.AWC", 3).message).toMatch(/^unknown texture 3\. It must/);
   });
 });
 
@@ -65,7 +65,7 @@ describe("SOIL.PROFILE", () => {
       'compact must be TRUE or FALSE; got "yes"',
     );
     expect(callError("SOIL.PROFILE", "chalk").message).toMatch(
-      /^texture cannot be "chalk"; it must/,
+      /^unknown texture "chalk"\. It must/,
     );
   });
 });

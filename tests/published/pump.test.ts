@@ -205,8 +205,8 @@ published(
     seen: "read in a secondary text",
   },
   () => {
-    // At 0 °C the vapour takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
-    const weight = 9.78899803; // kPa a metre of water
+    // At 0 °C the vapor takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
+    const weight = 9.78899803; // kPa a meter of water
     const air = (altitude: number) =>
       callNumber("PUMP.NPSH", 0, 0, "SI", 0, altitude) * weight + 0.6112;
     expectWithin(air(0), 101.325, 0.001);
@@ -220,7 +220,7 @@ published(
   {
     source: "Pump textbook example of net positive suction head",
     where:
-      "open tank 6 ft above the pump: 33.9 + 6.0 − 0.839 − 2.0 − 2.0 = 35.06 ft, vapour head 0.839 ft that of 70 °F",
+      "open tank 6 ft above the pump: 33.9 + 6.0 − 0.839 − 2.0 − 2.0 = 35.06 ft, vapor head 0.839 ft that of 70 °F",
     seen: "read in a secondary text",
   },
   () => {
@@ -232,7 +232,7 @@ published(
 published(
   {
     source: "IAPWS saturation pressure, by the chemicals library 1.5.2",
-    where: "vapour takes 2.3393 kPa at 20 °C, 7.3849 kPa at 40 °C",
+    where: "vapor takes 2.3393 kPa at 20 °C, 7.3849 kPa at 40 °C",
     seen: "independent engine",
   },
   () => {

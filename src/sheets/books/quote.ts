@@ -310,7 +310,7 @@ function priceList(field: Field): Entry[] {
     ...sizes
       .slice(0, 2)
       .map((size) => ({ item: `quick connect, ${size} mm`, price: parts.connect })),
-    { item: "riser connection with valve, gauge and screen", price: parts.riser },
+    { item: "hydrant connection with valve, gauge and screen", price: parts.riser },
     { item: "backflow device", price: parts.backflow },
     { item: "flag", price: parts.flag },
   ];
