@@ -176,7 +176,7 @@ test("an input changed in the grid changes the last head's pressure as a direct 
 
 test("an input changed in the form changes the grid, and the other way round", async () => {
   const { page } = await openWithGrid();
-  const field = page.getByLabel("Heads on the line");
+  const field = page.getByLabel("Sprinklers on the line");
   await field.fill("9");
   await field.blur();
   await page.waitForFunction(
