@@ -4,6 +4,7 @@ import ts from "typescript";
 import type { FunctionHelp } from "../src/reference";
 import type { Seen } from "../tests/support/published";
 import { escaped, plainPage } from "./html";
+import { valuesIn, type Declared } from "./published-values";
 import { dist, NAMESPACE, root } from "./settings";
 
 /** A check against the outside, as its test states it. */
@@ -13,6 +14,8 @@ export interface Check {
   readonly seen: Seen;
   /** "PIPE.FRICTION": what the check calls or says that it guards. */
   readonly functions: readonly string[];
+  /** Different expected values that it holds them against, at least. */
+  readonly values: number;
   readonly file: string;
 }
 
@@ -49,6 +52,7 @@ export function checksOf(text: string, file: string): Check[] {
         where: part("where"),
         seen: part("seen") as Seen,
         functions: [...new Set([...calledIn(check, declared), ...guarded])],
+        values: valuesIn(check, declared),
         file,
       });
     }
@@ -57,8 +61,6 @@ export function checksOf(text: string, file: string): Check[] {
   visit(tree);
   return checks;
 }
-
-type Declared = ReadonlyMap<string, ts.Node>;
 
 /** What the names of the file's own constants and functions stand for. */
 function topLevelNames(tree: ts.SourceFile): Declared {
@@ -132,22 +134,76 @@ export function standingOf(name: string, checks: readonly Check[]): string | und
   return best !== undefined && UNVERIFIED.has(best) ? `${best}, unverified` : best;
 }
 
-export function sourcesPage(functions: readonly FunctionHelp[], checks: readonly Check[]): string {
-  const unverified = functions.filter(({ name }) =>
-    standingOf(name, checks)?.endsWith("unverified"),
+/** What rests on one degree of sureness. */
+export interface Tally {
+  readonly seen: Seen;
+  readonly checks: number;
+  readonly values: number;
+  readonly sources: number;
+}
+
+/** Titles that differ in case, marks or what stands in brackets are one source. */
+function sourceOf({ source }: Check): string {
+  const title = source.replace(/\(.*?\)/g, " ").toLowerCase();
+  return title.replace(/[^\p{L}\p{N}]+/gu, " ").trim();
+}
+
+/** Checks, values and different sources by how sure they are, the surest first. */
+export function tallies(checks: readonly Check[]): Tally[] {
+  return SURENESS.map(([seen]) => {
+    const own = checks.filter((check) => check.seen === seen);
+    return {
+      seen,
+      checks: own.length,
+      values: own.reduce((sum, check) => sum + check.values, 0),
+      sources: new Set(own.map(sourceOf)).size,
+    };
+  });
+}
+
+/** What came from outside and was read or computed there: neither memory, practice nor our own proof. */
+const OUTSIDE: ReadonlySet<Seen> = new Set([
+  "read",
+  "read in a secondary text",
+  "independent engine",
+]);
+
+export function outside(checks: readonly Check[]): { values: number; sources: number } {
+  const own = checks.filter(({ seen }) => OUTSIDE.has(seen));
+  return {
+    values: own.reduce((sum, check) => sum + check.values, 0),
+    sources: new Set(own.map(sourceOf)).size,
+  };
+}
+
+function tallyTable(checks: readonly Check[]): string {
+  const rows = tallies(checks).map(
+    ({ seen, checks: count, values, sources }) =>
+      `<tr><td>${seen}</td><td>${count}</td><td>${values}</td><td>${sources}</td></tr>`,
   );
+  return `<table>
+<thead><tr><th>how sure</th><th>checks</th><th>values, at least</th><th>sources</th></tr></thead>
+<tbody>
+${rows.join("\n")}
+</tbody>
+</table>`;
+}
+
+export function sourcesPage(functions: readonly FunctionHelp[], checks: readonly Check[]): string {
+  const found = outside(checks);
   const body = `<h1>Sources, and what the numbers are held against</h1>
 <p>${functions.length} functions and ${checks.length} published checks, read from the tests
 themselves. Each check runs before a version is released. How sure a check is:</p>
 <dl>
 ${SURENESS.map(([seen, meaning]) => `<dt>${seen}</dt><dd>${meaning}</dd>`).join("\n")}
 </dl>
-<p>${
-    unverified.length === 0
-      ? "Every function has at least one check that does not rest on memory or practice alone."
-      : `These rest on memory or common practice alone, and want a second look before work depends on
-them: ${unverified.map((help) => `<a href="#${help.id}">${escaped(help.name)}</a>`).join(", ")}.`
-  }</p>
+${tallyTable(checks)}
+<p>At least ${found.values} values from ${found.sources} different sources were read or computed
+outside. They are counted in the tests' own text: a comparison is one, a table that is written out
+there is one for each row, a verdict in words is none, and no check is less than one. Titles that differ in what stands in
+brackets are one source.</p>
+${resting("memory", "from memory", functions, checks)}
+${resting("common practice", "common practice, no source", functions, checks)}
 ${functions.map((help) => section(help, checks)).join("\n")}`;
   return plainPage({
     title: "Fieldsum: sources",
@@ -156,6 +212,30 @@ ${functions.map((help) => section(help, checks)).join("\n")}`;
     up: "",
     script: false,
   });
+}
+
+/** The functions whose surest check is no surer than this. */
+export function restingOn(
+  seen: Seen,
+  functions: readonly FunctionHelp[],
+  checks: readonly Check[],
+): FunctionHelp[] {
+  return functions.filter(({ name }) => standingOf(name, checks) === `${seen}, unverified`);
+}
+
+function resting(
+  words: string,
+  seen: Seen,
+  functions: readonly FunctionHelp[],
+  checks: readonly Check[],
+): string {
+  const names = restingOn(seen, functions, checks).map(
+    ({ id, name }) => `<a href="#${id}">${escaped(name)}</a>`,
+  );
+  return names.length === 0
+    ? `<p>No function rests on ${words} alone.</p>`
+    : `<p>${names.length} of ${functions.length} functions rest on ${words} alone, and want a second
+look before work depends on them: ${names.join(", ")}.</p>`;
 }
 
 function section(help: FunctionHelp, checks: readonly Check[]): string {

@@ -51,6 +51,7 @@ export const catalogue = [
   "PUMP_NPSH",
   "PUMP_ENERGY",
   "PUMP_DUTY",
+  "PUMP_CURVE",
   "PUMP_STATIC",
   "PUMP_LINES",
   // SOURCE

@@ -1,38 +1,68 @@
 import { curveMeetings, type Meeting, type Meetings } from "../formulas/curve-meeting";
 import { InvalidInput, NoAnswer } from "../ground/domain-error";
-import { type MonotoneCurve, monotoneCurve } from "../formulas/monotone-curve";
+import { curveValue, type MonotoneCurve, monotoneCurve } from "../formulas/monotone-curve";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { atLeast, type Limit } from "./limits";
+import { readNumber } from "./numbers";
 import type { Units } from "./units";
+
+/** How the two columns of a curve are read, and how a flow is said. */
+interface Columns {
+  readonly words: string;
+  readonly heightName: string;
+  flow(name: string, cell: Cell): number;
+  height(name: string, cell: Cell): number;
+  say(flow: number): string;
+}
 
 /**
  * Reads a curve *(flow, head)* of two points or more. Rows may come in any order, and a flow may
  * stand once only. Both 0 is a blank row at the end, as hosts hand blanks over.
  */
 export function readCurve(u: Units, name: string, cell: Cell, headLimit: Limit): MonotoneCurve {
-  const columns = `two columns, flow (${u.flow.unit}) and head (${u.length.unit})`;
+  return readPoints(name, cell, {
+    words: `two columns, flow (${u.flow.unit}) and head (${u.length.unit})`,
+    heightName: "head",
+    flow: (at, value) => u.flow.readAt(at, value, atLeast(0)),
+    height: (at, value) => u.length.readAt(at, value, headLimit),
+    say: (flow) => u.flow.say(flow),
+  });
+}
+
+/** Reads a curve of any column of a pump's sheet against flow, in whatever units it has. */
+export function readPlainCurve(name: string, cell: Cell): MonotoneCurve {
+  return readPoints(name, cell, {
+    words: "two columns, flow and what the pump's sheet gives at it",
+    heightName: "value",
+    flow: (at, value) => readNumber(at, value, atLeast(0)),
+    height: (at, value) => readNumber(at, value, atLeast(0)),
+    say: String,
+  });
+}
+
+function readPoints(name: string, cell: Cell, columns: Columns): MonotoneCurve {
   const grid = rows(cell);
   const blank = (value: Cell) => isBlank(value) || value === 0;
   let count = grid.length;
   while (count > 0 && grid[count - 1].every(blank)) count--;
-  if (count === 0) throw new InvalidInput(`${name} is missing: it must be ${columns}`);
+  if (count === 0) throw new InvalidInput(`${name} is missing: it must be ${columns.words}`);
   if (grid.some((row) => row.length !== 2)) {
-    throw new InvalidInput(`${name} must be ${columns}; got ${describe(cell)}`);
+    throw new InvalidInput(`${name} must be ${columns.words}; got ${describe(cell)}`);
   }
   if (count === 1) throw new InvalidInput(`${name} must have two points or more; got one`);
-  const points = grid.slice(0, count).map(([flow, head], i) => ({
-    flow: u.flow.readAt(`${name} row ${i + 1} flow`, flow, atLeast(0)),
-    head: u.length.readAt(`${name} row ${i + 1} head`, head, headLimit),
+  const points = grid.slice(0, count).map(([flow, height], i) => ({
+    flow: columns.flow(`${name} row ${i + 1} flow`, flow),
+    height: columns.height(`${name} row ${i + 1} ${columns.heightName}`, height),
   }));
   points.sort((a, b) => a.flow - b.flow);
   for (let i = 1; i < points.length; i++) {
     if (points[i].flow === points[i - 1].flow) {
-      throw new InvalidInput(`${name} lists ${u.flow.say(points[i].flow)} twice`);
+      throw new InvalidInput(`${name} lists ${columns.say(points[i].flow)} twice`);
     }
   }
   return monotoneCurve(
     points.map((point) => point.flow),
-    points.map((point) => point.head),
+    points.map((point) => point.height),
   );
 }
 
@@ -78,4 +108,14 @@ function noCrossing(u: Units, { from, to, above }: Meetings): NoAnswer {
       ? `the curves do not cross ${range}: the pump is above the demand throughout; carry both curves to more flow`
       : `the curves do not cross ${range}: the pump is below the demand throughout; it cannot deliver this demand`,
   );
+}
+
+/** Height of a curve at a flow that its points cover. */
+export function curveAt(curve: MonotoneCurve, flow: number): number {
+  const first = curve.x[0];
+  const last = curve.x[curve.x.length - 1];
+  if (flow < first || flow > last) {
+    throw new NoAnswer(`the points cover flows from ${first} to ${last}; got ${flow}`);
+  }
+  return curveValue(curve, flow);
 }

@@ -1,4 +1,4 @@
-import { readCurve, steadyDuty } from "../boundary/curve";
+import { curveAt, readCurve, readPlainCurve, steadyDuty } from "../boundary/curve";
 import { energyMeasure, readEnergySource } from "../boundary/energy";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { askLinesOnPump, linesRunningTable } from "../boundary/lines-on-pump";
@@ -202,6 +202,24 @@ export function pumpDuty(curve: any[][], demand: any[][], units?: Units): any[][
     ],
     [[u.flow.give(duty.flow), u.length.give(duty.head)]],
   );
+}
+
+/**
+ * Any column of a pump's sheet at a flow: head, efficiency, suction head required or power.
+ * @customfunction PUMP_CURVE PUMP.CURVE
+ * @param points Two columns, flow and what the sheet gives at it, two points or more, from the least flow up; 0 or more, in the units of the sheet.
+ * @param flow Flow, in the unit of the first column, 0 or more.
+ * @returns What the curve gives at that flow, in the unit of the second column.
+ * @remarks A monotone cubic goes through the points (two points: a straight line), so that the curve never swings beyond them. Nothing is guessed below the first point or above the last. A last row of 0 and 0 counts as blank.
+ * @source Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17; Fritsch and Butland (1984), SIAM Journal on Scientific and Statistical Computing 5.
+ * @errors #VALUE! for points that are not two columns of numbers, one point only, a flow listed twice, or a negative, blank or text flow. #N/A for a flow outside the points.
+ * @cautions electricity
+ * @task what does my pump's sheet give at this flow?
+ * @example =IRRIG.PUMP.CURVE({0,148;60,141;120,124;170,98}, 90)
+ */
+export function pumpCurve(points: any[][], flow: any): any {
+  const curve = readPlainCurve("points", points);
+  return curveAt(curve, readNumber("flow", flow, atLeast(0)));
 }
 
 /**

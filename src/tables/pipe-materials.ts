@@ -11,7 +11,7 @@ export interface PipeMaterial {
 /**
  * Design stress by the material's text.
  *
- * Sources: Plastics Pipe Institute TR-4, hydrostatic design stress at 73 °F (from memory); ISO
+ * Sources: ASTM D3035, hydrostatic design stress at 73 °F (read in a secondary text); ISO
  * 4427-1, minimum required strength over the design coefficient 1.25 (PE 100 read in a secondary
  * text, PE 80 as well).
  */

@@ -50,7 +50,7 @@ export const IPS_PE = {
     [4, 4.5],
     [6, 6.625],
   ]),
-  /** ASTM D3035 makes no wall thinner than this, in (from memory). */
+  /** ASTM D3035 makes no wall thinner than this, in (read in a secondary text). */
   leastWall: 0.062,
 } as const;
 
@@ -58,7 +58,7 @@ export const IPS_PE = {
 export const SIDR = {
   /** Inside-diameter ratios of ASTM D2239 (from memory). */
   ratings: [5.3, 7, 9, 11.5, 15, 19],
-  /** Nominal size to average inside diameter, in: ASTM D2239 (from memory). */
+  /** Nominal size to inside diameter, in: that of schedule 40 pipe (read in open tables), which ASTM D2239 shares (from memory). */
   inside: new Map<number, number>([
     [0.5, 0.622],
     [0.75, 0.824],

@@ -2,7 +2,7 @@
  * Limits of the practice standards that a plan is checked against.
  *
  * Sources: USDA-NRCS Conservation Practice Standard 442, Sprinkler System (pressure variation), and
- * 430, Irrigation Pipeline (share of the rating); both from memory.
+ * 430, Irrigation Pipeline (share of the rating); read in texts that quote them.
  */
 
 /** Pressure variation along a line, (highest − lowest)/average: 20 % of the design pressure. */

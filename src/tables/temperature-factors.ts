@@ -21,7 +21,10 @@ export const INCH_FACTORS: TemperatureFactors = [
   [fahrenheit(140), 0.5],
 ];
 
-/** Polyethylene pipe of the metric series. ISO 4427-1 annex A, EN 12201-1 annex A (from memory). */
+/**
+ * Polyethylene pipe of the metric series. ISO 4427-1 annex A (from memory; an open table that names
+ * no standard has the same).
+ */
 export const METRIC_FACTORS: TemperatureFactors = [
   [celsius(20), 1],
   [celsius(30), 0.87],

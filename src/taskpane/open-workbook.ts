@@ -101,7 +101,8 @@ function prepareCell(cell: SheetCell, spell: (formula: string) => string): Prepa
     formats: formatsOf(cell),
     look: prepareLook(cell),
     ...(allowed !== undefined && "list" in allowed ? { list: allowed.list.join(",") } : {}),
-    ...(allowed !== undefined && !("list" in allowed)
+    // Where a text may stand for the number, the workbook's own limits say what is wrong.
+    ...(allowed !== undefined && "low" in allowed && allowed.orText === undefined
       ? { between: { low: allowed.low, high: allowed.high, whole: allowed.whole ?? false } }
       : {}),
     ...(cell.note === undefined ? {} : { prompt: cell.note }),

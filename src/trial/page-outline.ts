@@ -71,7 +71,7 @@ export function outline(page: Page): Outline {
   const known = new Set([...inTables, ...fields]);
   const bare = cells.filter(
     ({ cell }) =>
-      ["input", "result", "check"].includes(cell.role) &&
+      ["input", "result", "sentence", "check", "mark"].includes(cell.role) &&
       cell.spill === undefined &&
       !known.has(cell),
   );
@@ -97,7 +97,10 @@ export function outline(page: Page): Outline {
 function fieldOf(label: Placed, cells: readonly Placed[]): Field | undefined {
   const right = cells.filter(({ row, column }) => row === label.row && column > label.column);
   const [value, unit] = right;
-  if (value === undefined || !["input", "result", "check", "answer"].includes(value.cell.role))
+  if (
+    value === undefined ||
+    !["input", "result", "sentence", "check", "mark", "answer"].includes(value.cell.role)
+  )
     return undefined;
   if (value.cell.spill !== undefined) return undefined;
   return {
@@ -118,7 +121,14 @@ function headingOver(placed: Placed, headings: readonly Placed[]): SheetCell | u
 }
 
 /** What makes a row one of a table: a line of text below it is none. */
-const IN_ROWS = new Set<SheetCell["role"]>(["input", "result", "check", "label", "formulaText"]);
+const IN_ROWS = new Set<SheetCell["role"]>([
+  "input",
+  "result",
+  "check",
+  "mark",
+  "label",
+  "formulaText",
+]);
 
 /** Headers side by side in a row, and what stands below them until a row is empty. */
 function tables(cells: readonly Placed[], headings: readonly Placed[]): CellTable[] {

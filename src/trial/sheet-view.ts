@@ -1,5 +1,6 @@
 import { cautions, type CautionSubject } from "../cautions";
 import type { Page, SheetCell, SheetChart } from "../sheets/kit/definition";
+import { faultOf } from "../sheets/kit/limits";
 import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/address";
 import { cautionText } from "../screen/cautions-text";
 import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
@@ -129,7 +130,7 @@ export class SheetView {
     const dd = make("dd", {}, value);
     if (field.unit !== undefined)
       dd.append(" ", this.live(make("span", { class: "unit" }), field.unit));
-    const isCheck = field.value.role === "check";
+    const isCheck = field.value.role === "check" || field.value.role === "mark";
     this.live(value, field.value, (shown) => {
       dd.classList.toggle(
         "sentence",
@@ -217,7 +218,7 @@ export class SheetView {
         return this.live(make("th", { scope: "col", class: isText ? "as-text" : undefined }), cell);
       }),
     );
-    const rows = table.rows.map((cells, index) =>
+    const rows = table.rows.map((cells) =>
       make(
         "tr",
         {},
@@ -227,11 +228,7 @@ export class SheetView {
           const td = make("td", { class: cell?.role === "formulaText" ? "as-text" : undefined });
           if (cell === undefined) return td;
           if (cell.role !== "input") return this.live(td, cell);
-          const header = table.headers[column] as SheetCell | undefined;
-          const title = typeof header?.value === "string" ? header.value : `column ${column + 1}`;
-          td.append(
-            this.control(cell, freshId("input"), "", undefined, `${title}, row ${index + 1}`),
-          );
+          td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
           return td;
         }),
       ),
@@ -509,17 +506,9 @@ function hintOf(cell: SheetCell): string {
 
 /** Says what the cell allows when it holds something else. The functions have the last word. */
 function judge(input: HTMLInputElement, cell: SheetCell, hint?: HTMLElement): void {
-  const { allowed } = cell;
-  if (allowed === undefined || "list" in allowed) return;
-  const value = readTyped(input.value);
-  const outside =
-    value !== null &&
-    (typeof value !== "number" ||
-      value < allowed.low ||
-      value > allowed.high ||
-      (allowed.whole === true && !Number.isInteger(value)));
-  input.setAttribute("aria-invalid", String(outside));
-  if (hint === undefined) return;
-  const kind = allowed.whole === true ? "a whole number" : "a number";
-  hint.textContent = outside ? `${kind} from ${allowed.low} to ${allowed.high}` : hintOf(cell);
+  const { allowed, label } = cell;
+  if (allowed === undefined) return;
+  const fault = faultOf(label ?? "It", allowed, readTyped(input.value));
+  input.setAttribute("aria-invalid", String(fault !== undefined));
+  if (hint !== undefined) hint.textContent = fault ?? hintOf(cell);
 }

@@ -1,4 +1,4 @@
-import { callError, callNumber, callTable } from "../support/host";
+import { call, callError, callNumber, callTable } from "../support/host";
 import { expectClose } from "../support/published";
 
 const GPM = 0.2271247069; // m³/h
@@ -320,5 +320,26 @@ describe("PUMP.STATIC", () => {
     expect(callError("PUMP.STATIC", curve, 12, "US", -1).message).toBe(
       "drop must be 0 ft or more; got -1",
     );
+  });
+});
+
+describe("PUMP.CURVE", () => {
+  const sheet = [
+    [0, 0.1],
+    [60, 0.55],
+    [120, 0.68],
+    [170, 0.6],
+  ];
+
+  test("says which flows the points cover", () => {
+    expect(callError("PUMP.CURVE", sheet, 171)).toMatchObject({
+      code: "#N/A",
+      message: expect.stringContaining("the points cover flows from 0 to 170; got 171"),
+    });
+  });
+
+  test("takes rows in any order, and names a flow listed twice", () => {
+    expect(call("PUMP.CURVE", [...sheet].reverse(), 60)).toBe(0.55);
+    expect(callError("PUMP.CURVE", [...sheet, [60, 0.5]], 60).message).toContain("lists 60 twice");
   });
 });

@@ -43,6 +43,25 @@ published(
 
 published(
   {
+    source: "CIGR Handbook of Agricultural Engineering, Volume I (1999)",
+    where:
+      "equation 5.152: what a unit of coarseness takes, 0.00043 ET and 0.000016 ET × wind of it",
+    seen: "read in a secondary text",
+  },
+  () => {
+    // The copy's term of the wind alone is garbled (it would make more water of the wind): left out.
+    const unitTakes = (use: number, wind: number) =>
+      callNumber("APPLICATION.EFFECTIVE", use, wind, 9, "SI") -
+      callNumber("APPLICATION.EFFECTIVE", use, wind, 10, "SI");
+    expectWithin(unitTakes(6, 0), 0.00043 * 6, 1e-9);
+    expectWithin(unitTakes(4, 0), 0.00043 * 4, 1e-9);
+    const ofBoth = unitTakes(6, 10) - unitTakes(2, 10) - unitTakes(6, 0) + unitTakes(2, 0);
+    expectWithin(ofBoth, 0.000016 * (6 - 2) * 10, 1e-9);
+  },
+);
+
+published(
+  {
     source: "Keller and Bliesner (1990), Sprinkle and Trickle Irrigation",
     where: "equation 6.7 by hand: 6 mm a day, 10 km/h, CI 10; 0.3 in a day, 10 mph, CI 12",
     seen: "from memory",

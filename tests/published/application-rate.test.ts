@@ -3,9 +3,9 @@ import { expectClose, expectWithin, published } from "../support/published";
 
 published(
   {
-    source: "USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016)",
-    where: "application rate equation I = 96.3 q/(Se Sl): 12.5 gpm at 40 ft by 60 ft is 0.50 in/h",
-    seen: "from memory",
+    source: "New Mexico State University, Soils 456 notes, chapter 5",
+    where: "precipitation rate P = 96.3 q/A: 12.5 gpm on 40 ft by 60 ft, by hand 0.50 in/h",
+    seen: "read",
   },
   () => {
     const rate = callNumber("APPLICATION.RATE", 12.5, 40, 60, "US");
@@ -41,9 +41,9 @@ published(
 
 published(
   {
-    source: "USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016)",
-    where: "sample calculation 11-1: 2.4 in net at 70 % efficiency is 3.43 in gross; at 0.5 in/h",
-    seen: "from memory",
+    source: "Gross depth is net depth over the efficiency, and depth is rate times time",
+    where: "2.4 in net at 70 % is 3.43 in gross, 6.86 h at 0.5 in/h",
+    seen: "closed form",
   },
   () => {
     const hours = callNumber("SET.TIME", 2.4, 0.5, 0.7);

@@ -70,9 +70,10 @@ published(
 
 published(
   {
-    source: "USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016)",
-    where: "DU = 100 − 1.59 (100 − CU), for catches that scatter normally",
-    seen: "from memory",
+    source: "Normal distribution of catches",
+    where:
+      "the low quarter falls short by φ(0.6745)/¼ ÷ √(2/π) = 1.593 of what CU does: DU = 1 − 1.59 (1 − CU)",
+    seen: "closed form",
   },
   () => {
     const mean = 10;
@@ -83,6 +84,6 @@ published(
       for (let i = 0; i < count; i++) catches.push([mean + deviation * z]);
     }
     const cu = callNumber("APPLICATION.CU", catches);
-    expectClose(1 - callNumber("APPLICATION.DU", catches), 1.59 * (1 - cu), 0.005);
+    expectClose(1 - callNumber("APPLICATION.DU", catches), 1.5931 * (1 - cu), 0.005);
   },
 );

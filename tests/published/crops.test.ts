@@ -217,8 +217,9 @@ published(
 published(
   {
     source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "Table 12, entries that are ranges, the middle of each, and its group's initial value",
-    seen: "from memory",
+    where:
+      "Table 12, entries that are ranges, as two open repositories transcribe the published page: the middle of each; initial value of the legumes",
+    seen: "read in a secondary text",
   },
   () => {
     const middles: readonly [crop: string, stage: string, low: number, high: number][] = [

@@ -4,6 +4,7 @@ import {
 } from "../../src/formulas/actual-vapour-pressure";
 import { barometricPressure, psychrometricConstant } from "../../src/formulas/barometric-pressure";
 import { extraterrestrialRadiation } from "../../src/formulas/extraterrestrial-radiation";
+import { hargreaves } from "../../src/formulas/hargreaves";
 import { netLongwave, netShortwave } from "../../src/formulas/net-radiation";
 import { penmanMonteith } from "../../src/formulas/reference-evapotranspiration";
 import {
@@ -58,12 +59,13 @@ published(
 published(
   {
     source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "Table 2.3, saturation vapour pressure 1 to 40 °C",
-    seen: "from memory",
+    where: "Table 2.3, saturation vapour pressure, as tests of open repositories quote it to 30 °C",
+    seen: "read in a secondary text",
     guards: ["ET.REFERENCE", "ET.DEWPOINT"],
   },
   () => {
     const printed = [
+      [0, 0.611],
       [1, 0.657],
       [5, 0.872],
       [10, 1.228],
@@ -71,11 +73,33 @@ published(
       [20, 2.338],
       [25, 3.168],
       [30, 4.243],
-      [35, 5.624],
-      [40, 7.376],
     ];
     for (const [temperature, pressure] of printed) {
-      expectWithin(kPa(saturationVapourPressure(celsius(temperature))), pressure, 0.0015);
+      expectWithin(kPa(saturationVapourPressure(celsius(temperature))), pressure, 0.0006);
+    }
+  },
+);
+
+published(
+  {
+    source: "FAO Irrigation and Drainage Paper 56 (1998)",
+    where:
+      "Table 2.4, slope of the vapour pressure curve, as an open repository quotes it to 30 °C",
+    seen: "read in a secondary text",
+    guards: ["ET.REFERENCE"],
+  },
+  () => {
+    const printed = [
+      [1, 0.047],
+      [5, 0.061],
+      [10, 0.082],
+      [15, 0.11],
+      [20, 0.145],
+      [25, 0.189],
+      [30, 0.243],
+    ];
+    for (const [temperature, slope] of printed) {
+      expectWithin(kPa(saturationSlope(celsius(temperature))), slope, 0.0006);
     }
   },
 );
@@ -148,8 +172,9 @@ published(
 published(
   {
     source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "Example 10 from its place and day: 22°54′ south on 15 May",
-    seen: "from memory",
+    where:
+      "Example 10 from its place and day, as an open library's tests have it: 22.90° south on 15 May",
+    seen: "read in a secondary text",
   },
   () => {
     expectWithin(callNumber("ET.RADIATION", -22.9, 135), 25.1, 0.05);
@@ -196,14 +221,28 @@ published(
 
 published(
   {
-    source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "Table 2.9: factor to 2 m from 10 m 0.748, from 3 m 0.921, from 1 m 1.178",
-    seen: "from memory",
+    source: "NCAR Command Language, documentation of u2_fao56",
+    where: "3.2 m/s at 10 m: 2.39 m/s, 8.62 km/h and 5.35 mph at 2 m",
+    seen: "independent engine",
   },
   () => {
-    expectWithin(callNumber("ET.WIND2M", 1, 10, "SI"), 0.748, 0.0005);
-    expectWithin(callNumber("ET.WIND2M", 1, 3, "SI"), 0.921, 0.0005);
-    expectWithin(callNumber("ET.WIND2M", 1, 1, "SI"), 1.178, 0.0005);
+    expectWithin(callNumber("ET.WIND2M", 3.2, 10, "SI"), 2.39, 0.005);
+    expectWithin(callNumber("ET.WIND2M", 3.2 * 3.6, 10, "SI"), 8.62, 0.005);
+    expectWithin(callNumber("ET.WIND2M", 3.2 / 0.44704, 10 / 0.3048, "US"), 5.35, 0.005);
+  },
+);
+
+published(
+  {
+    source: "NCAR Command Language, documentation of satvpr_temp_fao56 and satvpr_tdew_fao56",
+    where: "saturation vapour pressure 1.70535 kPa at 15 °C, 3.07465 at 24.5",
+    seen: "independent engine",
+    guards: ["ET.REFERENCE", "ET.DEWPOINT"],
+  },
+  () => {
+    expectWithin(kPa(saturationVapourPressure(celsius(15))), 1.70535, 0.00001);
+    expectWithin(kPa(saturationVapourPressure(celsius(24.5))), 3.07465, 0.00001);
+    expectWithin(kPa(vapourPressureAtDewPoint(celsius(15))), 1.70535, 0.00001);
   },
 );
 
@@ -235,8 +274,9 @@ published(
 published(
   {
     source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "Example 17: 13°44′ north on 15 April, Ra 38.06, N 12.31, Rs 22.65, Rso 28.54, Rnl 3.11",
-    seen: "from memory",
+    where:
+      "Example 17, as two open repositories copy its sheet: 13°44′ north on 15 April, Ra 38.06, N 12.31, Rs 22.65, Rso 28.54, Rnl 3.11",
+    seen: "read in a secondary text",
   },
   () => {
     const latitude = 13 + 44 / 60;
@@ -306,12 +346,26 @@ published(
 published(
   {
     source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "Example 20: Hargreaves for July at 45°43′ north, 14.8 to 26.6 °C, 5.0 mm/day",
-    seen: "from memory",
+    where:
+      "Example 20, as an open repository copies it: Ra 40.55 at 45.72° north on day 196; equation 52 by hand for 14.8 to 26.6 °C, 5.03 mm/day",
+    seen: "read in a secondary text",
   },
   () => {
-    expectWithin(callNumber("ET.RADIATION", 45 + 43 / 60, 196), 40.6, 0.1);
-    expectWithin(callNumber("ET.HARGREAVES", 14.8, 26.6, 45 + 43 / 60, 196, "SI"), 5.0, 0.05);
+    expectWithin(callNumber("ET.RADIATION", 45.72, 196), 40.55, 0.01);
+    expectWithin(callNumber("ET.HARGREAVES", 14.8, 26.6, 45.72, 196, "SI"), 5.03, 0.01);
+  },
+);
+
+published(
+  {
+    source: "Hargreaves in an open hydrology library, its test",
+    where: "18 to 32 °C under 36 MJ/m² a day: 5.41 mm/day",
+    seen: "independent engine",
+    guards: ["ET.HARGREAVES"],
+  },
+  () => {
+    const evaporation = hargreaves(celsius(18), celsius(32), watts(36));
+    expectWithin(millimetresADay(evaporation), 5.41, 0.005);
   },
 );
 

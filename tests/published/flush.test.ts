@@ -3,9 +3,9 @@ import { expectClose, published } from "../support/published";
 
 published(
   {
-    source: "USDA-NRCS, National Engineering Handbook, Part 623",
-    where: "V = 0.4085 Q/D² (ft/s, gpm, in), solved for Q",
-    seen: "from memory",
+    source: "Velocity in a full pipe, v = 0.4085 Q/d², as open waterworks calculators print it",
+    where: "ft/s, gpm and in, solved for Q at 2 and at 3 ft/s",
+    seen: "read in a secondary text",
   },
   () => {
     expectClose(callNumber("FLUSH.FLOW", 2.067, "US"), (2 * 2.067 ** 2) / 0.4085, 0.0005);

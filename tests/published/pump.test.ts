@@ -199,10 +199,10 @@ published(
 
 published(
   {
-    source: "ICAO Doc 7488, Manual of the ICAO Standard Atmosphere (1993)",
+    source: "Standard atmosphere of ICAO, as tests of open repositories tabulate it",
     where:
       "table of pressure by altitude: 1013.25, 898.746, 794.952 and 540.199 hPa at 0, 1, 2 and 5 km",
-    seen: "from memory",
+    seen: "read in a secondary text",
   },
   () => {
     // At 0 °C the vapour takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
@@ -239,5 +239,44 @@ published(
     const npsh = (celsius: number) => callNumber("PUMP.NPSH", 0, 0, "SI", celsius);
     expectWithin(npsh(20) * 9.78899803, 101.325 - 2.3393, 0.002);
     expectWithin((npsh(20) - npsh(40)) * 9.78899803, 7.3849 - 2.3393, 0.003);
+  },
+);
+
+published(
+  {
+    source: "Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17",
+    where:
+      "the interpolant passes through its data and stays between neighbors; a straight line is kept",
+    seen: "closed form",
+  },
+  () => {
+    const straight = [
+      [0, 10],
+      [10, 30],
+      [40, 90],
+    ];
+    expectClose(callNumber("PUMP.CURVE", straight, 25), 60, 1e-12);
+    const sheet = [
+      [0, 148],
+      [60, 141],
+      [120, 124],
+      [170, 98],
+    ];
+    for (const [flow, head] of sheet)
+      expectClose(callNumber("PUMP.CURVE", sheet, flow), head, 1e-12);
+    const between = callNumber("PUMP.CURVE", sheet, 90);
+    expect(between).toBeGreaterThan(124);
+    expect(between).toBeLessThan(141);
+    // Read where the duty function finds it: a steep demand cuts the curve at its own flow.
+    const [, [flow, head]] = callTable(
+      "PUMP.DUTY",
+      sheet,
+      [
+        [89.9, 0],
+        [90.1, 300],
+      ],
+      "US",
+    );
+    expectClose(callNumber("PUMP.CURVE", sheet, flow), Number(head), 1e-9);
   },
 );

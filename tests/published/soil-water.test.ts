@@ -66,9 +66,9 @@ published(
 
 published(
   {
-    source: "FAO Irrigation and Drainage Paper 56 (1998)",
-    where: "equations 82 and 83: 150 mm/m over 0.8 m at p 0.5, by hand 60 mm",
-    seen: "from memory",
+    source: "Net depth is capacity times rooting depth times the share used",
+    where: "150 mm/m over 0.8 m at 0.5, by hand 60 mm",
+    seen: "closed form",
   },
   () => {
     expectClose(callNumber("SOIL.NET", 150, 0.8, 0.5, "SI"), 60, 1e-12);

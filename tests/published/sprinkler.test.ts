@@ -98,9 +98,10 @@ published(
 
 published(
   {
-    source: "USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016)",
-    where: "q = 29.84 C_d D^2 √P (gpm, in, psi)",
-    seen: "from memory",
+    source:
+      "Flow from the pressure at a nozzle, Q = 29.84 c d² √p, as open fire-flow calculators print it",
+    where: "gpm, in and psi, by hand for two nozzles",
+    seen: "read in a secondary text",
   },
   () => {
     expectClose(
@@ -149,6 +150,19 @@ published(
     const [[, k], [, x]] = callTable("SPRINKLER.K", chart, "US");
     expectClose(x, 0.5, 1e-12);
     expectClose(k, Math.exp(1 / 6), 1e-12);
+  },
+);
+
+published(
+  {
+    source: "Cheat sheet on sprinkler irrigation for an agricultural engineering examination",
+    where: "spacing without wind: 65 % of the wetted diameter between lines, 50 % along them",
+    seen: "read",
+  },
+  () => {
+    const [[, along], [, between]] = callTable("SPRINKLER.SPACING", 100, 0, "US");
+    expectWithin(along, 50, 1e-9);
+    expectWithin(between, 65, 1e-9);
   },
 );
 

@@ -29,9 +29,10 @@ published(
 
 published(
   {
-    source: "ASTM F1804, design factors",
-    where: "0.40 of yield; time factor 1.00 up to 1 h, 0.95 up to 12 h, 0.91 up to 24 h",
-    seen: "from memory",
+    source: "ASTM F1804-08, design factors",
+    where:
+      "as an open web page quotes them: 0.4 of yield where the maker gives none; 1.00 up to 1 h, 0.95 to 12 h, 0.91 to 24 h",
+    seen: "read in a secondary text",
   },
   () => {
     const wall = Math.PI * 4 * (1 / 17 - 1 / 289);

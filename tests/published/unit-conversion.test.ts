@@ -4,8 +4,8 @@ import { expectClose, published } from "../support/published";
 published(
   {
     source: "NIST Special Publication 811 (2008), Guide for the Use of the SI",
-    where: "Appendix B.8, factors to SI units",
-    seen: "from memory",
+    where: "Appendix B.8, factors to SI units, as open repositories copy its lists",
+    seen: "read in a secondary text",
   },
   () => {
     const printed: readonly [from: string, to: string, factor: number][] = [
@@ -13,7 +13,6 @@ published(
       ["in", "mm", 25.4],
       ["yd", "m", 0.9144],
       ["mi", "m", 1609.344],
-      ["acre", "m²", 4046.8564],
       ["ft²", "m²", 9.290304e-2],
       ["in²", "m²", 6.4516e-4],
       ["yd²", "m²", 0.8361274],
@@ -23,11 +22,7 @@ published(
       ["ft³", "m³", 2.831685e-2],
       ["in³", "m³", 1.638706e-5],
       ["yd³", "m³", 0.7645549],
-      ["acre-ft", "m³", 1233.482],
       ["gpm", "m³/s", 6.30902e-5],
-      ["gpd", "m³/s", 4.381264e-8],
-      ["cfs", "m³/s", 2.831685e-2],
-      ["cfm", "m³/s", 4.719474e-4],
       ["psi", "Pa", 6894.757],
       ["bar", "kPa", 100],
       ["mbar", "Pa", 100],
@@ -40,20 +35,45 @@ published(
       ["km/h", "m/s", 0.2777778],
       ["hp", "W", 745.6999],
       ["metric hp", "W", 735.4988],
-      ["kWh", "MJ", 3.6],
       ["Btu", "J", 1055.056],
       ["lbf", "N", 4.448222],
       ["kgf", "N", 9.80665],
       ["lb", "kg", 0.4535924],
       ["oz", "g", 28.34952],
       ["short ton", "kg", 907.1847],
-      ["lb/ft³", "kg/m³", 16.01846],
-      ["lb/gal", "kg/m³", 119.8264],
-      ["ft²/s", "m²/s", 9.290304e-2],
     ];
     for (const [from, to, factor] of printed) {
       // The factors are printed to seven digits.
       expectClose(callNumber("UNIT.CONVERT", 1, from, to), factor, 3e-7);
+    }
+    // The acre printed is that of the survey foot, 1200/3937 m; here it is that of the foot of 0.3048 m.
+    const surveyFeet = 1200 / 3937 / 0.3048;
+    expectClose(callNumber("UNIT.CONVERT", 1, "acre", "m²") * surveyFeet ** 2, 4046.873, 3e-7);
+    expectClose(callNumber("UNIT.CONVERT", 1, "acre-ft", "m³") * surveyFeet ** 3, 1233.489, 3e-7);
+  },
+);
+
+published(
+  {
+    source: "Definitions of the units",
+    where:
+      "acre 43 560 ft², acre-foot, gallons a day, cubic feet a second and a minute, kWh, lb/ft³, lb/gal and ft²/s, by hand",
+    seen: "closed form",
+  },
+  () => {
+    const defined: readonly [from: string, to: string, factor: number][] = [
+      ["acre", "m²", 43560 * 0.3048 ** 2],
+      ["acre-ft", "m³", 43560 * 0.3048 ** 3],
+      ["gpd", "m³/s", 3.785411784e-3 / 86400],
+      ["cfs", "m³/s", 0.3048 ** 3],
+      ["cfm", "m³/s", 0.3048 ** 3 / 60],
+      ["kWh", "MJ", 3.6],
+      ["lb/ft³", "kg/m³", 0.45359237 / 0.3048 ** 3],
+      ["lb/gal", "kg/m³", 0.45359237 / 3.785411784e-3],
+      ["ft²/s", "m²/s", 0.3048 ** 2],
+    ];
+    for (const [from, to, factor] of defined) {
+      expectClose(callNumber("UNIT.CONVERT", 1, from, to), factor, 1e-12);
     }
   },
 );
@@ -77,21 +97,23 @@ published(
 
 published(
   {
-    source: "USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016)",
-    where: "1 psi is 2.31 ft of water; 1 acre-inch an hour is 453 gpm",
-    seen: "from memory",
+    source: "Irrigation Formulas, extension sheet",
+    where: "psi × 2.31 is feet of head; 450 gpm is 1 acre-inch an hour; 14.7 psi an atmosphere",
+    seen: "read",
   },
   () => {
     expectClose(callNumber("UNIT.CONVERT", 1, "psi", "ft of water"), 2.31, 4e-4);
-    expectClose(callNumber("UNIT.CONVERT", 1, "acre-in/h", "gpm"), 453, 1e-3);
+    expectClose(callNumber("UNIT.CONVERT", 1, "acre-in/h", "gpm"), 450, 6e-3);
+    expectClose(callNumber("UNIT.CONVERT", 1, "atm", "psi"), 14.7, 3e-4);
   },
 );
 
 published(
   {
     source: "NIST Special Publication 811 (2008), Guide for the Use of the SI",
-    where: "Appendix B.8, conventional water column 2989.067 Pa a foot, at 4 °C and 1000 kg/m³",
-    seen: "from memory",
+    where:
+      "Appendix B.8, conventional water column 2989.067 Pa a foot, at 4 °C and 1000 kg/m³, as open repositories copy it",
+    seen: "read in a secondary text",
   },
   () => {
     // The head here is at 20 °C: 998.2 over 1000 of the conventional one.

@@ -50,38 +50,43 @@ published(
 
 published(
   {
-    source: "IAPWS SR1-86 (1992), Saturation properties of ordinary water substance",
-    where: "check values: 611.657 Pa at 273.16 K; 101 325 Pa at 373.1243 K",
-    seen: "from memory",
+    source:
+      "Saturation properties of ordinary water substance, Journal of Physical and Chemical Reference Data 22 (1993)",
+    where: "table 1: 611.657 Pa at 273.16 K; 101 325 Pa and 958.365 kg/m³ at 373.1243 K",
+    seen: "read",
   },
   () => {
     expectClose(callNumber("WATER.VAPOR", 0.01, "SI"), 0.611657, 1e-5);
     expectClose(callNumber("WATER.VAPOR", 373.1243 - 273.15, "SI"), 101.325, 1e-5);
+    expectWithin(callNumber("WATER.DENSITY", 373.1243 - 273.15, "SI"), 958.365, 0.03);
   },
 );
 
 published(
   {
     source: "IAPWS SR6-08 (2011), Properties of liquid water at 0.1 MPa",
-    where: "check value of the viscosity at 298.15 K, 889.996774 µPa·s",
-    seen: "from memory",
+    where:
+      "table 8 as tests of open libraries quote it, 298.15 K: 889.996774 µPa·s, 997.047013 kg/m³",
+    seen: "read in a secondary text",
   },
   () => {
     const density = callNumber("WATER.DENSITY", 25, "SI");
     expectClose(callNumber("WATER.VISCOSITY", 25, "SI") * density, 889.996774e-6, 1e-8);
+    expectWithin(density, 997.047013, 0.003);
   },
 );
 
 published(
   {
-    source: "Kell (1975), Journal of Chemical and Engineering Data 20",
-    where: "density of water: greatest near 4 °C, 999.972 kg/m³; 958.36 kg/m³ at 100 °C",
-    seen: "from memory",
+    source: "NIST Special Publication 811 (2008), Guide for the Use of the SI",
+    where:
+      "Appendix B.8 as open repositories copy it: a foot of water at 39.2 °F is 2988.98 Pa, a centimetre at 4 °C 98.0638 Pa, so 999.972 kg/m³",
+    seen: "read in a secondary text",
   },
   () => {
     const at = (temperature: number) => callNumber("WATER.DENSITY", temperature, "SI");
-    expectWithin(at(3.98), 999.972, 0.001);
-    expectWithin(at(100), 958.36, 0.01);
+    expectWithin(at(4), 2988.98 / (0.3048 * 9.80665), 0.002);
+    expectWithin(at(4), 98.0638 / (0.01 * 9.80665), 0.002);
     for (const warmer of [3.9, 4.1]) {
       if (at(warmer) > at(3.98) + 1e-4) throw new Error("water is densest near 4 °C");
     }

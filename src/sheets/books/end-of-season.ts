@@ -1,38 +1,53 @@
+import { type PageBuilder } from "../kit/builder";
+import type { PagePlan } from "../kit/workbook";
 import type { Field } from "../parts/bluestem-flat";
-import { PageBuilder } from "../kit/builder";
-import type { Page } from "../kit/definition";
-import { COLUMNS, SENTENCE_COLUMNS } from "../parts/line-blocks";
+import { amount, optional, percent, pressure, temperature } from "../parts/limits";
+import { COLUMNS } from "../parts/line-blocks";
 import { LINE_WITHOUT_INLET } from "../parts/line-inputs";
+import { SENTENCE_COLUMNS } from "../parts/sentences";
+import { outside } from "../parts/supply";
 
 /** Flush, drain, tow, and what else must be emptied before the frost. */
-export function endOfSeasonPage(field: Field): Page {
-  const page = new PageBuilder("End of season", field.system, COLUMNS, true);
-  page.title("End of season: flush, drain, tow, empty the rest");
-  page.freeze();
-  page.purpose(
-    "For the line on the page Water source. Give the ground that it lies on, and what the tubing's maker says of its strength.",
-  );
-  page.gap();
+export function endOfSeasonPage(field: Field): PagePlan {
+  return {
+    name: "End of season",
+    title: "End of season: flush, drain, tow, empty the rest",
+    purpose:
+      "For the line on the page Water source. Give the ground that it lies on, and what the tubing's manufacturer says of its strength.",
+    widths: COLUMNS,
+    landscape: true,
+    onePage: true,
+    write: (page) => endOfSeason(page, field),
+  };
+}
 
+function endOfSeason(page: PageBuilder, field: Field): void {
   page.heading("1  Flush, with the end cap off");
   const flush = page.block("A");
-  flush.input("Speed that carries grit out", field.flushSpeed, {
+  flush.input("Flushing velocity", field.flushSpeed, {
     name: "FlushSpeed",
     unit: "speed",
+    allowed: amount(0.1, 20),
   });
-  flush.input("Times to change the water", 3, { name: "Changes" });
+  flush.input("Times to change the water", 3, { name: "Changes", allowed: amount(0.5, 100) });
   const flushed = page.block("G");
   const far = (range: string) => `=INDEX(${range}, IF(INDEX(Lengths, 2)=0, 1, 2))`;
   flushed.result("Size at the far end (mm)", far("Sizes"), { name: "FarSize", format: "0" });
   flushed.result("SDR there", far("SDRs"), { name: "FarSDR", format: "0.0" });
   flushed.result("Inside there", far("Insides"), { name: "FarInside", unit: "diameter" });
-  flushed.result("Flow at the far end", "=IRRIG.FLUSH.FLOW(FarInside, Units, FlushSpeed)", {
+  // Grit settles where the water is slowest: in the widest tubing, not at the far end.
+  flushed.result("Flow at the far end", "=IRRIG.FLUSH.FLOW(MAX(Insides), Units, FlushSpeed)", {
     name: "FlushFlow",
     unit: "flow",
+    note: "Enough for the flushing velocity in the widest tubing of the line.",
+  });
+  flushed.result("Velocity there", "=IRRIG.PIPE.VELOCITY(FlushFlow, FarInside, Units)", {
+    name: "FarVelocity",
+    unit: "speed",
   });
   flushed.result(
-    "Pressure where the line begins",
-    `=IRRIG.FLUSH.PRESSURE(FlushSpeed, ${LINE_WITHOUT_INLET})`,
+    "Lateral inlet pressure",
+    `=IRRIG.FLUSH.PRESSURE(FarVelocity, ${LINE_WITHOUT_INLET})`,
     { name: "FlushPressure", unit: "pressure" },
   );
   flushed.result(
@@ -41,6 +56,8 @@ export function endOfSeasonPage(field: Field): Page {
     { name: "FlushMinutes", unit: { word: "minutes" }, format: "0.0" },
   );
   page.below(flush, flushed);
+  page.safety("pressure");
+  page.gap();
 
   page.heading("2  Drain, by the ground it lies on");
   const start = page.row;
@@ -51,12 +68,14 @@ export function endOfSeasonPage(field: Field): Page {
         header: "Distance",
         unit: "length",
         role: "input",
+        allowed: amount(0, 100000),
         rows: field.ground.map(([distance]) => distance),
       },
       {
         header: "Ground",
         unit: "length",
         role: "input",
+        allowed: amount(-10000, 10000),
         rows: field.ground.map(([, height]) => height),
       },
     ],
@@ -80,13 +99,17 @@ export function endOfSeasonPage(field: Field): Page {
     name: "Ends",
     allowed: { list: ["both", "start", "end"] },
   });
-  drained.input("Opening (blank: the whole end)", undefined, { name: "Opening", unit: "diameter" });
+  drained.input("Opening (blank: the whole end)", undefined, {
+    name: "Opening",
+    unit: "diameter",
+    allowed: optional(amount(0, 2000)),
+  });
   drained.result("Water in the line", "=IRRIG.DRAIN.VOLUME(Insides, Lengths, Units)", {
     name: "LineVolume",
     unit: "pipeVolume",
   });
   drained.result(
-    "Stays in the dips, at most",
+    "Water left in low spots (at most)",
     "=IRRIG.DRAIN.TRAPPED(GroundDistance, Ground, MAX(Insides), Units, Ends)",
     { name: "Trapped", unit: "pipeVolume" },
   );
@@ -103,67 +126,94 @@ export function endOfSeasonPage(field: Field): Page {
 
   page.heading("3  Tow");
   const tow = page.block("A");
-  tow.input("Weight of a head on its stand", field.headWeight, {
+  tow.input("Weight of a sprinkler on its stand", field.headWeight, {
     name: "HeadWeight",
     unit: "weight",
+    allowed: amount(0, 1000),
   });
   tow.input("The line is", "drained", { name: "Contents", allowed: { list: ["drained", "full"] } });
   tow.input("Drag on the ground", 0.45, {
     name: "Drag",
+    allowed: amount(0, 2),
     note: "Pull over weight: 0.3 to 0.6 is common on grass, without a published source. Measure it with a scale in the tow rope.",
   });
-  tow.input("Slope of the pull", field.slope, { name: "TowSlope", unit: { word: "%" } });
-  tow.input("Yield strength of the tubing", field.yield, { name: "Yield", unit: "pressure" });
+  tow.input("Slope of the pull", field.slope, {
+    name: "TowSlope",
+    unit: { word: "%" },
+    allowed: percent,
+  });
+  tow.input("Yield strength of the tubing", field.yield, {
+    name: "Yield",
+    unit: "pressure",
+    allowed: { ...pressure, high: 100000 },
+  });
   tow.input("Tubing wall, that day", field.towTemperature, {
     name: "TowTemperature",
     unit: "temperature",
+    allowed: temperature,
   });
-  tow.input("Minutes of towing", 30, { name: "TowMinutes", unit: { word: "minutes" } });
-  tow.input("Tested pull of a joint (blank: none)", undefined, { name: "JointPull", unit: "pull" });
+  tow.input("Minutes of towing", 30, {
+    name: "TowMinutes",
+    unit: { word: "minutes" },
+    allowed: amount(0.1, 1440),
+  });
+  tow.input("Tested pull of a joint (blank: none)", undefined, {
+    name: "JointPull",
+    unit: "pull",
+    allowed: optional(amount(0, 1000000)),
+  });
   const towed = page.block("G");
+  towed.result("Outside of the tubing at the hitch", `=${outside("INDEX(Sizes, 1)")}`, {
+    name: "HitchOutside",
+    unit: "diameter",
+  });
+  towed.result("Outside at the far end", `=${outside("FarSize")}`, {
+    name: "FarOutside",
+    unit: "diameter",
+  });
   towed.result(
-    "Outside of the tubing at the hitch",
-    `=IRRIG.UNIT.CONVERT(INDEX(Sizes, 1), "mm", IF(Units="SI", "mm", "in"))`,
-    {
-      name: "HitchOutside",
-      unit: "diameter",
-    },
-  );
-  towed.result(
-    "Outside at the far end",
-    `=IRRIG.UNIT.CONVERT(FarSize, "mm", IF(Units="SI", "mm", "in"))`,
-    {
-      name: "FarOutside",
-      unit: "diameter",
-    },
+    "Weight of the water left in low spots",
+    '=IF(Contents="drained", Trapped*IRRIG.WATER.DENSITY(IF(Units="SI", 4, 39.2), Units)*IF(Units="SI", 0.001, 231/1728), 0)',
+    { name: "TrappedWeight", unit: "weight" },
   );
   towed.result(
     "Weight on the ground",
     "=IRRIG.TOW.WEIGHT(HitchOutside, INDEX(Insides, 1), INDEX(Lengths, 1), INDEX(Tubing, 1, 2), HeadWeight, Units, Contents)" +
-      "+IF(INDEX(Lengths, 2)=0, 0, IRRIG.TOW.WEIGHT(FarOutside, FarInside, INDEX(Lengths, 2), INDEX(Tubing, 2, 2), HeadWeight, Units, Contents))",
+      "+IF(INDEX(Lengths, 2)=0, 0, IRRIG.TOW.WEIGHT(FarOutside, FarInside, INDEX(Lengths, 2), INDEX(Tubing, 2, 2), HeadWeight, Units, Contents))+TrappedWeight",
     { name: "TowWeight", unit: "weight" },
   );
   towed.result("Pull at the hitch", "=IRRIG.TOW.PULL(TowWeight, Drag, Units, TowSlope)", {
     name: "Pull",
     unit: "pull",
   });
+  const bears = (outsideOf: string, sdr: string) =>
+    `IRRIG.TOW.SAFEPULL(${outsideOf}, ${sdr}, Yield, Units, TowTemperature, TowMinutes, JointPull)`;
   towed.result(
-    "Safe pull of the smallest tubing",
-    "=IRRIG.TOW.SAFEPULL(FarOutside, FarSDR, Yield, Units, TowTemperature, TowMinutes, JointPull)",
+    "Allowable pull of the weakest tubing",
+    `=MIN(${bears("HitchOutside", "INDEX(SDRs, 1)")}, ${bears("FarOutside", "FarSDR")})`,
     { name: "SafePull", unit: "pull" },
   );
+  const toLength = '*IF(Units="SI", 0.001, 1/12)';
   towed.result(
     "Turn no tighter than a radius of",
-    '=IRRIG.TOW.BEND(HitchOutside, FarSDR)*IF(Units="SI", 0.001, 1/12)',
+    `=MAX(IRRIG.TOW.BEND(HitchOutside, INDEX(SDRs, 1)), IRRIG.TOW.BEND(FarOutside, FarSDR))${toLength}`,
+    { name: "BendRadius", unit: "length" },
+  );
+  towed.result(
+    "With a saddle or coupler in the bend",
+    `=100*MAX(HitchOutside, FarOutside)${toLength}`,
     {
-      name: "BendRadius",
+      name: "FittedBendRadius",
       unit: "length",
+      note: "A hundred outside diameters: published guidance for polyethylene, from memory.",
     },
   );
   page.below(tow, towed);
   const check = page.block("A");
   check.check("Pull and the tubing", "=IRRIG.CHECK.PULL(Pull, SafePull)", SENTENCE_COLUMNS);
   page.below(check);
+  page.safety("towing", "overhead wires");
+  page.gap();
 
   page.heading("4  Before the frost, empty these too");
   for (const text of [
@@ -171,13 +221,11 @@ export function endOfSeasonPage(field: Field): Page {
     "Pump: take out the drain plugs of the casing and of the suction side; turn the shaft by hand once; leave the plugs with the key.",
     "Filter and screens: open the drain, lift the element out, leave the lid loose.",
     "Valves: half open, so that none holds water behind it; take backflow devices and gauges in.",
-    "Risers and the main: open the lowest drain and the highest vent; a main without a fall needs a licensed crew with low-pressure air, never through a pump, a regulator or a relief valve.",
-    "Line: end caps off, quick connects open, heads lying down so that risers empty.",
+    "Risers and the main: open the lowest drain and the highest vent; a main without a fall needs a qualified contractor with low-pressure air, never through a pump, a regulator or a relief valve.",
+    "Line: end caps off, quick connects open, sprinklers lying down so that risers empty.",
   ]) {
     page.text(text);
   }
   page.gap();
-  page.cautionsFor("pressure", "towing", "compressed air", "electricity", "overhead wires");
-  page.printOnOnePage();
-  return page.build();
+  page.safety("compressed air", "electricity");
 }

@@ -1,116 +1,74 @@
+import { type PageBuilder, unitText } from "../kit/builder";
+import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { cautionsPage, PageBuilder, unitText } from "../kit/builder";
-import type { Page, ReadyMadeSheet } from "../kit/definition";
+import { amount, degrees, length, optional, pressure, price, sdr, size } from "../parts/limits";
 import {
   COLUMNS,
   DEALER_QUESTION,
-  farGauge,
   GROWER_ANSWER,
   GROWER_QUESTION,
   lineBlocks,
   OFFICER_ANSWER,
   OFFICER_QUESTION,
-  SENTENCE_COLUMNS,
+  readingInputs,
 } from "../parts/line-blocks";
 import { LINE, MOST_HEADS } from "../parts/line-inputs";
 import { namesPage } from "../parts/names";
+import { SENTENCE_COLUMNS } from "../parts/sentences";
 
-const SUBJECTS = [
-  "pressure",
-  "overhead wires",
-  "roads and buildings",
-  "backflow",
-  "buried lines",
-] as const;
-
-export const lineLayout: ReadyMadeSheet = {
+export const lineLayout = workbook({
   id: "line-layout",
   title: "Line layout",
   purpose:
-    "For whoever lays out a line: how many heads, which tubing, what every head gets, and what the gauges should read.",
-  pages: (system) => {
-    const field = bluestemFlat(system);
-    return [
-      linePage(field),
-      tubingPage(field),
-      stakePage(field),
-      namesPage(system),
-      cautionsPage(system, SUBJECTS),
-    ];
-  },
-};
+    "For whoever lays out a line: how many sprinklers, which tubing, what each one gets, and what the gauges should read.",
+  subjects: ["pressure", "overhead wires", "roads and buildings", "backflow", "buried lines"],
+  answers: [
+    [
+      DEALER_QUESTION,
+      '=Heads&" sprinklers on each of "&Lines&IF(Lines=1, " line. ", " lines. ")&Rolls&". Tubing in all: "&FIXED(TubingTotal, 2)&" "&Currency&"; the workbook Quote adds the rest."',
+    ],
+    [OFFICER_QUESTION, OFFICER_ANSWER],
+    [GROWER_QUESTION, GROWER_ANSWER],
+  ],
+  field: bluestemFlat,
+  pages: (field) => [linePage(field), tubingPage(field), stakePage(field), namesPage(field.system)],
+});
 
-function linePage(field: Field): Page {
-  const page = new PageBuilder("Line", field.system, COLUMNS, true);
-  page.title("Line layout: Bluestem Flat");
-  page.question(
-    DEALER_QUESTION,
-    '=Heads&" heads on each of "&Lines&" lines. "&Rolls&". Tubing in all: "&FIXED(TubingTotal, 2)&"; the workbook Quote adds the rest."',
-  );
-  page.question(OFFICER_QUESTION, OFFICER_ANSWER);
-  page.question(GROWER_QUESTION, GROWER_ANSWER);
-  page.freeze();
-  page.purpose(
-    "Change the cells on a tinted ground with a line under them; everything else follows. The field is invented, and so are its prices.",
-  );
-  page.gap();
+function linePage(field: Field): PagePlan {
+  return {
+    name: "Line",
+    title: { text: "Line layout", formula: '="Line layout: "&FieldName' },
+    purpose:
+      "Change the shaded cells; everything else follows. The field is invented, and so are its prices.",
+    widths: COLUMNS,
+    landscape: true,
+    write(page) {
+      lineBlocks(page, field);
 
-  lineBlocks(page, field);
+      page.heading("Gauge at the far end");
+      const reading = page.block("A");
+      readingInputs(reading);
+      const gauge = page.block("G");
+      gauge.result("Difference from plan", '=IF(FarReading="", "", FarReading-FarPressure)', {
+        name: "FarDifference",
+        unit: "pressure",
+      });
+      page.below(reading, gauge);
+      page.row--;
+      const sentence = page.block("A");
+      sentence.sentence("What the readings point to", GAUGE_SENTENCE, SENTENCE_COLUMNS);
+      page.below(sentence);
+      page.safety("pressure", "overhead wires", "roads and buildings", "backflow");
+      page.gap();
 
-  page.heading("Gauge at the far end");
-  const reading = page.block("A");
-  reading.input("Reading where the line begins", undefined, {
-    name: "InletReading",
-    unit: "pressure",
-  });
-  reading.input("Reading at the far end", undefined, { name: "FarReading", unit: "pressure" });
-  const gauge = page.block("G");
-  farGauge(gauge);
-  gauge.result("It reads higher or lower by", '=IF(FarReading="", "", FarReading-FarPressure)', {
-    name: "FarDifference",
-    unit: "pressure",
-  });
-  page.below(reading, gauge);
-  page.row--;
-  const sentence = page.block("A");
-  sentence.check("What the readings point to", GAUGE_SENTENCE, SENTENCE_COLUMNS, 2);
-  page.below(sentence);
+      page.breakPage();
+      everySprinkler(page, field);
+    },
+  };
+}
 
-  page.heading("Checks");
-  const checks = page.block("A");
-  checks.check(
-    "Pressure along the line",
-    "=IRRIG.CHECK.VARIATION(Variation, Limit)",
-    SENTENCE_COLUMNS,
-  );
-  checks.check("Speed in the tubing", "=IRRIG.CHECK.SPEED(Speed, Units)", SENTENCE_COLUMNS);
-  checks.check(
-    "Lowest pressure and the chart",
-    "=IRRIG.CHECK.CHART(LeastPressure, Chart)",
-    SENTENCE_COLUMNS,
-  );
-  checks.check(
-    "Highest pressure and the chart",
-    "=IRRIG.CHECK.CHART(MostPressure, Chart)",
-    SENTENCE_COLUMNS,
-  );
-  checks.check(
-    "Spacing and the wind",
-    "=IRRIG.CHECK.SPACING(Spacing, Move, Wetted, Wind, Units)",
-    SENTENCE_COLUMNS,
-  );
-  checks.check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)", SENTENCE_COLUMNS);
-  checks.check(
-    "Static pressure and the tubing",
-    "=IRRIG.CHECK.PRESSURE(StaticPressure, TubingRating)",
-    SENTENCE_COLUMNS,
-  );
-  page.below(checks);
-  page.cautionsFor(...SUBJECTS);
-  page.gap();
-
-  page.breakPage();
-  page.heading("Every head");
+function everySprinkler(page: PageBuilder, field: Field): void {
+  page.heading("Every sprinkler");
   const picture = page.row;
   page.gap(16);
   const top = page.row;
@@ -146,15 +104,14 @@ function linePage(field: Field): Page {
       "Pressure in the tubing and at the nozzle against distance from the inlet; the numbers stand in the table below.",
   });
   page.chart({
-    title: "Flow of each head",
+    title: "Flow of each sprinkler",
     x: distance,
     yTitle: "Flow",
     series: [{ range: column("G"), titleAt: `G${top}` }],
     place: { from: `G${picture}`, to: `K${picture + 14}` },
     description:
-      "Flow of each head against distance from the inlet; the numbers stand in the table below.",
+      "Flow of each sprinkler against distance from the inlet; the numbers stand in the table below.",
   });
-  return page.build();
 }
 
 const PRESSURE_UNIT = unitText("pressure");
@@ -162,72 +119,95 @@ const PRESSURE_UNIT = unitText("pressure");
 /** What two gauges that differ from the plan point to. */
 const GAUGE_SENTENCE =
   '=IF(OR(InletReading="", FarReading=""), "Type what the two gauges read, the line running and full.", ' +
-  `IF(ABS(InletReading-Inlet)>0.05*Inlet, "The line begins with "&FIXED(ABS(InletReading-Inlet), 1)&" "&${PRESSURE_UNIT}&IF(InletReading<Inlet, " less", " more")&" than planned: set the valve first, then read the far gauge again.", ` +
-  'IF(ABS(FarDifference)<=0.03*FarPressure, "OK", IF(FarDifference<0, ' +
+  `IF(ABS(InletReading-Inlet)>0.05*Inlet, "The inlet has "&FIXED(ABS(InletReading-Inlet), 1)&" "&${PRESSURE_UNIT}&IF(InletReading<Inlet, " less", " more")&" than planned: set the valve first, then read the far gauge again.", ` +
+  'IF(ABS(FarDifference)<=0.03*FarPressure, "The line runs as planned.", IF(FarDifference<0, ' +
   '"Lower than planned: look for a leak, a kink, a plugged screen or tubing, or worn nozzles that take more than the chart says.", ' +
-  '"Higher than planned: look for plugged nozzles or heads that are shut or missing, then test the gauge."))))';
+  '"Higher than planned: look for plugged nozzles or sprinklers that are shut or missing, then test the gauge."))))';
 
-function tubingPage(field: Field): Page {
-  const page = new PageBuilder("Tubing", field.system, COLUMNS, true);
-  page.title("Tubing: where to change over, how many rolls, what it costs");
-  page.freeze();
-  page.purpose(
-    "The least-cost choice of sizes within the limits of the page Line, and the rolls for the sizes that you settled on there.",
-  );
-  page.gap();
+function tubingPage(field: Field): PagePlan {
+  return {
+    name: "Tubing",
+    title: "Tubing: where to change over, how many rolls, what it costs",
+    purpose:
+      "The least-cost choice of sizes within the limits of the page Line, and the rolls for the sizes that you settled on there.",
+    widths: COLUMNS,
+    landscape: true,
+    write: (page) => tubing(page, field),
+  };
+}
+
+function tubing(page: PageBuilder, field: Field): void {
   page.heading("Sizes to choose from");
   const first = page.row + 1;
   const sizes = [field.largeTubing, field.smallTubing, field.smallestTubing];
   const prices = [field.price.large, field.price.small, field.price.smallest];
   const rowsOf = (formula: (row: number) => string) => sizes.map((_, i) => formula(first + i));
+  // Every limit of the line counts: a size that keeps the variation may still be too fast or too low.
+  const most = (row: number) =>
+    `=IFNA(IRRIG.LATERAL.MAXHEADS(Limit, InletThereIs, Spacing, C${row}, Chart, Units, 100*Rise/LineLength, Regulator, Friction, First, Riser, Lowest, GreatestSpeed), "none")`;
   const [, , insides, priceRange] = page.table("A", [
-    { header: "Size (mm)", role: "input", rows: sizes },
-    { header: "SDR", role: "input", rows: sizes.map(() => field.sdr) },
+    { header: "Size (mm)", role: "input", allowed: size, rows: sizes },
+    { header: "SDR", role: "input", allowed: sdr, rows: sizes.map(() => field.sdr) },
     {
       header: "Inside",
       unit: "diameter",
       role: "result",
       rows: rowsOf((row) => `=IRRIG.PIPE.INSIDE("ISO PE", A${row}, B${row}, Units)`),
     },
-    { header: "Price for each", unit: "length", role: "input", format: "0.00", rows: prices },
     {
-      header: "Most heads in this size alone",
+      header: "Price per",
+      unit: "length",
+      role: "input",
+      format: "0.00",
+      allowed: price,
+      rows: prices,
+    },
+    {
+      header: "Most sprinklers in this size alone",
       role: "result",
       format: "0",
       span: 2,
-      rows: rowsOf(
-        (row) =>
-          `=IFERROR(IRRIG.LATERAL.MAXHEADS(Limit, Inlet, Spacing, C${row}, Chart, Units, 0, Regulator, Friction, First, Riser), 0)`,
-      ),
+      rows: rowsOf(most),
     },
   ]);
   page.nameRange("Candidates", `${insides.split(":")[0]}:${priceRange.split(":")[1]}`);
   page.gap();
-  page.heading(
-    "Least cost for these heads, where the inlet has more pressure than the page Line asks",
-  );
+  page.heading("Least cost for these sprinklers at the pressure available");
   const limits = page.block("A");
-  limits.input("Pressure there is at the inlet", field.inletThereIs, {
+  limits.input("Pressure available at inlet", field.inletThereIs, {
     name: "InletThereIs",
     unit: "pressure",
+    allowed: pressure,
   });
-  limits.input("Greatest speed", field.greatestSpeed, { name: "GreatestSpeed", unit: "speed" });
   page.row = limits.row;
   page.spill(
     "A",
-    '=IFERROR(IRRIG.LATERAL.CHANGEOVER(Limit, InletThereIs, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser, Lowest, GreatestSpeed), "No layout of these sizes keeps within the limits: raise the pressure, or take larger tubing.")',
+    '=IFNA(IRRIG.LATERAL.CHANGEOVER(Limit, InletThereIs, Heads, Spacing, Candidates, Chart, Units, Rise, Regulator, Friction, First, Riser, Lowest, GreatestSpeed), "No layout of these sizes keeps within the limits: raise the pressure, or take larger tubing.")',
     {
       rows: sizes.length + 1,
       headerLines: 3,
       columns: ["diameter", { format: "0" }, "length", { format: "#,##0.00" }],
+      money: true,
     },
   );
   page.gap();
   page.heading("Rolls for the sizes of the page Line");
   const inputs = page.block("A");
-  inputs.input("Length of a roll", field.roll, { name: "RollLength", unit: "length" });
-  inputs.input("Beyond the last head, for the cap", field.spare, { name: "Spare", unit: "length" });
-  inputs.input("Waste", 0, { name: "Waste", note: "Fraction added for cuts and joints." });
+  inputs.input("Length of a roll", field.roll, {
+    name: "RollLength",
+    unit: "length",
+    allowed: amount(1, 10000),
+  });
+  inputs.input("Beyond the last sprinkler, for the cap", field.spare, {
+    name: "Spare",
+    unit: "length",
+    allowed: length,
+  });
+  inputs.input("Waste", 0, {
+    name: "Waste",
+    allowed: amount(0, 0.5),
+    note: "Fraction added for cuts and joints.",
+  });
   page.below(inputs);
   const row = page.row + 1;
   const both = (formula: (n: number, at: number) => string) =>
@@ -250,7 +230,7 @@ function tubingPage(field: Field): Page {
       rows: both((_, at) => `=IF(B${at}=0, 0, IRRIG.BILL.ROLLS(B${at}, RollLength, Waste))`),
     },
     {
-      header: "Price for each",
+      header: "Price per",
       unit: "length",
       role: "result",
       format: "0.00",
@@ -260,6 +240,7 @@ function tubingPage(field: Field): Page {
       header: "Cost",
       role: "result",
       format: "#,##0.00",
+      money: true,
       rows: both((_, at) => `=C${at}*RollLength*D${at}`),
     },
   ]);
@@ -268,32 +249,51 @@ function tubingPage(field: Field): Page {
   total.result("Tubing in all", `=SUM(E${row}:E${row + 1})`, {
     name: "TubingTotal",
     format: "#,##0.00",
+    money: true,
   });
+  total.unitOfLast("=Currency");
   total.result(
     "In words",
-    `=C${row}&" rolls of "&A${row}&" mm"&IF(C${row + 1}>0, " and "&C${row + 1}&" of "&A${row + 1}&" mm", "")`,
+    `=C${row}&IF(C${row}=1, " roll of ", " rolls of ")&A${row}&" mm"&IF(C${row + 1}>0, " and "&C${row + 1}&" of "&A${row + 1}&" mm", "")`,
     { name: "Rolls" },
   );
   page.below(total);
-  return page.build();
+  page.safety("pressure");
 }
 
-function stakePage(field: Field): Page {
-  const page = new PageBuilder("Stake", field.system, COLUMNS, true);
-  page.title("Flags to stake");
-  page.freeze();
-  page.purpose(
-    "Distances along the line and across the field. With a start in degrees and the bearing of the line, each flag has its position too.",
-  );
+function stakePage(field: Field): PagePlan {
+  return {
+    name: "Stake",
+    title: { text: "Flags to stake", formula: '="Flags to stake: "&FieldName' },
+    purpose:
+      "Distances along the line and across the field. With a start in degrees and the bearing of the line, each flag has its position too.",
+    widths: COLUMNS,
+    landscape: true,
+    onePage: true,
+    write: (page) => stakes(page, field),
+  };
+}
+
+function stakes(page: PageBuilder, field: Field): void {
+  page.safety("buried lines", "overhead wires");
   page.gap();
   const start = page.block("A");
-  start.input("Latitude of the inlet", undefined, { name: "Latitude", unit: { word: "degrees" } });
+  start.input("Latitude of the inlet", undefined, {
+    name: "Latitude",
+    unit: { word: "degrees" },
+    allowed: optional(amount(-90, 90)),
+  });
   start.input("Longitude of the inlet", undefined, {
     name: "Longitude",
     unit: { word: "degrees" },
+    allowed: optional(amount(-180, 180)),
   });
   const way = page.block("G");
-  way.input("Bearing of the line", 90, { name: "LineBearing", unit: { word: "degrees" } });
+  way.input("Bearing of the line", 90, {
+    name: "LineBearing",
+    unit: { word: "degrees" },
+    allowed: degrees,
+  });
   way.result("Bearing of the positions", "=MOD(LineBearing+270, 360)", {
     name: "FieldBearing",
     unit: { word: "degrees" },
@@ -302,18 +302,18 @@ function stakePage(field: Field): Page {
   });
   page.below(start, way);
   const top = page.row;
-  page.put(1, top, { role: "heading", value: "Heads of one line", span: 4 });
+  page.put(1, top, { role: "heading", value: "Sprinklers of one line", span: 4 });
   page.put(7, top, { role: "heading", value: "Positions of the field", span: 5 });
   page.row++;
   const table = page.row;
-  const degrees = { format: "0.000000" };
+  const place = { format: "0.000000" };
   page.spill(
     "A",
     "=IRRIG.STAKE.FLAGS(Heads, Spacing, Units, First, Latitude, Longitude, LineBearing)",
     {
       rows: field.heads + 1,
       reserved: MOST_HEADS + 1,
-      columns: [{ format: "0" }, "length", degrees, degrees],
+      columns: [{ format: "0" }, "length", place, place],
       filled: 2,
     },
   );
@@ -324,10 +324,8 @@ function stakePage(field: Field): Page {
     {
       rows: 2 * field.positions + 1,
       reserved: 2 * MOST_HEADS + 1,
-      columns: [{ format: "0" }, "length", "length", degrees, degrees],
+      columns: [{ format: "0" }, "length", "length", place, place],
       filled: 3,
     },
   );
-  page.printOnOnePage();
-  return page.build();
 }

@@ -1,69 +1,70 @@
+import { type PageBuilder, unitText } from "../kit/builder";
+import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { cautionsPage, PageBuilder, unitText } from "../kit/builder";
-import type { Page, ReadyMadeSheet } from "../kit/definition";
-import {
-  basePage,
-  DEALER_QUESTION,
-  GROWER_ANSWER,
-  GROWER_QUESTION,
-  OFFICER_ANSWER,
-  OFFICER_QUESTION,
-} from "../parts/line-blocks";
+import { amount, length, price as anyPrice } from "../parts/limits";
+import { basePage, DEALER_QUESTION } from "../parts/line-blocks";
 import { namesPage } from "../parts/names";
-
-const SUBJECTS = ["pressure", "overhead wires", "backflow", "buried lines"] as const;
 
 /** Rows kept for the items of a bill, its header and its closing rows. */
 const MOST_ROWS = 32;
 
-export const quote: ReadyMadeSheet = {
+export const quote = workbook({
   id: "quote",
   title: "Quote",
   purpose:
     "For a dealer: from the layout to a bill of materials, priced, on one page for the customer.",
-  pages: (system) => {
-    const field = bluestemFlat(system);
-    return [
-      quotePage(field),
-      pricesPage(field),
-      costPage(field),
-      basePage(
-        field,
-        "Layout",
-        "The lines that the quote is for. Lay them out in the workbook Line layout first; type its cells here.",
-      ),
-      namesPage(system),
-      cautionsPage(system, SUBJECTS),
-    ];
-  },
-};
+  subjects: ["pressure", "overhead wires", "backflow", "buried lines"],
+  answers: [
+    [
+      DEALER_QUESTION,
+      '=Lines&IF(Lines=1, " line of ", " lines of ")&Heads&" sprinklers; "&RollsInWords&". Total "&FIXED(QuoteTotal, 2)&" "&Currency&"."',
+    ],
+  ],
+  field: bluestemFlat,
+  pages: (field) => [
+    quotePage(field),
+    pricesPage(field),
+    costPage(field),
+    basePage(
+      field,
+      "Layout",
+      "The lines that the quote is for. Lay them out in the workbook Line layout first; type its cells here.",
+    ),
+    namesPage(field.system),
+  ],
+});
 
 const MATERIALS =
   "IRRIG.BILL.MATERIALS(Lines, Heads, Spacing, BillTubing, BillFeeder, Units, First, Regulated, RollLength, Spare)";
 
-function quotePage(field: Field): Page {
-  const page = new PageBuilder("Quote", field.system, [46, 11, 9, 13, 15]);
-  page.title("Quote: movable sprinkler lines for Bluestem Flat");
-  page.question(
-    DEALER_QUESTION,
-    '=Lines&" lines of "&Heads&" heads; "&RollsInWords&". Total "&FIXED(QuoteTotal, 2)&"."',
-    165,
-  );
-  page.question(OFFICER_QUESTION, OFFICER_ANSWER);
-  page.question(GROWER_QUESTION, GROWER_ANSWER);
-  page.freeze();
-  page.gap();
-  for (const [label, value] of [
+/** Lines of the dealer's own below the bill: what no formula knows. */
+const OWN_LINES = ["Pump, delivered and set", "Delivery", "Labor", "Discount"] as const;
+
+function quotePage(field: Field): PagePlan {
+  return {
+    name: "Quote",
+    title: { text: "Quote", formula: '="Quote: movable sprinkler lines for "&FieldName' },
+    widths: [46, 11, 9, 13, 15],
+    onePage: true,
+    write: (page) => customersPage(page, field),
+  };
+}
+
+function customersPage(page: PageBuilder, field: Field): void {
+  for (const [label, value, optional] of [
     ["From", "Your name, address and telephone"],
     ["For", "The customer's name and address"],
-    ["Date, and good until", ""],
+    ["Date", "", "optional"],
+    ["Good until", "", "optional"],
     ["Terms", "Half with the order, the rest on delivery. Prices as of the date above."],
-    ["Not in it", "Pump, main and riser; permits; electrical work by a licensed electrician."],
-  ]) {
+    ["Not included", "Main and hydrants; permits; electrical work by a licensed electrician."],
+  ] as const) {
     page.put(1, page.row, { role: "label", value: label });
     page.put(2, page.row, {
       role: "input",
       span: 4,
+      label,
+      allowed: { text: true, ...(optional !== undefined && { optional: true }) },
       ...(value !== "" && { value }),
     });
     page.needsLines(page.row, 2);
@@ -71,22 +72,52 @@ function quotePage(field: Field): Page {
   }
   page.gap();
   const totals = page.row;
-  page.put(1, totals, { role: "label", value: "Total" });
+  page.put(1, totals, { role: "label", formula: '="Total ("&Currency&")"' });
+  page.put(1, totals + 1, {
+    role: "label",
+    formula: `="Per "&IF(Units="SI", "ha", "acre")&" ("&Currency&")"`,
+  });
+  page.put(1, totals + 2, { role: "label", value: "Rolls" });
+  page.put(1, totals + 3, { role: "label", value: "Made for" });
+  page.put(2, totals + 3, {
+    role: "answer",
+    formula: `=FIXED(AllFlow, ${field.system === "US" ? 0 : 1})&" "&${unitText("flow")}&" at "&FIXED(TotalHead, 0)&" "&${unitText("length")}&" of head ("&FIXED(TotalHead*${PRESSURE_OF_HEAD}, 0)&" "&${unitText("pressure")}&") from the pump; calculated, not guaranteed"`,
+    span: 4,
+  });
+  page.needsLines(totals + 3, 2);
+  page.put(1, totals + 4, { role: "label", value: "Checks of the plan" });
+  page.put(2, totals + 4, { role: "sentence", formula: "=CheckLine", span: 4 });
+  page.needsLines(totals + 4, 3);
+
+  page.row = totals + 6;
+  const own = page.row + 1;
+  page.table("A", [
+    { header: "Besides the lines", role: "label", span: 4, rows: [...OWN_LINES] },
+    {
+      header: "Amount",
+      role: "input",
+      format: "#,##0.00",
+      allowed: { low: -1000000, high: 1000000, optional: true },
+      rows: OWN_LINES.map(() => undefined),
+    },
+  ]);
+  page.gap();
+  const top = page.row;
   page.put(5, totals, {
     role: "result",
-    formula: `=INDEX(E${totals + 4}:E${totals + 3 + MOST_ROWS}, MATCH("total", A${totals + 4}:A${totals + 3 + MOST_ROWS}, 0))`,
+    formula: ifInputsHold(
+      `INDEX(E${top}:E${top + MOST_ROWS - 1}, MATCH("total", A${top}:A${top + MOST_ROWS - 1}, 0))+SUM(E${own}:E${own + OWN_LINES.length - 1})`,
+    ),
     format: "#,##0.00",
     name: "QuoteTotal",
   });
-  page.put(1, totals + 1, {
-    role: "label",
-    formula: `="That is, for each "&IF(Units="SI", "ha", "acre")`,
+  page.put(5, totals + 1, {
+    role: "result",
+    formula: ifInputsHold("QuoteTotal/Area"),
+    format: "#,##0.00",
   });
-  page.put(5, totals + 1, { role: "result", formula: "=QuoteTotal/Area", format: "#,##0.00" });
-  page.put(1, totals + 2, { role: "label", value: "Rolls" });
   const roll = (row: number, before: string) =>
     `IF(C${row}="roll", "${before}"&B${row}&" × "&A${row}, "")`;
-  const top = totals + 4;
   page.put(2, totals + 2, {
     role: "answer",
     formula: `=${roll(top + 1, "")}&${roll(top + 2, "; ")}&${roll(top + 3, "; ")}`,
@@ -94,13 +125,13 @@ function quotePage(field: Field): Page {
     span: 4,
   });
   page.needsLines(totals + 2, 2);
-  page.row = top;
   // The markup is in each price: the customer's page has no row for it.
   const priced = `IRRIG.BILL.QUOTE(${MATERIALS}, HSTACK(Items, CustomerPrices), 0, Tax)`;
   page.spill("A", `=FILTER(${priced}, INDEX(${priced}, 0, 1)<>"markup")`, {
     rows: field.billRows + 4,
     reserved: MOST_ROWS,
     headerLines: 1,
+    money: true,
     columns: [
       { format: "General" },
       { format: "General" },
@@ -109,62 +140,81 @@ function quotePage(field: Field): Page {
       { format: "#,##0.00" },
     ],
   });
-  page.printOnOnePage();
-  return page.build();
+  page.safety("pressure", "backflow", "overhead wires");
 }
 
+/** Nothing in money while an input is outside its limits. */
+function ifInputsHold(formula: string): string {
+  return `=IF(InputFault="OK", ${formula}, "fix the input first")`;
+}
+
+/** The pressure of one unit of head, in the units of the sheet. */
+const PRESSURE_OF_HEAD =
+  'IF(Units="SI", IRRIG.UNIT.CONVERT(1, "m of water", "kPa"), IRRIG.UNIT.CONVERT(1, "ft of water", "psi"))';
+
 /** Every item that the bill can hold for tubing of these sizes, and its price for one. */
-function pricesPage(field: Field): Page {
-  const page = new PageBuilder("Prices", field.system, [46, 16, 18]);
-  page.title("Price list");
-  page.freeze();
-  page.purpose(
-    "Change the prices; they are all that is yours to change on this page and the next. An item of the bill that has no price here stops the quote, and is named there. Invented prices.",
-  );
-  page.gap();
+function pricesPage(field: Field): PagePlan {
+  return {
+    name: "Prices",
+    title: "Price list",
+    purpose:
+      "Change only the prices. A missing price stops the quote and is named. Invented prices.",
+    widths: [46, 16, 18],
+    onePage: true,
+    write: (page) => prices(page, field),
+  };
+}
+
+function prices(page: PageBuilder, field: Field): void {
   const block = page.block("A", 1);
   block.input("Markup on cost", 0.25, {
     name: "Markup",
-    allowed: { low: 0, high: 5 },
+    allowed: amount(0, 2),
+    note: "A fraction of the cost: 0.25 is 25%.",
     format: "0%",
   });
   block.input("Tax on the total", 0.06, {
     name: "Tax",
-    allowed: { low: 0, high: 1 },
+    allowed: amount(0, 0.5),
     format: "0.0%",
   });
-  block.input("Length of a roll", field.roll, { name: "RollLength", unit: "length" });
-  block.input("Tubing beyond the last head", field.spare, { name: "Spare", unit: "length" });
-  block.input("More feeder than straight, for curves", field.slack, {
-    name: "Slack",
+  block.input("Length of a roll", field.roll, {
+    name: "RollLength",
     unit: "length",
+    allowed: amount(1, 10000),
   });
-  block.result("A regulator under each head", '=IF(Regulator="", FALSE, Regulator>0)', {
+  block.input("Tubing beyond the last sprinkler", field.spare, {
+    name: "Spare",
+    unit: "length",
+    allowed: length,
+  });
+  block.result("A regulator under each sprinkler", '=IF(Regulator="", FALSE, Regulator>0)', {
     name: "Regulated",
   });
   page.below(block);
 
   const entries = priceList(field);
   const top = page.row + 1;
-  const [items, costs, prices] = page.table("A", [
+  const [items, costs, customer] = page.table("A", [
     { header: "Item", role: "label", rows: entries.map(({ item }) => item) },
     {
       header: "Your cost",
       role: "input",
       format: "#,##0.00",
-      allowed: { low: 0, high: 1000000 },
+      allowed: { ...anyPrice, optional: true },
       rows: entries.map(({ price }) => price),
     },
     {
       header: "Customer's price",
       role: "result",
       format: "#,##0.00",
+      money: true,
       rows: entries.map((_, i) => `=ROUND(B${top + i}*(1+Markup), 2)`),
     },
   ]);
   page.nameRange("Items", items);
   page.nameRange("Costs", `${items.split(":")[0]}:${costs.split(":")[1]}`);
-  page.nameRange("CustomerPrices", prices);
+  page.nameRange("CustomerPrices", customer);
   page.gap();
 
   page.heading("The lines as the bill takes them");
@@ -183,13 +233,11 @@ function pricesPage(field: Field): Page {
       header: "Segments; length of a feeder",
       role: "result",
       format: "General",
-      rows: ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=ROUND(FeederLength+Slack, 1)"],
+      rows: ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=ROUND(FeederLength, 1)"],
     },
   ]);
   page.nameRange("BillTubing", `A${row}:B${row + 1}`);
   page.nameRange("BillFeeder", `A${row + 2}:B${row + 2}`);
-  page.printOnOnePage();
-  return page.build();
 }
 
 interface Entry {
@@ -230,25 +278,33 @@ function priceList(field: Field): Entry[] {
 }
 
 /** What it costs the dealer: not for the customer. */
-function costPage(field: Field): Page {
-  const page = new PageBuilder("Cost", field.system, [46, 11, 9, 13, 15]);
-  page.title("What it costs you: not for the customer");
-  page.freeze();
-  page.purpose(
-    "Your costs, the markup on their sum, tax. On the customer's page the markup is in each price, rounded to the cent there, so the two totals may differ by some cents: the customer's counts.",
-  );
-  page.gap();
+function costPage(field: Field): PagePlan {
+  return {
+    name: "Cost",
+    title: "What it costs you: not for the customer",
+    purpose:
+      "Your costs, the markup on their sum, tax. On the customer's page the markup is in each price, rounded to the cent there, so the two totals may differ by some cents: the customer's counts.",
+    widths: [46, 11, 9, 13, 15],
+    write: (page) => costs(page, field),
+  };
+}
+
+function costs(page: PageBuilder, field: Field): void {
   const block = page.block("A", 1);
-  block.result("The customer pays", "=QuoteTotal", { format: "#,##0.00" });
+  block.result("The customer pays", "=QuoteTotal", { format: "#,##0.00", money: true });
   const top = block.row + 3;
   const closing = (label: string) =>
     `INDEX(E${top}:E${top + MOST_ROWS}, MATCH("${label}", A${top}:A${top + MOST_ROWS}, 0))`;
-  block.result("Your cost before tax", `=${closing("subtotal")}`, { format: "#,##0.00" });
+  block.result("Your cost before tax", `=${closing("subtotal")}`, {
+    format: "#,##0.00",
+    money: true,
+  });
   page.row = top;
   page.spill("A", `=IRRIG.BILL.QUOTE(${MATERIALS}, Costs, Markup, Tax)`, {
     rows: field.billRows + 5,
     reserved: MOST_ROWS + 1,
     headerLines: 1,
+    money: true,
     columns: [
       { format: "General" },
       { format: "General" },
@@ -257,5 +313,4 @@ function costPage(field: Field): Page {
       { format: "#,##0.00" },
     ],
   });
-  return page.build();
 }

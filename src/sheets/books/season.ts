@@ -1,87 +1,115 @@
 import { crops, stages } from "../../tables/crops";
 import { soilTextures } from "../../tables/soils";
+import { type Block, type PageBuilder, unitText } from "../kit/builder";
+import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { type Block, cautionsPage, PageBuilder, unitText } from "../kit/builder";
-import type { Page, ReadyMadeSheet } from "../kit/definition";
-import { endOfSeasonPage } from "./end-of-season";
-import { COLUMNS, SENTENCE_COLUMNS } from "../parts/line-blocks";
+import { amount, hours, price, slope, temperature } from "../parts/limits";
+import { COLUMNS, dayInputs, setResults } from "../parts/line-blocks";
+import { workbookInputs } from "../parts/line-inputs";
 import { namesPage } from "../parts/names";
-import { unitsInput } from "../parts/line-inputs";
+import { SENTENCE_COLUMNS, SET_TOO_LONG } from "../parts/sentences";
+import { endOfSeasonPage } from "./end-of-season";
 import { waterSourcePage } from "./water-source";
 
 const MOST_SETS = 120;
 
-const SUBJECTS = [
-  "pressure",
-  "electricity",
-  "water edge",
-  "fuel",
-  "towing",
-  "overhead wires",
-  "roads and buildings",
-  "backflow",
-  "compressed air",
-] as const;
-
-export const season: ReadyMadeSheet = {
+export const season = workbook({
   id: "season",
   title: "Season",
   purpose:
     "From soil, crop and weather to hours, moves, lines, pump and power, and how to put the line away in autumn.",
-  pages: (system) => {
-    const field = bluestemFlat(system);
-    return [
-      seasonPage(field),
-      rotationPage(field),
-      waterSourcePage(field),
-      endOfSeasonPage(field),
-      namesPage(system),
-      cautionsPage(system, SUBJECTS),
-    ];
-  },
-};
+  subjects: [
+    "pressure",
+    "electricity",
+    "water edge",
+    "fuel",
+    "towing",
+    "overhead wires",
+    "roads and buildings",
+    "backflow",
+    "compressed air",
+  ],
+  answers: [
+    [
+      "How many hours, when do I move, what should the far gauge read?",
+      `=IF(SetsPerDay<1, ${SET_TOO_LONG}, "Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&IF(SetsPerDay=1, " set", " sets")&" a day with each line, "&FIXED(RoundDays, 0)&" days to cover the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&".")`,
+    ],
+    [
+      "How evenly does it water, and how much energy does it take?",
+      `="Uniformity (CU) "&FIXED(LineCU, 2)&" along the line, efficiency "&FIXED(Efficiency, 2)&"; pressure varies by "&FIXED(100*Variation, 1)&"%, the limit is "&FIXED(100*Limit, 0)&"%. Energy: "&FIXED(Energy, 1)&" kWh "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&" if electric."`,
+    ],
+    [
+      "How many lines, what does the water cost?",
+      `=IF(SetsPerDay<1, ${SET_TOO_LONG}, LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power and labor cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
+    ],
+  ],
+  field: bluestemFlat,
+  pages: (field) => [
+    seasonPage(field),
+    rotationPage(field),
+    waterSourcePage(field),
+    endOfSeasonPage(field),
+    namesPage(field.system),
+  ],
+});
 
-function seasonPage(field: Field): Page {
-  const page = new PageBuilder("Season", field.system, COLUMNS, true);
-  page.title("Season: Bluestem Flat");
-  page.question(
-    "How many hours, when do I move, what should the far gauge read?",
-    `="Run "&FIXED(SetHours, 1)&" hours, then move; each line makes "&SetsPerDay&" set a day and is back at its first position after "&RotationDays&" days. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&"."`,
-  );
-  page.question(
-    "What uniformity, what energy, does it meet the practice standard's numbers?",
-    `="Uniformity "&FIXED(LineCU, 2)&" along the line, efficiency "&FIXED(Efficiency, 2)&"; "&FIXED(UnitEnergy, 1)&" kWh for "&IF(Units="SI", "10 mm on a hectare", "an inch on an acre")&". Pressure varies by "&FIXED(100*Variation, 1)&" %: "&IF(Variation<=Limit, "within", "over")&" the limit of "&FIXED(100*Limit, 0)&" %."`,
-  );
-  page.question(
-    "How many heads, which rolls, what total?",
-    '=LinesNeeded&" lines of "&Heads&" heads cover the field in "&RotationDays&" days. Water, power and work cost "&FIXED(UnitCost, 2)&" for "&IF(Units="SI", "10 mm on a hectare", "an inch on an acre")&"; rolls and prices stand in the workbook Quote."',
-  );
-  page.freeze();
-  page.purpose(
-    "Change the tinted cells; everything else follows. The line and the pump are on the page Water source. The field is invented, and so are its prices.",
-  );
-  page.gap();
+function seasonPage(field: Field): PagePlan {
+  return {
+    name: "Season",
+    title: { text: "Season", formula: '="Season: "&FieldName' },
+    purpose:
+      "Change the shaded cells; everything else follows. The line and the pump are on the page Water source. The field is invented, and so are its prices.",
+    widths: COLUMNS,
+    landscape: true,
+    write: (page) => seasonCells(page, field),
+  };
+}
 
+function seasonCells(page: PageBuilder, field: Field): void {
   const given = page.block("A");
+  workbookInputs(given, field);
+  given.gap();
   given.heading("Soil and crop");
-  unitsInput(given, field);
-  given.input("Soil", "silt loam", { name: "Texture", allowed: { list: soilTextures } });
+  given.input("Soil", "silt loam", {
+    name: "Texture",
+    allowed: { list: soilTextures, knownBy: "IRRIG.SOIL.AWC($)" },
+  });
   given.input("Over compact subsoil", false, {
     name: "Compact",
     allowed: { list: ["TRUE", "FALSE"] },
   });
-  given.input("Slope of the ground", field.slope, { name: "Slope", unit: { word: "%" } });
-  given.input("Crop", "clover hay", { name: "Crop", allowed: { list: crops } });
+  given.input("Slope of the ground", field.slope, {
+    name: "Slope",
+    unit: { word: "%" },
+    allowed: slope,
+  });
+  given.input("Crop", "clover hay", {
+    name: "Crop",
+    allowed: { list: crops, knownBy: "IRRIG.CROP.ROOT($)" },
+  });
   given.input("Stage of growth", "mid", { name: "Stage", allowed: { list: stages } });
   given.gap();
   given.heading("A day of weather in the driest month");
   weatherInputs(given, field);
   given.gap();
   given.heading("The field and the day");
-  given.input("Area", field.area, { name: "Area", unit: "area" });
-  given.input("Width across the lines", field.width, { name: "Width", unit: "length" });
-  given.input("Between positions of a line", field.move, { name: "Move", unit: "length" });
-  given.input("Days to come round", field.days, {
+  given.input("Area", field.area, {
+    name: "Area",
+    unit: "area",
+    allowed: amount(0.01, 100000),
+  });
+  given.input("Width across the lines", field.width, {
+    name: "Width",
+    unit: "length",
+    allowed: amount(1, 100000),
+  });
+  given.input("Move", field.move, {
+    name: "Move",
+    unit: "length",
+    allowed: amount(1, 1000),
+    note: "From one position of a line to the next.",
+  });
+  given.input("Days between irrigations", field.days, {
     name: "RotationDays",
     allowed: { low: 1, high: 60, whole: true },
   });
@@ -108,12 +136,12 @@ function seasonPage(field: Field): Page {
     name: "CropUse",
     unit: "dailyDepth",
   });
-  found.result("Share it may use up", "=IRRIG.CROP.DEPLETION(Crop, Units, CropUse)", {
+  found.result("Allowed depletion", "=IRRIG.CROP.DEPLETION(Crop, Units, CropUse)", {
     name: "Depletion",
     format: "0.00",
   });
   found.result(
-    "Most to put back at once",
+    "Maximum net depth per irrigation",
     "=IRRIG.SOIL.NET(Capacity, RootDepth, Depletion, Units)",
     {
       name: "MostNet",
@@ -144,78 +172,83 @@ function seasonPage(field: Field): Page {
     unit: "rate",
   });
   found.result(
-    "Rate that the soil takes",
+    "Rate the soil takes",
     "=IRRIG.SOIL.INTAKE(IRRIG.SOIL.PROFILE(Texture, Compact), Slope, Units)",
     { name: "Intake", unit: "rate" },
   );
-  found.result("Set time", "=IRRIG.SET.TIME(NetDepth, Rate, Efficiency)", {
-    name: "SetHours",
-    unit: { word: "hours" },
-    format: "0.0",
-  });
-  found.result("Sets a day with one line", "=IRRIG.SET.PERDAY(SetHours, MoveHours, DayHours)", {
-    name: "SetsPerDay",
-    format: "0",
-  });
+  setResults(found);
   found.result("Positions in the field", "=IRRIG.SET.POSITIONS(Width, Move)", {
     name: "Positions",
     format: "0",
   });
   found.result(
     "Lines needed",
-    '=IF(SetsPerDay>0, IRRIG.SYSTEM.LINES(Positions, SetsPerDay, RotationDays), "a set is too long")',
+    '=IF(SetsPerDay<1, "set too long", IRRIG.SYSTEM.LINES(Positions, SetsPerDay, RotationDays))',
     { name: "LinesNeeded", format: "0" },
   );
   found.result(
-    "Flow that the field asks for",
-    '=IF(SetsPerDay>0, IRRIG.SYSTEM.CAPACITY(Area, NetDepth/Efficiency, RotationDays, SetHours*SetsPerDay, Units), "a set is too long")',
+    "Days to cover the field",
+    '=IF(SetsPerDay<1, "set too long", ROUNDUP(ROUNDUP(Positions/Running, 0)/SetsPerDay, 0))',
+    { name: "RoundDays", unit: { word: "days" }, format: "0" },
+  );
+  found.result(
+    "Flow needed",
+    '=IF(SetsPerDay<1, "set too long", IRRIG.SYSTEM.CAPACITY(Area, NetDepth/Efficiency, RotationDays, SetHours*SetsPerDay, Units))',
     { name: "FieldFlow", unit: "flow" },
   );
   found.result("Flow that the lines take", "=AllFlow", { unit: "flow" });
   found.gap();
   found.heading("The working day");
-  found.input("Hours in a working day", field.dayHours, {
-    name: "DayHours",
-    allowed: { low: 1, high: 24 },
+  dayInputs(found, field);
+  found.input("First set starts at", 6, {
+    name: "StartHour",
+    unit: { word: "o'clock" },
+    allowed: hours,
   });
-  found.input("Hours to move a line", field.moveHours, { name: "MoveHours" });
-  found.input("First set starts at", 6, { name: "StartHour", unit: { word: "o'clock" } });
   page.below(given, found);
 
   page.breakPage();
-  page.heading("Checks");
+  page.heading("Checks of the season");
   const checks = page.block("A");
-  checks.check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)", SENTENCE_COLUMNS);
-  checks.check(
-    "Days and the crop",
-    '=IF(RotationDays<=Interval, "OK", "The crop uses up the soil\'s water in "&FIXED(Interval, 1)&" days: come round in "&INT(Interval)&".")',
-    SENTENCE_COLUMNS,
+  const check = (label: string, formula: string) => checks.check(label, formula, SENTENCE_COLUMNS);
+  check(
+    "Depth and the soil",
+    `=IF(NetDepth<=MostNet*1.005, "OK", "The crop uses "&FIXED(NetDepth, 2)&" "&${unitText("depth")}&" between irrigations; the soil gives "&FIXED(MostNet, 2)&" "&${unitText("depth")}&": irrigate every "&INT(Interval)&" days.")`,
   );
-  checks.check(
+  check(
     "Lines running",
-    '=IF(Running>=LinesNeeded, "OK", Running&" lines run, and "&LinesNeeded&" are needed: run more, or come round later.")',
-    SENTENCE_COLUMNS,
+    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(Running>=LinesNeeded, "OK", Running&IF(Running=1, " line runs; ", " lines run; ")&LinesNeeded&" are needed: run more, or irrigate less often."))`,
+  );
+  check(
+    "Flow and the field",
+    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(AllFlow>=FieldFlow*0.995, "OK", "The lines take "&FIXED(AllFlow, 1)&" "&${unitText("flow")}&"; the field needs "&FIXED(FieldFlow, 1)&" "&${unitText("flow")}&": run more lines, or longer sets."))`,
+  );
+  check(
+    "Pond and the season",
+    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(PondDays="always", "OK", IF(PondDays>=SeasonDays, "OK", "The pond lasts "&FIXED(PondDays, 0)&" days of irrigating; the season needs "&FIXED(SeasonDays, 0)&" days: find more water, or irrigate less.")))`,
   );
   page.below(checks);
 
   page.heading("The season's water, power, work and cost");
   const money = page.block("A");
-  money.input("Net water that the season asks for", field.seasonDepth, {
+  money.input("Seasonal net irrigation", field.seasonDepth, {
     name: "SeasonNet",
     unit: "depth",
+    allowed: amount(0.01, 5000),
   });
   money.input("Power", "electric", {
     name: "Power",
     allowed: { list: ["electric", "diesel", "propane", "gasoline", "natural gas"] },
   });
-  money.input("Price of a unit of it", field.price.energy, { name: "EnergyPrice", format: "0.00" });
-  money.input("Pump against the criterion", 0.8, {
-    name: "Performance",
-    note: "1 is as good as the published criterion for pumping plants; 0.8 is common in the field.",
+  money.input("Price per kWh, gallon …", field.price.energy, {
+    name: "EnergyPrice",
+    format: "0.00",
+    allowed: price,
   });
-  money.input("Price of an hour's work", field.price.labour, {
+  money.input("Price of an hour's labor", field.price.labor, {
     name: "LabourPrice",
     format: "0.00",
+    allowed: price,
   });
   const cost = page.block("G");
   cost.result("Water pumped", "=IRRIG.SYSTEM.VOLUME(Area, SeasonNet/Efficiency, Units)", {
@@ -235,28 +268,43 @@ function seasonPage(field: Field): Page {
   cost.unitOfLast(
     `=IF(Power="electric", "kWh", IF(Power="natural gas", ${either("1000 ft³", "m³")}, ${either("gal", "L")}))`,
   );
-  cost.result("Its cost", "=SeasonEnergy*EnergyPrice", { name: "EnergyCost", format: "#,##0.00" });
+  cost.result("Days of irrigating", '=IF(SetsPerDay<1, "set too long", PumpHours/PumpingHours)', {
+    name: "SeasonDays",
+    unit: { word: "days" },
+    format: "#,##0",
+  });
+  cost.result("Energy cost", "=SeasonEnergy*EnergyPrice", {
+    name: "EnergyCost",
+    format: "#,##0",
+    money: true,
+  });
+  cost.unitOfLast("=Currency");
   cost.result("Hours of moving lines", "=Running*PumpHours/SetHours*MoveHours", {
     name: "LabourHours",
     unit: { word: "hours" },
     format: "#,##0",
   });
-  cost.result("Their cost", "=LabourHours*LabourPrice", { name: "LabourCost", format: "#,##0.00" });
-  const each = { us: "an acre-inch", si: "a ha × 10 mm" };
-  const amount = '(Area*SeasonNet/Efficiency/IF(Units="SI", 10, 1))';
-  cost.result("Energy or fuel for", `=SeasonEnergy/${amount}`, {
+  cost.result("Labor cost", "=LabourHours*LabourPrice", {
+    name: "LabourCost",
+    format: "#,##0",
+    money: true,
+  });
+  cost.unitOfLast("=Currency");
+  const each = { us: "per acre-inch", si: "per ha × 10 mm" };
+  const applied = '(Area*SeasonNet/Efficiency/IF(Units="SI", 10, 1))';
+  cost.result("Energy or fuel", `=SeasonEnergy/${applied}`, {
     name: "UnitEnergy",
     unit: each,
     format: "0.0",
   });
-  cost.result("Power and work for", `=(EnergyCost+LabourCost)/${amount}`, {
+  cost.result("Power and labor", `=(EnergyCost+LabourCost)/${applied}`, {
     name: "UnitCost",
     unit: each,
     format: "0.00",
+    money: true,
   });
   page.below(money, cost);
-  page.cautionsFor(...SUBJECTS);
-  return page.build();
+  page.safety("electricity", "fuel", "water edge", "overhead wires", "roads and buildings");
 }
 
 function either(us: string, si: string): string {
@@ -265,43 +313,66 @@ function either(us: string, si: string): string {
 
 function weatherInputs(block: Block, field: Field): void {
   const { weather } = field;
-  block.input("Lowest air temperature", weather.low, { name: "DayLow", unit: "temperature" });
-  block.input("Highest air temperature", weather.high, { name: "DayHigh", unit: "temperature" });
-  block.input("Dew point", weather.dewpoint, { name: "DewPoint", unit: "temperature" });
-  block.input("Wind", weather.wind, { name: "WeatherWind", unit: "wind" });
-  block.input("measured at", weather.windHeight, { name: "WindHeight", unit: "length" });
+  for (const [label, value, name] of [
+    ["Lowest air temperature", weather.low, "DayLow"],
+    ["Highest air temperature", weather.high, "DayHigh"],
+    ["Dew point", weather.dewpoint, "DewPoint"],
+  ] as const) {
+    block.input(label, value, { name, unit: "temperature", allowed: temperature });
+  }
+  block.input("Wind", weather.wind, {
+    name: "WeatherWind",
+    unit: "wind",
+    allowed: amount(0, 200),
+  });
+  block.input("measured at", weather.windHeight, {
+    name: "WindHeight",
+    unit: "length",
+    allowed: amount(0.5, 100),
+  });
   block.input("Solar radiation", weather.radiation, {
     name: "Radiation",
     unit: { word: "MJ/m²/day" },
+    allowed: amount(0.1, 45),
   });
   block.input("Latitude", weather.latitude, {
     name: "Latitude",
     unit: { word: "degrees" },
     allowed: { low: -90, high: 90 },
   });
-  block.input("Elevation", weather.elevation, { name: "Elevation", unit: "length" });
+  block.input("Elevation", weather.elevation, {
+    name: "Elevation",
+    unit: "length",
+    allowed: amount(-500, 15000),
+  });
   block.input("Day of the year", weather.day, {
     name: "DayOfYear",
     allowed: { low: 1, high: 366, whole: true },
   });
 }
 
-function rotationPage(field: Field): Page {
-  const page = new PageBuilder("Rotation", field.system, [12, 12, 12, 12, 12, 24]);
-  page.title("Rotation: which line stands where");
-  page.purpose(
-    "Each line takes a block of positions and works through it; a set is whole, and no line is in two places.",
-  );
-  page.gap();
-  page.freeze();
-  page.spill(
-    "A",
-    '=IFERROR(IRRIG.SET.PLAN(Running, Positions, SetHours, MoveHours, DayHours, StartHour), "No whole set and its move fit into the working day: run a shorter set more often, or a longer day.")',
-    {
-      rows: field.positions + 1,
-      reserved: MOST_SETS + 1,
-      columns: [{ format: "0" }, { format: "0.0" }, { format: "0" }, { format: "0" }],
+function rotationPage(field: Field): PagePlan {
+  return {
+    name: "Rotation",
+    title: {
+      text: "Rotation: which line stands where",
+      formula: '="Rotation: which line stands where on "&FieldName',
     },
-  );
-  return page.build();
+    purpose:
+      "Each line takes a block of positions and works through it; a set is whole, and no line is in two places.",
+    widths: [12, 12, 12, 12, 12, 24],
+    write(page) {
+      page.safety("pressure", "towing", "overhead wires", "roads and buildings");
+      page.gap();
+      page.spill(
+        "A",
+        `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IRRIG.SET.PLAN(Running, Positions, SetHours, MoveHours, DayHours, StartHour))`,
+        {
+          rows: field.positions + 1,
+          reserved: MOST_SETS + 1,
+          columns: [{ format: "0" }, { format: "0.0" }, { format: "0" }, { format: "0" }],
+        },
+      );
+    },
+  };
 }

@@ -1,7 +1,8 @@
+import { type PageBuilder } from "../kit/builder";
+import { workbook, type PagePlan } from "../kit/workbook";
 import { readRange, writeAddress } from "../kit/address";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { cautionsPage, PageBuilder } from "../kit/builder";
-import type { Page, ReadyMadeSheet } from "../kit/definition";
+import { amount, pressure, price, sdr, size } from "../parts/limits";
 import {
   basePage,
   DEALER_QUESTION,
@@ -15,28 +16,33 @@ import { namesPage } from "../parts/names";
 /** Two grids side by side, five columns each beside their first. */
 const COLUMNS = [13, 10, 10, 10, 10, 10, 4, 13, 10, 10, 10, 10, 10];
 const STEPS = 5;
-const SUBJECTS = ["pressure", "overhead wires", "roads and buildings"] as const;
 
-export const spacingWhatIf: ReadyMadeSheet = {
+export const spacingWhatIf = workbook({
   id: "spacing-what-if",
   title: "Spacing what-if",
   purpose:
     "For a dealer or a designer who weighs spacings, moves, pressures and sizes against each other before anything is bought.",
-  pages: (system) => {
-    const field = bluestemFlat(system);
-    return [
-      spacingPage(field),
-      pressurePage(field),
-      basePage(
-        field,
-        "Base",
-        "The two what-if pages start from these cells: change them here, and both grids move.",
-      ),
-      namesPage(system),
-      cautionsPage(system, SUBJECTS),
-    ];
-  },
-};
+  subjects: ["pressure", "overhead wires", "roads and buildings"],
+  answers: [
+    [
+      DEALER_QUESTION,
+      '="At "&Spacing&" by "&Move&" "&IF(Units="SI", "m", "ft")&": "&Heads&" sprinklers on each of "&Lines&IF(Lines=1, " line", " lines")&". Of "&COUNTA(SpacingMarks)&" choices below, "&COUNTIF(SpacingMarks, "OK")&" pass"&IF(COUNTIF(SpacingMarks, "OK")=0, ".", "; the cheapest of these costs "&FIXED(CheapestOK, 0)&" "&Currency&".")',
+    ],
+    [OFFICER_QUESTION, OFFICER_ANSWER],
+    [GROWER_QUESTION, GROWER_ANSWER],
+  ],
+  field: bluestemFlat,
+  pages: (field) => [
+    spacingPage(field),
+    pressurePage(field),
+    basePage(
+      field,
+      "Base",
+      "The two what-if pages start from these cells: change them here, and both grids move.",
+    ),
+    namesPage(field.system),
+  ],
+});
 
 function steps(first: string, step: string): string[] {
   return Array.from({ length: STEPS }, (_, i) =>
@@ -55,41 +61,46 @@ function cellIn(range: string, r: number, c: number): string {
   return writeAddress({ row: row + r, column: column + c });
 }
 
-function spacingPage(field: Field): Page {
-  const page = new PageBuilder("Spacing", field.system, COLUMNS, true);
-  page.title("What if: head spacing by move");
-  page.question(
-    DEALER_QUESTION,
-    '="At "&Spacing&" by "&Move&" "&IF(Units="SI", "m", "ft")&": "&Heads&" heads on each of "&Lines&" lines. Of "&COUNTA(SpacingMarks)&" choices below, "&COUNTIF(SpacingMarks, "OK")&" pass; the cheapest of these costs "&FIXED(CheapestOK, 0)&"."',
-  );
-  page.question(OFFICER_QUESTION, OFFICER_ANSWER);
-  page.question(GROWER_QUESTION, GROWER_ANSWER);
-  page.freeze();
-  page.purpose(
-    "One size of tubing, the larger of the page Base, all the way; the inlet pressure such that the lowest head gets what Base asks. A mark says what fails: soil, rate above what it takes; gaps, too wide for the wind; day, a set and its move longer than the working day.",
-  );
-  page.gap();
+function spacingPage(field: Field): PagePlan {
+  return {
+    name: "Spacing",
+    title: "What if: sprinkler spacing by move",
+    purpose:
+      "One size of tubing, the larger of the page Base, all the way, on Base's slope; the inlet pressure such that the lowest nozzle gets what Base asks. A mark says what fails: soil, rate above what it takes; too wide for the wind; varies, pressure beyond the limit; too fast, water above the velocity; high, a nozzle above the chart; set too long for the working day.",
+    widths: COLUMNS,
+    landscape: true,
+    onePage: true,
+    write: (page) => spacings(page, field),
+  };
+}
 
+function spacings(page: PageBuilder, field: Field): void {
   const given = page.block("A");
   given.heading("Choices");
-  given.input("Least spacing", field.whatIf.spacing, { name: "LeastSpacing", unit: "length" });
-  given.input("Step", field.whatIf.step, { name: "SpacingStep", unit: "length" });
-  given.input("Least move", field.whatIf.move, { name: "LeastMove", unit: "length" });
-  given.input("Step of the move", field.whatIf.step, { name: "MoveStep", unit: "length" });
+  for (const [label, value, name] of [
+    ["Smallest spacing", field.whatIf.spacing, "LeastSpacing"],
+    ["Spacing step", field.whatIf.step, "SpacingStep"],
+    ["Smallest move", field.whatIf.move, "LeastMove"],
+    ["Move step", field.whatIf.step, "MoveStep"],
+  ] as const) {
+    given.input(label, value, { name, unit: "length", allowed: amount(1, 500) });
+  }
   const money = page.block("H");
-  money.heading("And what they cost");
-  money.input("Days to come round", field.days, {
+  money.heading("Their cost");
+  money.input("Days to cover the field", field.days, {
     name: "RotationDays",
     allowed: { low: 1, high: 60, whole: true },
   });
-  money.input("A head with saddle and stand", field.price.headSet, {
+  money.input("A sprinkler with saddle and stand", field.price.headSet, {
     name: "HeadSetPrice",
     format: "0.00",
+    allowed: price,
   });
-  money.input("Tubing, price for each", field.price.large, {
+  money.input("Tubing, price per", field.price.large, {
     name: "TubingPrice",
     unit: "length",
     format: "0.00",
+    allowed: price,
   });
   page.below(given, money);
 
@@ -97,8 +108,10 @@ function spacingPage(field: Field): Page {
   const row = (i: number) => top + 1 + i;
   const rows = Array.from({ length: STEPS }, (_, i) => i);
   const line = (i: number) =>
-    `B${row(i)}, A${row(i)}, INDEX(Insides, 1), Chart, Units, 0, Regulator, Friction, , Riser`;
-  const [spacings, heads, , flows] = page.table("A", [
+    `B${row(i)}, A${row(i)}, INDEX(Insides, 1), Chart, Units, Rise*(B${row(i)}*A${row(i)})/LineLength, Regulator, Friction, , Riser`;
+  const found = (i: number, n: number) =>
+    `INDEX(IRRIG.LATERAL.SUMMARY(C${row(i)}, ${line(i)}), ${n}, 2)`;
+  const [wide, heads, , flows, , alone] = page.table("A", [
     {
       header: "Spacing",
       unit: "length",
@@ -118,7 +131,7 @@ function spacingPage(field: Field): Page {
       rows: rows.map((i) => `=IRRIG.LATERAL.INLET(Lowest, ${line(i)})`),
     },
     {
-      header: "A head",
+      header: "Each sprinkler",
       unit: "headFlow",
       role: "result",
       rows: rows.map((i) => `=IRRIG.LATERAL.FLOW(C${row(i)}, ${line(i)})/B${row(i)}`),
@@ -129,6 +142,14 @@ function spacingPage(field: Field): Page {
       format: "0.0%",
       rows: rows.map((i) => `=IRRIG.LATERAL.VARIATION(C${row(i)}, ${line(i)})`),
     },
+    {
+      header: "Line alone",
+      role: "mark",
+      rows: rows.map(
+        (i) =>
+          `=IF(E${row(i)}>Limit, "varies", IF(${found(i, 10)}>GreatestSpeed, "too fast", IF(${found(i, 4)}>MAX(INDEX(Chart, 0, 1)), "high", "OK")))`,
+      ),
+    },
   ]);
   const [moves] = page.table(
     "H",
@@ -138,9 +159,10 @@ function spacingPage(field: Field): Page {
   page.needsLines(top, 2);
   page.gap();
 
-  const down = cellsOf(spacings);
+  const down = cellsOf(wide);
   const across = cellsOf(moves);
   const headsAt = cellsOf(heads);
+  const aloneAt = cellsOf(alone);
   const flowAt = cellsOf(flows);
   const formats = { downFormat: { format: "0" }, acrossFormat: { format: "0" } };
   const rate = (r: number, c: number) =>
@@ -152,10 +174,10 @@ function spacingPage(field: Field): Page {
   page.heading("Marks and rate");
   const firstRow = page.row;
   const marks = page.grid("A", "Mark", down, across, {
-    role: "check",
+    role: "mark",
     ...formats,
     formula: (r, c) =>
-      `=IF(IRRIG.CHECK.RATE(${rate(r, c)}, Intake)<>"OK", "soil", IF(IRRIG.CHECK.SPACING(${down[r]}, ${across[c]}, Wetted, Wind, Units)<>"OK", "gaps", IF(${hours(r, c)}+MoveHours>DayHours, "day", "OK")))`,
+      `=IF(IRRIG.CHECK.RATE(${rate(r, c)}, Intake)<>"OK", "soil", IF(IRRIG.CHECK.SPACING(${down[r]}, ${across[c]}, Wetted, Wind, Units)<>"OK", "too wide", IF(${aloneAt[r]}<>"OK", ${aloneAt[r]}, IF(${hours(r, c)}+MoveHours>DayHours, "set too long", "OK"))))`,
   });
   page.nameRange("SpacingMarks", marks);
   page.row = firstRow;
@@ -187,6 +209,7 @@ function spacingPage(field: Field): Page {
   const costs = page.grid("A", "Cost", down, across, {
     role: "result",
     format: "#,##0",
+    money: true,
     ...formats,
     formula: (r, c) => {
       const lineCount = cellIn(needed, r, c);
@@ -197,37 +220,51 @@ function spacingPage(field: Field): Page {
   const below = page.row;
   page.row = thirdRow;
   const cheapest = page.block("H");
-  cheapest.result("Cheapest that passes", '=MINIFS(SpacingCosts, SpacingMarks, "OK")', {
-    name: "CheapestOK",
-    format: "#,##0",
-  });
+  cheapest.result(
+    "Cheapest that passes",
+    '=IF(COUNTIF(SpacingMarks, "OK")=0, "none passes", MINIFS(SpacingCosts, SpacingMarks, "OK"))',
+    {
+      name: "CheapestOK",
+      format: "#,##0",
+      money: true,
+    },
+  );
+  cheapest.unitOfLast("=Currency");
   page.row = below;
   for (const range of [rates, times, needed, costs]) page.mark(range, marks);
   page.gap();
-  page.cautionsFor(...SUBJECTS);
-  page.printOnOnePage();
-  return page.build();
+  page.safety("pressure", "overhead wires", "roads and buildings");
 }
 
 /** Columns of the second what-if: three sizes for the whole line, and the line as Base lays it out. */
 const SIZES = 3;
 
-function pressurePage(field: Field): Page {
-  const page = new PageBuilder("Pressure", field.system, COLUMNS, true);
-  page.title("What if: inlet pressure by tubing");
-  page.freeze();
-  page.purpose(
-    "The line of the page Base with its heads and spacing, in one size all the way or as laid out there. A mark says what fails: low, a nozzle below the chart; varies, pressure beyond the limit; fast, water above the speed.",
-  );
-  page.gap();
+function pressurePage(field: Field): PagePlan {
+  return {
+    name: "Pressure",
+    title: "What if: inlet pressure by tubing",
+    purpose:
+      "The line of the page Base with its sprinklers and spacing, in one size all the way or as laid out there. A mark says what fails: low pressure, a nozzle below what is wanted or below the chart; high, a nozzle above the chart; varies, pressure beyond the limit; too fast, water above the velocity.",
+    widths: COLUMNS,
+    landscape: true,
+    onePage: true,
+    write: (page) => pressures(page, field),
+  };
+}
+
+function pressures(page: PageBuilder, field: Field): void {
   const given = page.block("A");
   given.heading("Choices");
-  given.input("Least inlet pressure", field.whatIf.pressure, {
+  given.input("Lowest inlet pressure", field.whatIf.pressure, {
     name: "LeastInlet",
     unit: "pressure",
+    allowed: pressure,
   });
-  given.input("Step", field.whatIf.pressureStep, { name: "InletStep", unit: "pressure" });
-  given.input("Greatest speed", field.greatestSpeed, { name: "GreatestSpeed", unit: "speed" });
+  given.input("Pressure step", field.whatIf.pressureStep, {
+    name: "InletStep",
+    unit: "pressure",
+    allowed: pressure,
+  });
   page.below(given);
   const top = page.row;
   const [inlets] = page.table("A", [
@@ -240,9 +277,10 @@ function pressurePage(field: Field): Page {
       {
         header: "Size (mm)",
         role: "input",
+        allowed: size,
         rows: [field.largeTubing, field.smallTubing, field.smallestTubing],
       },
-      { header: "SDR", role: "input", rows: rows.map(() => field.sdr) },
+      { header: "SDR", role: "input", allowed: sdr, rows: rows.map(() => field.sdr) },
       {
         header: "Inside",
         unit: "diameter",
@@ -250,10 +288,11 @@ function pressurePage(field: Field): Page {
         rows: rows.map((at) => `=IRRIG.PIPE.INSIDE("ISO PE", H${at}, I${at}, Units)`),
       },
       {
-        header: "Price for each",
+        header: "Price per",
         unit: "length",
         role: "input",
         format: "0.00",
+        allowed: price,
         rows: [field.price.large, field.price.small, field.price.smallest],
       },
     ],
@@ -277,10 +316,10 @@ function pressurePage(field: Field): Page {
   page.heading("Marks and lowest pressure");
   const firstRow = page.row;
   const marks = page.grid("A", "Mark", down, across, {
-    role: "check",
+    role: "mark",
     ...formats,
     formula: (r, c) =>
-      `=IF(${found(r, c, 2)}<MIN(INDEX(Chart, 0, 1)), "low", IF(${found(r, c, 7)}>Limit, "varies", IF(${found(r, c, 10)}>GreatestSpeed, "fast", "OK")))`,
+      `=IF(${found(r, c, 2)}<MAX(Lowest, MIN(INDEX(Chart, 0, 1))), "low pressure", IF(${found(r, c, 4)}>MAX(INDEX(Chart, 0, 1)), "high", IF(${found(r, c, 7)}>Limit, "varies", IF(${found(r, c, 10)}>GreatestSpeed, "too fast", "OK"))))`,
   });
   page.row = firstRow;
   const lowest = page.grid("H", "Lowest", down, across, {
@@ -314,6 +353,7 @@ function pressurePage(field: Field): Page {
   const costs = page.grid("A", "Cost", down, across, {
     role: "result",
     format: "#,##0",
+    money: true,
     ...formats,
     formula: (_, c) =>
       c < SIZES
@@ -328,6 +368,6 @@ function pressurePage(field: Field): Page {
     formula: (r, c) => `=${found(r, c, 7)}`,
   });
   for (const range of [lowest, rates, times, costs, varies]) page.mark(range, marks);
-  page.printOnOnePage();
-  return page.build();
+  page.gap();
+  page.safety("pressure");
 }

@@ -1,8 +1,9 @@
 import { soilTextures } from "../../tables/soils";
 import { crops } from "../../tables/crops";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { cautionsPage, PageBuilder, unitText } from "../kit/builder";
-import type { Page, ReadyMadeSheet } from "../kit/definition";
+import { type PageBuilder, unitText } from "../kit/builder";
+import { workbook, type PagePlan } from "../kit/workbook";
+import { amount, flow, length } from "../parts/limits";
 import {
   basePage,
   DEALER_QUESTION,
@@ -17,57 +18,53 @@ import { namesPage } from "../parts/names";
 /** Label, value, unit, and the formula as text; then room for small tables. */
 const COLUMNS = [40, 13, 14, 66, 14, 14];
 
-const SUBJECTS = ["pressure", "overhead wires"] as const;
-
-export const workshop: ReadyMadeSheet = {
+export const workshop = workbook({
   id: "workshop",
   title: "Workshop",
   purpose:
     "For an officer or a teacher: the reasons behind the numbers, step by step, by hand and by function, with an exercise that checks itself.",
-  pages: (system) => {
-    const field = bluestemFlat(system);
-    return [
-      startPage(field),
-      frictionPage(field),
-      alongPage(field),
-      rulePage(field),
-      borePage(field),
-      cansPage(field),
-      soilPage(field),
-      exercisePage(field),
-      basePage(field, "Base", "The line that the pages of this workbook speak of."),
-      namesPage(system),
-      cautionsPage(system, SUBJECTS),
-    ];
-  },
-};
+  subjects: ["pressure", "overhead wires"],
+  answers: [
+    [
+      DEALER_QUESTION,
+      '=Heads&" sprinklers on each of "&Lines&IF(Lines=1, " line", " lines")&": what they cost stands in the workbook Quote. Here is why there can be "&Heads&" of them."',
+    ],
+    [OFFICER_QUESTION, OFFICER_ANSWER],
+    [GROWER_QUESTION, GROWER_ANSWER],
+  ],
+  field: bluestemFlat,
+  pages: (field) => [
+    {
+      name: "Start",
+      title: "Workshop: why the numbers are what they are",
+      widths: COLUMNS,
+      landscape: true,
+      onePage: true,
+      write: startPage,
+    },
+    frictionPage(field),
+    alongPage(field),
+    rulePage(field),
+    borePage(),
+    cansPage(field),
+    soilPage(field),
+    exercisePage(field),
+    basePage(field, "Base", "The line that the pages of this workbook speak of."),
+    namesPage(field.system),
+  ],
+});
 
 function lesson(
-  field: Field,
   name: string,
   title: string,
   purpose: string,
-  columns = COLUMNS,
-): PageBuilder {
-  const page = new PageBuilder(name, field.system, columns, true);
-  page.title(title);
-  page.freeze();
-  page.purpose(purpose);
-  page.gap();
-  return page;
+  write: (page: PageBuilder) => void,
+  widths = COLUMNS,
+): PagePlan {
+  return { name, title, purpose, widths, landscape: true, onePage: true, write };
 }
 
-function startPage(field: Field): Page {
-  const page = new PageBuilder("Start", field.system, COLUMNS, true);
-  page.title("Workshop: why the numbers are what they are");
-  page.question(
-    DEALER_QUESTION,
-    '=Heads&" heads on each of "&Lines&" lines: what they cost stands in the workbook Quote. Here is why there can be "&Heads&" of them."',
-  );
-  page.question(OFFICER_QUESTION, OFFICER_ANSWER);
-  page.question(GROWER_QUESTION, GROWER_ANSWER);
-  page.freeze();
-  page.gap();
+function startPage(page: PageBuilder): void {
   page.text(
     "Each page takes one step. Change a tinted cell, say first what will happen, then look. The formula stands beside each result, as you would type it.",
   );
@@ -102,23 +99,32 @@ function startPage(field: Field): Page {
     },
   ]);
   page.gap();
-  page.cautionsFor(...SUBJECTS);
-  page.printOnOnePage();
-  return page.build();
+  page.safety("pressure", "overhead wires");
 }
 
-function frictionPage(field: Field): Page {
-  const page = lesson(
-    field,
+function frictionPage(field: Field): PagePlan {
+  return lesson(
     "Friction",
     "1  What a pipe takes from the pressure",
     "The handbook's Hazen–Williams equation: feet lost in 100 feet of pipe, from gallons a minute and inches. It holds for every consistent sheet; only the units around it change.",
+    (page) => frictionCells(page, field),
   );
+}
+
+function frictionCells(page: PageBuilder, field: Field): void {
   const given = page.block("A", 1);
   given.heading("One pipe");
-  given.input("Flow", field.lesson.flow, { name: "PipeFlow", unit: "flow" });
-  given.input("Inside diameter", field.lesson.inside, { name: "PipeInside", unit: "diameter" });
-  given.input("Length", field.lesson.length, { name: "PipeLength", unit: "length" });
+  given.input("Flow", field.lesson.flow, { name: "PipeFlow", unit: "flow", allowed: flow });
+  given.input("Inside diameter", field.lesson.inside, {
+    name: "PipeInside",
+    unit: "diameter",
+    allowed: amount(0.1, 2000),
+  });
+  given.input("Length", field.lesson.length, {
+    name: "PipeLength",
+    unit: "length",
+    allowed: length,
+  });
   given.input("C: how smooth", 150, { name: "PipeC", allowed: { low: 50, high: 200 } });
   given.gap();
   given.heading("By hand");
@@ -177,23 +183,32 @@ function frictionPage(field: Field): Page {
     "=IRRIG.PIPE.FRICTION(PipeFlow, PipeInside, PipeLength, Units, 130)/FunctionPressure",
   );
   page.below(given);
-  page.printOnOnePage();
-  return page.build();
 }
 
 /** Enough heads to see the fall, few enough to follow. */
 const FEW = 8;
 
-function alongPage(field: Field): Page {
-  const page = lesson(
-    field,
+function alongPage(field: Field): PagePlan {
+  return lesson(
     "Along the line",
     "2  Why the flow falls along the line",
     "Each head takes its share, so the tubing carries less and less, and loses less and less. Eight equal heads on the pipe of the page before.",
+    (page) => alongCells(page, field),
   );
+}
+
+function alongCells(page: PageBuilder, field: Field): void {
   const given = page.block("A", 1);
-  given.input("Flow of a head", field.lesson.head, { name: "EqualFlow", unit: "headFlow" });
-  given.input("From head to head", field.spacing, { name: "EqualSpacing", unit: "length" });
+  given.input("Flow of a head", field.lesson.head, {
+    name: "EqualFlow",
+    unit: "headFlow",
+    allowed: flow,
+  });
+  given.input("From head to head", field.spacing, {
+    name: "EqualSpacing",
+    unit: "length",
+    allowed: amount(1, 500),
+  });
   page.below(given);
   const top = page.row;
   const rows = Array.from({ length: FEW }, (_, i) => top + 1 + i);
@@ -280,17 +295,18 @@ function alongPage(field: Field): Page {
     description:
       "Flow in each of eight segments, falling from the inlet; the numbers stand in the table above.",
   });
-  page.printOnOnePage();
-  return page.build();
 }
 
-function rulePage(field: Field): Page {
-  const page = lesson(
-    field,
+function rulePage(field: Field): PagePlan {
+  return lesson(
     "20 percent",
     "3  The 20 percent rule, and what it does to flow",
     "Pressure along a line may vary by a fifth of the average. A head's flow goes with the square root of its pressure, so a fifth of pressure is a tenth of flow.",
+    (page) => ruleCells(page, field),
   );
+}
+
+function ruleCells(page: PageBuilder, field: Field): void {
   const given = page.block("A", 1);
   given.worked(
     "The line on the page Base: pressure varies by",
@@ -300,7 +316,7 @@ function rulePage(field: Field): Page {
   given.worked("and its flow by", `=INDEX(IRRIG.LATERAL.SUMMARY(${LINE}), 8, 2)`, {
     format: "0.0%",
   });
-  given.check("The check says", "=IRRIG.CHECK.VARIATION(BaseVariation, Limit)", 3);
+  given.mark("The check says", "=IRRIG.CHECK.VARIATION(BaseVariation, Limit)", 3);
   given.input("Ground rises along the line by", 0, {
     name: "RuleSlope",
     unit: { word: "%" },
@@ -314,7 +330,13 @@ function rulePage(field: Field): Page {
     `Inlet, A${at}, Spacing, INDEX(Insides, 1), Chart, Units, RuleSlope/100*A${at}*Spacing, Regulator, Friction, First, Riser`;
   const rows = heads.map((_, i) => top + 1 + i);
   page.table("A", [
-    { header: "Heads, all in the larger tubing", role: "input", format: "0", rows: heads },
+    {
+      header: "Heads, all in the larger tubing",
+      role: "input",
+      format: "0",
+      allowed: { low: 1, high: 500, whole: true },
+      rows: heads,
+    },
     {
       header: "Pressure varies by",
       role: "result",
@@ -329,7 +351,7 @@ function rulePage(field: Field): Page {
     },
     {
       header: "The check says",
-      role: "check",
+      role: "mark",
       span: 3,
       rows: rows.map((at) => `=IRRIG.CHECK.VARIATION(B${at}, Limit)`),
     },
@@ -347,22 +369,29 @@ function rulePage(field: Field): Page {
   page.text(
     "Lay the line along the contour, or let it run a little downhill: the fall gives back what friction takes. Uphill, both take.",
   );
-  page.printOnOnePage();
-  return page.build();
 }
 
-function borePage(field: Field): Page {
-  const page = lesson(
-    field,
+function borePage(): PagePlan {
+  return lesson(
     "Bore",
     "4  The size on the tubing is not the size in the formula",
     "Metric polyethylene is sold by its outside diameter. The bore is that less two walls, and friction goes with nearly the fifth power of it.",
+    boreCells,
   );
+}
+
+function boreCells(page: PageBuilder): void {
   const sizes = [75, 63, 50, 40, 32];
   const top = page.row;
   const rows = sizes.map((_, i) => top + 1 + i);
   page.table("A", [
-    { header: "Nominal size, outside (mm), SDR 17", role: "input", format: "0", rows: sizes },
+    {
+      header: "Nominal size, outside (mm), SDR 17",
+      role: "input",
+      format: "0",
+      allowed: amount(10, 2000),
+      rows: sizes,
+    },
     {
       header: "Bore",
       unit: "diameter",
@@ -435,32 +464,48 @@ function borePage(field: Field): Page {
     },
   );
   page.below(other);
-  page.printOnOnePage();
-  return page.build();
 }
 
 /** Like columns for the cans' grid; a label takes three of them. */
 const CAN_COLUMNS = new Array<number>(10).fill(14);
 const CAN_LABELS = 3;
 
-function cansPage(field: Field): Page {
-  const page = lesson(
-    field,
+function cansPage(field: Field): PagePlan {
+  return lesson(
     "Catch cans",
     "5  What the ground got",
     "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.",
+    (page) => cansCells(page, field),
     CAN_COLUMNS,
   );
+}
+
+function cansCells(page: PageBuilder, field: Field): void {
   const top = page.row + 1;
   page.heading("Caught (mL)");
   field.lesson.cans.forEach((row, r) =>
-    row.forEach((caught, c) => page.put(1 + c, top + r, { role: "input", value: caught })),
+    row.forEach((caught, c) =>
+      page.put(1 + c, top + r, {
+        role: "input",
+        value: caught,
+        label: `Can ${4 * r + c + 1}`,
+        allowed: amount(0, 10000),
+      }),
+    ),
   );
   page.nameRange("Cans", `A${top}:D${top + 3}`);
   page.row = top + 5;
   const found = page.block("A", CAN_LABELS);
-  found.input("Opening of a can", field.lesson.opening, { name: "Opening", unit: "diameter" });
-  found.input("The set ran", 2, { name: "TestHours", unit: { word: "hours" } });
+  found.input("Opening of a can", field.lesson.opening, {
+    name: "Opening",
+    unit: "diameter",
+    allowed: amount(0.1, 1000),
+  });
+  found.input("The set ran", 2, {
+    name: "TestHours",
+    unit: { word: "hours" },
+    allowed: amount(0.01, 48),
+  });
   found.worked("Average depth", "=IRRIG.APPLICATION.CATCH(AVERAGE(Cans), Opening, Units)", {
     name: "MeanDepth",
     unit: "depth",
@@ -506,6 +551,7 @@ function cansPage(field: Field): Page {
       header: "Caught",
       unit: "depth",
       role: "input",
+      allowed: amount(0, 1000),
       rows: field.lesson.across,
     },
   ]);
@@ -515,10 +561,15 @@ function cansPage(field: Field): Page {
   const after = page.row;
   page.row = across;
   const steps = page.block("D", CAN_LABELS);
-  steps.input("One step is", field.lesson.step, { name: "FoldStep", unit: "length" });
+  steps.input("One step is", field.lesson.step, {
+    name: "FoldStep",
+    unit: "length",
+    allowed: amount(0.1, 100),
+  });
   steps.input("The line moves", field.lesson.moveSteps * field.lesson.step, {
     name: "FoldMove",
     unit: "length",
+    allowed: amount(0.1, 1000),
     note: "A whole number of steps.",
   });
   page.row = steps.row + 1;
@@ -541,22 +592,33 @@ function cansPage(field: Field): Page {
     },
   );
   page.below(fold);
-  page.printOnOnePage();
-  return page.build();
 }
 
-function soilPage(field: Field): Page {
-  const page = lesson(
-    field,
+function soilPage(field: Field): PagePlan {
+  return lesson(
     "Soil and time",
     "6  How long to run",
     "The soil is a tank: what it holds, how deep the roots reach, and how far it may be drawn down. The rate fills it; the crop empties it.",
+    (page) => soilCells(page, field),
   );
+}
+
+function soilCells(page: PageBuilder, field: Field): void {
   const steps = page.block("A", 1);
   steps.heading("The tank");
-  steps.input("Soil", "silt loam", { name: "LessonSoil", allowed: { list: soilTextures } });
-  steps.input("Crop", "clover hay", { name: "LessonCrop", allowed: { list: crops } });
-  steps.input("It uses, at its peak", field.lesson.use, { name: "LessonUse", unit: "dailyDepth" });
+  steps.input("Soil", "silt loam", {
+    name: "LessonSoil",
+    allowed: { list: soilTextures, knownBy: "IRRIG.SOIL.AWC($)" },
+  });
+  steps.input("Crop", "clover hay", {
+    name: "LessonCrop",
+    allowed: { list: crops, knownBy: "IRRIG.CROP.ROOT($)" },
+  });
+  steps.input("It uses, at its peak", field.lesson.use, {
+    name: "LessonUse",
+    unit: "dailyDepth",
+    allowed: amount(0.001, 50),
+  });
   steps.worked("The soil holds", "=IRRIG.SOIL.AWC(LessonSoil, Units)", {
     name: "LessonCapacity",
     unit: "waterCapacity",
@@ -598,7 +660,7 @@ function soilPage(field: Field): Page {
     "=IRRIG.SOIL.INTAKE(IRRIG.SOIL.PROFILE(LessonSoil), Slope, Units)",
     { name: "LessonIntake", unit: "rate" },
   );
-  steps.check("The check says", "=IRRIG.CHECK.RATE(LessonRate, LessonIntake)", 3);
+  steps.mark("The check says", "=IRRIG.CHECK.RATE(LessonRate, LessonIntake)", 3);
   steps.worked(
     "Hours for seven days' use",
     "=IRRIG.SET.TIME(7*LessonUse, LessonRate, Efficiency)",
@@ -614,12 +676,10 @@ function soilPage(field: Field): Page {
   });
   steps.worked(
     "Lines for the field",
-    '=IF(LessonSets>0, IRRIG.SYSTEM.LINES(Positions, LessonSets, 7), "a set is too long")',
+    '=IF(LessonSets<1, "set too long", IRRIG.SYSTEM.LINES(Positions, LessonSets, 7))',
     { format: "0" },
   );
   page.below(steps);
-  page.printOnOnePage();
-  return page.build();
 }
 
 interface Exercise {
@@ -628,20 +688,23 @@ interface Exercise {
   readonly hint: string;
 }
 
-function exercisePage(field: Field): Page {
-  const page = new PageBuilder("Exercise", field.system, [62, 13, 8, 36, 36], true);
-  page.title("7  Now you");
-  page.freeze();
-  page.purpose(
+function exercisePage(field: Field): PagePlan {
+  return lesson(
+    "Exercise",
+    "7  Now you",
     "Work each with a calculator or with functions in the free cells to the right, and type your answer. One percent off is near enough.",
+    (page) => exercises(page, field),
+    [62, 13, 8, 36, 36],
   );
-  page.gap();
+}
+
+function exercises(page: PageBuilder, field: Field): void {
   const { lesson: l } = field;
   const us = field.system === "US";
   const [length, flow, pressure, rate] = us
     ? ["ft", "gpm", "psi", "in/h"]
     : ["m", "m³/h", "kPa", "mm/h"];
-  const exercises: Exercise[] = [
+  const asked: Exercise[] = [
     {
       ask: `A head gives ${l.head} ${flow} on ${field.spacing} by ${field.move} ${length}. What is the rate, in ${rate}?`,
       right: `IRRIG.APPLICATION.RATE(${l.head}, ${field.spacing}, ${field.move}, "${field.system}")`,
@@ -676,18 +739,20 @@ function exercisePage(field: Field): Page {
       hint: "Read it in the row of 14 heads; 0.2 is 20 percent.",
     },
   ];
-  exercises.forEach(({ ask, right, hint }, i) => {
+  asked.forEach(({ ask, right, hint }, i) => {
     const row = page.row;
     page.paragraph(1, row, 1, `${i + 1}.  ${ask}`);
-    page.put(2, row, { role: "input" });
+    page.put(2, row, {
+      role: "input",
+      label: `Exercise ${i + 1}`,
+      allowed: { low: -1000000, high: 1000000, optional: true },
+    });
     page.put(4, row, {
-      role: "check",
+      role: "mark",
       span: 2,
       formula: `=IF(B${row}="", "Type your answer.", IF(ABS(B${row}/${right}-1)<=0.01, "OK", "Not yet. ${hint}"))`,
     });
     page.needsLines(row, 2);
     page.row += 2;
   });
-  page.printOnOnePage();
-  return page.build();
 }

@@ -181,12 +181,13 @@ interface Alignment {
 
 const CENTRED: Alignment = { horizontal: "center", indent: 0 };
 
-const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "check"];
+const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "sentence", "check", "mark"];
 
 /** Marks of one cell stand in its middle; headers stand as what is below them does. */
 function alignments(page: Page): ReadonlyMap<string, Alignment> {
   const cells = new Map(page.cells.map((cell) => [cell.at, cell]));
-  const isMark = ({ role, span }: SheetCell) => role === "check" && span === undefined;
+  const isMark = ({ role, span }: SheetCell) =>
+    (role === "check" || role === "mark") && span === undefined;
   const found = new Map<string, Alignment>();
   for (const cell of page.cells) {
     if (isMark(cell)) found.set(cell.at, CENTRED);
@@ -363,6 +364,8 @@ function validation(cell: SheetCell, lists: Lists): DataValidation[] {
       },
     ];
   }
+  // Text, or a number that a text may stand for: the workbook's own limits say what is wrong.
+  if ("text" in allowed || allowed.orText !== undefined) return [];
   return [
     {
       ...common,
@@ -416,7 +419,7 @@ function rules(page: Page): ConditionalRule[] {
     style: ruleStyle(look),
   });
   const checks = page.cells
-    .filter(({ role, formula }) => role === "check" && formula !== undefined)
+    .filter(({ role, formula }) => (role === "check" || role === "mark") && formula !== undefined)
     .flatMap(({ at }) => [
       rule(at, `${at}="OK"`, passed),
       rule(at, `LEFT(${at},${WAITING.length})="${WAITING}"`, waiting),

@@ -67,24 +67,41 @@ interface ValueOptions {
   readonly unit?: UnitOf;
   readonly format?: string;
   readonly note?: string;
+  /** A figure in money: shown only while every input is within its limits. */
+  readonly money?: true;
 }
 
 interface InputOptions extends ValueOptions {
-  readonly allowed?: Allowed;
+  /** Every input has limits. */
+  readonly allowed: Allowed;
+}
+
+/** A label, or a formula that gives one. */
+export type Label = string | { readonly text: string; readonly formula: string };
+
+function labelCell(label: Label): Pick<SheetCell, "value" | "formula"> {
+  return typeof label === "string" ? { value: label } : { formula: label.formula };
 }
 
 /** One column of a table of inputs and formulas. */
-export interface TableColumn {
+export type TableColumn = TableColumnOf<"input", { readonly allowed: Allowed }> | PlainColumn;
+
+type PlainColumn = TableColumnOf<
+  "result" | "label" | "mark" | "text" | "formulaText",
+  { readonly allowed?: undefined }
+>;
+
+type TableColumnOf<R, Limits> = Limits & {
   readonly header: string;
   readonly unit?: Quantity;
-  readonly role: "input" | "result" | "label" | "check" | "text" | "formulaText";
+  readonly role: R;
   readonly format?: string;
-  readonly allowed?: Allowed;
+  readonly money?: true;
   /** A value or a formula per row; undefined leaves an input blank, 'text shows even a formula as text. */
   readonly rows: readonly (string | number | undefined)[];
   /** Columns that the column covers, for text. */
   readonly span?: number;
-}
+};
 
 interface SpillOptions {
   readonly rows: number;
@@ -98,10 +115,12 @@ interface SpillOptions {
   readonly headerLines?: number;
   readonly name?: string;
   readonly note?: string;
+  readonly money?: true;
 }
 
 interface GridBody {
-  readonly role: "result" | "check";
+  readonly role: "result" | "mark";
+  readonly money?: true;
   readonly format?: string;
   readonly downFormat?: { readonly format: string };
   readonly acrossFormat?: { readonly format: string };
@@ -119,6 +138,27 @@ const HEADER_FILL = 0.85;
 
 /** Of the page's width for a first question; the rest is for its answer. */
 const QUESTION_SHARE = 0.3;
+
+/** The length of a check's sentence that there is room for. */
+const SENTENCE_CHARACTERS = 140;
+
+/** Where the cell stands in a workbook that keeps every input's fault there: see workbook.ts. */
+export const INPUT_FAULT = "InputFault";
+
+/**
+ * A check's formula: nothing is judged while an input is outside its limits, and only "no answer" is
+ * put into words. Any other error stays what it is.
+ */
+function checked(formula: string): string {
+  return `IF(${INPUT_FAULT}="OK", IFNA(${formula.slice(1)}, "No answer (#N/A): a number that this compares is missing"), "Not checked: fix the input first")`;
+}
+
+/** Nothing in money while an input is outside its limits. */
+function ifMoney(formula: string, money: true | undefined): string {
+  return money === undefined
+    ? formula
+    : `=IF(${INPUT_FAULT}="OK", ${formula.slice(1)}, "fix the input first")`;
+}
 
 /** The length of answer that there is room for. */
 const ANSWER_CHARACTERS = 135;
@@ -142,14 +182,14 @@ export class Block {
   input(
     label: string,
     value: string | number | boolean | undefined,
-    options: InputOptions = {},
+    options: InputOptions,
   ): string {
     const { allowed, ...rest } = options;
-    return this.line(label, { role: "input", value, ...(allowed && { allowed }) }, rest);
+    return this.line(label, { role: "input", value, allowed, label }, rest);
   }
 
-  result(label: string, formula: string, options: ValueOptions = {}): string {
-    return this.line(label, { role: "result", formula }, options);
+  result(label: Label, formula: string, options: ValueOptions = {}): string {
+    return this.line(label, { role: "result", formula: ifMoney(formula, options.money) }, options);
   }
 
   /** A result with its formula as text beside it. */
@@ -161,9 +201,33 @@ export class Block {
   }
 
   /** "OK" or a sentence, over the columns of value and unit and `more` beyond. */
-  check(label: string, formula: string, more = 0, lines = 1): string {
-    const at = this.line(label, { role: "check", formula, span: 2 + more }, {});
-    this.page.needsLines(this.row - 1, lines);
+  check(label: string, formula: string, more = 0): string {
+    return this.words("check", label, `=${checked(formula)}`, more);
+  }
+
+  /** A result in words. */
+  sentence(label: string, formula: string, more = 0): string {
+    return this.words("sentence", label, formula, more);
+  }
+
+  /** A verdict that is no check of the plan. */
+  mark(label: string, formula: string, more = 0): string {
+    return this.words("mark", label, formula, more);
+  }
+
+  private words(
+    role: "check" | "sentence" | "mark",
+    label: string,
+    formula: string,
+    more: number,
+  ): string {
+    const span = 2 + more;
+    const at = this.line(label, { role, formula, span, label }, {});
+    const from = this.column + this.labelColumns - 1;
+    this.page.needsLines(
+      this.row - 1,
+      Math.ceil(SENTENCE_CHARACTERS / this.page.width(from, from + span)),
+    );
     return at;
   }
 
@@ -182,11 +246,12 @@ export class Block {
     this.page.put(column, this.row - 1, { role: "unit", formula });
   }
 
-  private line(label: string, cell: Omit<SheetCell, "at">, options: ValueOptions): string {
+  private line(label: Label, cell: Omit<SheetCell, "at">, options: ValueOptions): string {
     // What a user types shows as typed, unless a format is asked for.
     const usual = cell.role === "input" ? undefined : this.page.formatOf(options.unit);
-    const { unit, format = usual, ...rest } = options;
-    this.page.put(this.column, this.row, { role: "label", value: label });
+    const { unit, format = usual, name, note } = options;
+    const rest = { ...(name !== undefined && { name }), ...(note !== undefined && { note }) };
+    this.page.put(this.column, this.row, { role: "label", ...labelCell(label) });
     const valueColumn = this.column + this.labelColumns;
     const at = this.page.put(valueColumn, this.row, {
       ...cell,
@@ -238,7 +303,7 @@ export class PageBuilder {
   }
 
   /** Characters that these columns take, from one (from 0) up to another. */
-  private width(from: number, to: number): number {
+  width(from: number, to: number): number {
     return this.widths.slice(from, to).reduce((sum, part) => sum + part, 0);
   }
 
@@ -252,8 +317,8 @@ export class PageBuilder {
     if (lines > 1) this.lines.set(row, Math.max(lines, this.lines.get(row) ?? 1));
   }
 
-  title(text: string): void {
-    this.put(1, this.row, { role: "title", value: text });
+  title(text: Label): void {
+    this.put(1, this.row, { role: "title", ...labelCell(text) });
     this.row++;
   }
 
@@ -268,7 +333,7 @@ export class PageBuilder {
     this.put(1, this.row, { role: "question", value: text, span: questionColumns });
     this.put(questionColumns + 1, this.row, {
       role: "answer",
-      formula: answer,
+      formula: `=IF(${INPUT_FAULT}="OK", IFNA(${answer.slice(1)}, "No answer (#N/A). "&CheckLine), ${INPUT_FAULT})`,
       span: this.widths.length - questionColumns,
     });
     const answerWidth = this.width(questionColumns, this.widths.length);
@@ -326,6 +391,11 @@ export class PageBuilder {
   /** A table with a header row, from `column` on; gives the range below the headers of each column. */
   table(column: string, columns: readonly TableColumn[], row = this.row): string[] {
     const count = Math.max(...columns.map((part) => part.rows.length));
+    const [first] = columns;
+    const rowLabel = (i: number) =>
+      first.role === "label" && typeof first.rows[i] === "string"
+        ? first.rows[i].replace(/^'/, "")
+        : undefined;
     let at = columnOf(column);
     const ranges = columns.map((part) => {
       const span = part.span === undefined ? {} : { span: part.span };
@@ -335,9 +405,14 @@ export class PageBuilder {
       const width = this.width(at - 1, at - 1 + (part.span ?? 1));
       this.needsLines(row, Math.ceil(header / (HEADER_FILL * width)));
       part.rows.forEach((content, i) => {
+        const named = rowLabel(i);
         this.put(at, row + 1 + i, {
           role: part.role,
-          ...contentOf(content),
+          ...contentOf(content, part.money),
+          ...(part.role === "input" && {
+            label:
+              named === undefined ? `${part.header}, row ${i + 1}` : `${named}: ${part.header}`,
+          }),
           ...(format !== undefined &&
             (part.role !== "input" || part.format !== undefined) && { format }),
           ...(part.allowed !== undefined && { allowed: part.allowed }),
@@ -361,6 +436,7 @@ export class PageBuilder {
       headed = true,
       headerLines = 2,
       filled = columns.length,
+      money,
       ...rest
     } = options;
     const formats = columns.map((part) =>
@@ -368,7 +444,7 @@ export class PageBuilder {
     );
     const at = this.put(columnOf(column), this.row, {
       role: "result",
-      formula,
+      formula: ifMoney(formula, money),
       spill: { rows, columns: filled, reserved, headed, formats },
       ...rest,
     });
@@ -400,7 +476,7 @@ export class PageBuilder {
       across.forEach((_, c) =>
         this.put(left + 1 + c, top + r, {
           role: body.role,
-          formula: body.formula(r, c),
+          formula: ifMoney(body.formula(r, c), body.money),
           ...(body.format !== undefined && { format: body.format }),
         }),
       );
@@ -436,18 +512,17 @@ export class PageBuilder {
     this.pageBreaks.push(this.row);
   }
 
-  /** Says which cautions concern this page; their text stands on the workbook's Cautions page. */
-  cautionsFor(...subjects: readonly CautionSubject[]): void {
-    this.subjects = subjects;
-    const titles = subjects.map((subject) => cautions[subject].title).join("; ");
-    this.paragraph(
-      1,
-      this.row,
-      this.widths.length,
-      `Before anyone works on it, read on the page Cautions: ${titles}.`,
-      "caution",
-    );
-    this.row++;
+  /**
+   * The cautions of the work on this page, each in a full sentence beside its step; all that is to be
+   * said stands on the workbook's page Cautions.
+   */
+  safety(...subjects: readonly CautionSubject[]): void {
+    this.subjects = [...new Set([...this.subjects, ...subjects])];
+    for (const subject of subjects) {
+      const { title, points } = cautions[subject];
+      this.paragraph(1, this.row, this.widths.length, `${title}: ${points[0]}`, "caution");
+      this.row++;
+    }
   }
 
   build(): Page {
@@ -471,10 +546,13 @@ export class PageBuilder {
   }
 }
 
-function contentOf(content: string | number | undefined): Pick<SheetCell, "value" | "formula"> {
+function contentOf(
+  content: string | number | undefined,
+  money?: true,
+): Pick<SheetCell, "value" | "formula"> {
   if (content === undefined) return {};
   if (typeof content === "number") return { value: content };
-  if (content.startsWith("=")) return { formula: content };
+  if (content.startsWith("=")) return { formula: ifMoney(content, money) };
   return { value: content.replace(/^'/, "") };
 }
 
@@ -482,24 +560,4 @@ function headerText(column: TableColumn): Pick<SheetCell, "value" | "formula"> {
   if (column.unit === undefined) return { value: column.header };
   const text = column.header.replace(/"/g, '""');
   return { formula: `="${text} ("&${unitText(column.unit)}&")"` };
-}
-
-/** The page that states the cautions in full. */
-export function cautionsPage(system: UnitSystem, subjects: readonly CautionSubject[]): Page {
-  const page = new PageBuilder("Cautions", system, [25, 25, 25, 25]);
-  page.title("Cautions");
-  page.freeze();
-  page.text(
-    "These remind; they do not replace local codes, the instructions of each piece of equipment, training, or the work of licensed people.",
-  );
-  page.gap();
-  for (const subject of subjects) {
-    page.heading(cautions[subject].title);
-    for (const point of cautions[subject].points) {
-      page.paragraph(1, page.row, 4, `• ${point}`, "caution");
-      page.row++;
-    }
-    page.gap();
-  }
-  return { ...page.build(), cautions: subjects };
 }

@@ -13,7 +13,9 @@ export type UnitSystem = "US" | "SI";
  * - `heading`: of a block; `header`: of a table's column
  * - `label`, `unit`: left and right of a value
  * - `input`: the only cells a user is meant to change
- * - `result`: a number, or a table that spills; `check`: "OK" or a sentence
+ * - `result`: a number, or a table that spills; `sentence`: a result in words
+ * - `check`: "OK" or a sentence, counted in the line of checks at the top of the workbook
+ * - `mark`: looks like a check and is not counted: a cell of a what-if, an exercise's verdict
  * - `text`: a paragraph; `formulaText`: a formula shown as text; `caution`: a safety point
  */
 export type Role =
@@ -26,7 +28,9 @@ export type Role =
   | "unit"
   | "input"
   | "result"
+  | "sentence"
   | "check"
+  | "mark"
   | "header"
   | "text"
   | "formulaText"
@@ -45,8 +49,10 @@ export interface SheetCell {
   readonly format?: string;
   /** Name of the cell in the workbook. */
   readonly name?: string;
-  /** What an input allows: a list, or bounds. */
+  /** What an input allows: a list, bounds, or any text. */
   readonly allowed?: Allowed;
+  /** What an input or a check is called, where it stands alone: "Main: SDR". */
+  readonly label?: string;
   /** A note on the cell. */
   readonly note?: string;
   /** Columns that the cell covers (merged), for text that wraps. */
@@ -65,9 +71,24 @@ export interface Spilling {
   readonly formats: readonly string[];
 }
 
-export type Allowed =
-  | { readonly list: readonly string[] }
-  | { readonly low: number; readonly high: number; readonly whole?: boolean };
+/** What may stand in an input. Only an `optional` one may be blank. */
+export type Allowed = (
+  | {
+      readonly list: readonly string[];
+      /** Where the list is long: a formula's piece that is an error for what is not on it; $ is the cell. */
+      readonly knownBy?: string;
+    }
+  | {
+      readonly low: number;
+      readonly high: number;
+      readonly whole?: boolean;
+      /** The name of another input that it must not exceed. */
+      readonly atMost?: string;
+      /** A text that may stand in the number's place. */
+      readonly orText?: string;
+    }
+  | { readonly text: true }
+) & { readonly optional?: true };
 
 /** Points joined by a line. Cells that are blank, or hold no number, are no points. */
 export interface SheetChart {

@@ -44,6 +44,8 @@ export const looks: Readonly<Record<Role, Look>> = {
   unit: { ink: palette.quiet, align: "left", indent: 1 },
   input: { fill: palette.heatherTint, rule: palette.heather, ink: palette.heather, align: "right" },
   result: { align: "right" },
+  sentence: { align: "left", wrap: true, indent: 1 },
+  mark: { bold: true, align: "left", wrap: true, indent: 1 },
   check: { bold: true, align: "left", wrap: true, indent: 1 },
   header: { bold: true, fill: palette.mossTint, wrap: true, align: "right" },
   text: { wrap: true },

@@ -7,6 +7,7 @@ import type { UnitSystem } from "../kit/definition";
  */
 export interface Field {
   readonly system: UnitSystem;
+  readonly currency: string;
   readonly heads: number;
   readonly spacing: number;
   readonly move: number;
@@ -31,13 +32,13 @@ export interface Field {
   readonly roll: number;
   readonly setback: number;
   readonly fittings: number;
-  /** Ground from the riser up to the line. */
+  /** Ground from the hydrant up to the highest and the lowest line inlet that it serves. */
   readonly feederRise: number;
+  readonly lowestRise: number;
   readonly mainLength: number;
   readonly mainTubing: number;
   readonly lift: number;
-  readonly pumpLosses: number;
-  readonly staticPressure: number;
+  readonly filterLoss: number;
   readonly spare: number;
   /** Flow and head. */
   readonly pumpCurve: readonly (readonly [number, number])[];
@@ -53,6 +54,7 @@ export interface Field {
   readonly area: number;
   readonly width: number;
   readonly netDepth: number;
+  readonly cropUse: number;
   readonly efficiency: number;
   readonly spotUniformity: number;
   readonly adequacy: number;
@@ -76,7 +78,7 @@ export interface Field {
     readonly smallest: number;
     readonly feeder: number;
     readonly energy: number;
-    readonly labour: number;
+    readonly labor: number;
     readonly headSet: number;
     /** One of each part; the same in both fields' money. */
     readonly parts: typeof parts;
@@ -112,7 +114,6 @@ export interface Field {
   readonly greatestSpeed: number;
   readonly drop: number;
   readonly nozzle: number;
-  readonly feederLength: number;
   readonly seasonDepth: number;
   readonly flushSpeed: number;
   readonly towTemperature: number;
@@ -138,6 +139,7 @@ const parts = {
 
 const us: Field = {
   system: "US",
+  currency: "USD",
   heads: 14,
   spacing: 45,
   move: 50,
@@ -163,12 +165,12 @@ const us: Field = {
   roll: 300,
   setback: 20,
   fittings: 6,
-  feederRise: 0,
+  feederRise: 3,
+  lowestRise: -3,
   mainLength: 520,
   mainTubing: 90,
   lift: 18,
-  pumpLosses: 4,
-  staticPressure: 66,
+  filterLoss: 1,
   spare: 5,
   pumpCurve: [
     [0, 168],
@@ -185,11 +187,12 @@ const us: Field = {
   altitude: 1100,
   waterTemperature: 72,
   pipeTemperature: 95,
-  pond: 2600000,
+  pond: 4800000,
   pondInflow: 12,
   area: 10,
   width: 700,
   netDepth: 1.4,
+  cropUse: 0.2,
   efficiency: 0.75,
   spotUniformity: 0.82,
   adequacy: 0.8,
@@ -200,7 +203,7 @@ const us: Field = {
     low: 61,
     high: 87,
     dewpoint: 60,
-    wind: 6,
+    wind: 4,
     windHeight: 6.5,
     radiation: 23,
     latitude: 39,
@@ -213,7 +216,7 @@ const us: Field = {
     smallest: 0.45,
     feeder: 1.55,
     energy: 0.14,
-    labour: 18,
+    labor: 18,
     headSet: 40,
     parts,
   },
@@ -240,9 +243,8 @@ const us: Field = {
   whatIf: { spacing: 35, move: 40, step: 5, pressure: 42, pressureStep: 4 },
   inletThereIs: 48,
   greatestSpeed: 5,
-  drop: 6,
-  nozzle: 0.156,
-  feederLength: 170,
+  drop: 10,
+  nozzle: 0.148,
   seasonDepth: 14,
   flushSpeed: 2,
   towTemperature: 70,
@@ -261,6 +263,7 @@ const us: Field = {
 
 const si: Field = {
   system: "SI",
+  currency: "EUR",
   heads: 14,
   spacing: 14,
   move: 15,
@@ -286,12 +289,12 @@ const si: Field = {
   roll: 100,
   setback: 6,
   fittings: 6,
-  feederRise: 0,
+  feederRise: 0.9,
+  lowestRise: -0.9,
   mainLength: 160,
   mainTubing: 110,
   lift: 5.5,
-  pumpLosses: 28,
-  staticPressure: 455,
+  filterLoss: 7,
   spare: 1.5,
   pumpCurve: [
     [0, 52],
@@ -308,11 +311,12 @@ const si: Field = {
   altitude: 340,
   waterTemperature: 22,
   pipeTemperature: 35,
-  pond: 10000,
+  pond: 18000,
   pondInflow: 2.5,
   area: 4.1,
   width: 210,
   netDepth: 35,
+  cropUse: 5,
   efficiency: 0.75,
   spotUniformity: 0.82,
   adequacy: 0.8,
@@ -323,7 +327,7 @@ const si: Field = {
     low: 16,
     high: 31,
     dewpoint: 15.5,
-    wind: 9,
+    wind: 6,
     windHeight: 2,
     radiation: 23,
     latitude: 39,
@@ -336,7 +340,7 @@ const si: Field = {
     smallest: 1.5,
     feeder: 5.1,
     energy: 0.14,
-    labour: 18,
+    labor: 18,
     headSet: 40,
     parts,
   },
@@ -363,9 +367,8 @@ const si: Field = {
   whatIf: { spacing: 10, move: 11, step: 2, pressure: 290, pressureStep: 25 },
   inletThereIs: 332,
   greatestSpeed: 1.5,
-  drop: 1.8,
-  nozzle: 4,
-  feederLength: 52,
+  drop: 3,
+  nozzle: 3.72,
   seasonDepth: 350,
   flushSpeed: 0.6,
   towTemperature: 21,

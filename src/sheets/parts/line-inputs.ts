@@ -1,5 +1,7 @@
-import type { Field } from "./bluestem-flat";
 import type { Block, PageBuilder } from "../kit/builder";
+import type { Allowed } from "../kit/definition";
+import type { Field } from "./bluestem-flat";
+import { amount, height, optional, pressure, size, sdr } from "./limits";
 
 /**
  * The cells that describe the line, with their names. Every ready-made sheet that solves a line has
@@ -11,69 +13,87 @@ export const LINE =
 /** The same without the inlet pressure, as LATERAL.INLET, FLUSH.PRESSURE and PUMP.LINES take it. */
 export const LINE_WITHOUT_INLET = LINE.replace("Inlet, ", "");
 
-export const INLET_FORMULA = `=IRRIG.LATERAL.INLET(Lowest, ${LINE_WITHOUT_INLET})`;
-
 /** Heads for which the sheets keep room; the functions take up to 500. */
 export const MOST_HEADS = 60;
 
-const quantity = { low: 0, high: 100000 };
+const wholeHeads = { low: 1, high: MOST_HEADS, whole: true } as const;
 
-export function unitsInput(block: Block, field: Field): void {
+export function workbookInputs(block: Block, field: Field): void {
+  block.heading("This workbook");
   block.input("Units of this workbook", field.system, {
     name: "Units",
     allowed: { list: ["US", "SI"] },
     note: "US: ft, in, psi, gpm. SI: m, mm, kPa, m³/h. A change relabels the sheet; it converts no number that you typed.",
   });
+  block.input("Name of the field", "Bluestem Flat", { name: "FieldName", allowed: { text: true } });
+  block.input("Currency", field.currency, {
+    name: "Currency",
+    allowed: { text: true },
+    note: "Stands behind every amount of money. A change relabels; it converts no price.",
+  });
 }
 
-/** The heads and what they stand on. */
+/** The sprinklers and what they stand on. */
 export function lineInputs(block: Block, field: Field): void {
   block.heading("The line");
-  block.input("Heads on the line", field.heads, {
-    name: "Heads",
-    allowed: { low: 1, high: MOST_HEADS, whole: true },
-  });
+  block.input("Sprinklers on the line", field.heads, { name: "Heads", allowed: wholeHeads });
   block.input("Segments in the larger tubing", field.largeSegments, {
     name: "Changeover",
-    allowed: { low: 1, high: MOST_HEADS, whole: true },
-    note: "From the inlet on; the rest is in the smaller. As many as heads: one size all the way.",
+    allowed: { ...wholeHeads, atMost: "Heads" },
+    note: "From the inlet on; the rest is in the smaller. As many as sprinklers: one size all the way.",
   });
-  block.input("From head to head", field.spacing, {
+  block.input("Sprinkler spacing", field.spacing, {
     name: "Spacing",
     unit: "length",
-    allowed: quantity,
+    allowed: amount(1, 500),
   });
-  block.input("From the inlet to head 1", undefined, {
+  block.input("Inlet to sprinkler 1", undefined, {
     name: "First",
     unit: "length",
-    allowed: quantity,
-    note: "Blank: the same as from head to head.",
+    allowed: optional(amount(0, 1000)),
+    note: "Blank: the same as the sprinkler spacing.",
   });
-  block.input("Last head above the inlet", 0, {
+  block.input("Rise, inlet to last sprinkler", 0, {
     name: "Rise",
     unit: "length",
-    allowed: { low: -1000, high: 1000 },
-    note: "Ground of the last head above that of the inlet, spread evenly. Negative: downhill.",
+    allowed: height,
+    note: "Ground at the last sprinkler above that at the inlet, spread evenly. Negative: downhill.",
   });
   block.input("Nozzle above the tubing", field.riser, {
     name: "Riser",
     unit: "length",
-    allowed: quantity,
+    allowed: amount(0, 30),
   });
-  block.input("Lowest pressure at a nozzle", field.lowestPressure, {
+  block.input("Lowest pressure wanted at a nozzle", field.lowestPressure, {
     name: "Lowest",
     unit: "pressure",
-    allowed: quantity,
+    allowed: pressure,
   });
-  block.input("Regulator under each head", undefined, {
+  block.input("Regulator under each sprinkler", undefined, {
     name: "Regulator",
     unit: "pressure",
-    allowed: quantity,
+    allowed: optional(pressure),
     note: "Set pressure. Blank: no regulators.",
   });
   block.input("Friction, Hazen–Williams C", field.friction, {
     name: "Friction",
+    allowed: { low: 50, high: 200, orText: "Darcy" },
     note: "150 is clean plastic pipe; 140 allows for saddles and joints. The text Darcy takes Darcy–Weisbach.",
+  });
+  block.input("Pressure may vary by", 0.2, {
+    name: "Limit",
+    allowed: { low: 0.01, high: 0.5 },
+    note: "Fraction of the average: 0.2 is the practice standard's 20%.",
+  });
+  block.input("Highest velocity of the water", field.greatestSpeed, {
+    name: "GreatestSpeed",
+    unit: "speed",
+    allowed: amount(0.1, 30),
+  });
+  block.input("Material of tubing and pipe", "PE100", {
+    name: "Material",
+    allowed: { list: ["PE100", "PE80", "PE4710", "PE3608", "PE2708"] },
+    note: "As printed on the tubing and the pipe; where they differ, the weaker.",
   });
 }
 
@@ -82,7 +102,6 @@ export function tubingAndChart(page: PageBuilder, field: Field): void {
   const row = page.row;
   const first = row + 1;
   const second = row + 2;
-  const size = { low: 10, high: 200 };
   const [, , , bores, segments, lengths] = page.table(
     "A",
     [
@@ -99,7 +118,7 @@ export function tubingAndChart(page: PageBuilder, field: Field): void {
         allowed: size,
         rows: [field.largeTubing, field.smallTubing],
       },
-      { header: "SDR", role: "input", allowed: { low: 5, high: 50 }, rows: [field.sdr, field.sdr] },
+      { header: "SDR", role: "input", allowed: sdr, rows: [field.sdr, field.sdr] },
       {
         header: "Inside",
         unit: "diameter",
@@ -128,26 +147,28 @@ export function tubingAndChart(page: PageBuilder, field: Field): void {
   page.nameRange("SDRs", `D${first}:D${second}`);
   page.nameRange("Insides", bores);
   page.nameRange("Lengths", lengths);
+  const chart: Allowed = amount(0.001, 100000);
   const [pressures, flows] = page.table(
     "I",
     [
       {
-        header: "Sprinkler",
+        header: "Sprinkler chart, pressure",
         unit: "pressure",
         role: "input",
-        allowed: quantity,
-        rows: field.chart.map(([pressure]) => pressure),
+        allowed: chart,
+        rows: field.chart.map(([at]) => at),
       },
       {
-        header: "Flow",
+        header: "Sprinkler chart, flow",
         unit: "headFlow",
         role: "input",
-        allowed: quantity,
+        allowed: chart,
         rows: field.chart.map(([, flow]) => flow),
       },
     ],
     row,
   );
+  page.needsLines(row, 3);
   page.nameRange("Chart", `${pressures.split(":")[0]}:${flows.split(":")[1]}`);
 }
 

@@ -1,6 +1,5 @@
 import type { UnitSystem } from "../kit/definition";
-import { PageBuilder } from "../kit/builder";
-import type { Page } from "../kit/definition";
+import type { PagePlan } from "../kit/workbook";
 
 interface OwnName {
   readonly name: string;
@@ -42,36 +41,39 @@ function ownNames(system: UnitSystem): OwnName[] {
 }
 
 /** Function names of a designer's own, made from ours with LAMBDA. Nothing else depends on them. */
-export function namesPage(system: UnitSystem): Page {
-  const page = new PageBuilder("Names", system, [14, 30, 76, 12], true);
-  page.title("Function names of your own");
-  page.freeze();
-  page.purpose(
-    "Short names for what you type most. Open Formulas, Name Manager to change one or to add your own; type them in any cell of this workbook.",
-  );
-  page.purpose(
-    "They need Excel 365, Excel 2024 or Excel for the web: older versions have no LAMBDA and show #NAME? here, on this page only. No other page depends on it.",
-  );
-  page.gap();
-  const own = ownNames(system);
-  page.table("A", [
-    { header: "Name", role: "label", rows: own.map(({ name }) => name) },
-    { header: "For instance", role: "formulaText", rows: own.map(({ use }) => `'${use}`) },
-    { header: "What it does", role: "text", rows: own.map(({ says }) => says) },
-    { header: "Gives", role: "result", rows: own.map(({ use }) => use), format: "0.000" },
-  ]);
-  page.gap();
-  const stands = page.row;
-  page.table("A", [
-    { header: "Name", role: "label", rows: own.map(({ name }) => name) },
-    {
-      header: "What it stands for",
-      role: "formulaText",
-      span: 3,
-      rows: own.map(({ formula }) => `'${formula}`),
+export function namesPage(system: UnitSystem): PagePlan {
+  return {
+    name: "Names",
+    title: "Function names of your own",
+    purpose:
+      "Short names for what you type most. Open Formulas, Name Manager to change one or to add your own; type them in any cell of this workbook.",
+    widths: [14, 30, 76, 12],
+    landscape: true,
+    write(page) {
+      page.purpose(
+        "They need Excel 365, Excel 2024 or Excel for the web: older versions have no LAMBDA and show #NAME? here, on this page only. No other page depends on it.",
+      );
+      page.gap();
+      const own = ownNames(system);
+      page.table("A", [
+        { header: "Name", role: "label", rows: own.map(({ name }) => name) },
+        { header: "For instance", role: "formulaText", rows: own.map(({ use }) => `'${use}`) },
+        { header: "What it does", role: "text", rows: own.map(({ says }) => says) },
+        { header: "Gives", role: "result", rows: own.map(({ use }) => use), format: "0.000" },
+      ]);
+      page.gap();
+      const stands = page.row;
+      page.table("A", [
+        { header: "Name", role: "label", rows: own.map(({ name }) => name) },
+        {
+          header: "What it stands for",
+          role: "formulaText",
+          span: 3,
+          rows: own.map(({ formula }) => `'${formula}`),
+        },
+      ]);
+      own.forEach((_, i) => page.needsLines(stands + 1 + i, 2));
+      for (const { name, formula } of own) page.nameFunction(name, formula);
     },
-  ]);
-  own.forEach((_, i) => page.needsLines(stands + 1 + i, 2));
-  for (const { name, formula } of own) page.nameFunction(name, formula);
-  return page.build();
+  };
 }

@@ -1,0 +1,239 @@
+import { cautions, type CautionSubject } from "../../cautions";
+import { INPUT_FAULT, type Label, PageBuilder } from "./builder";
+import type { Allowed, Page, ReadyMadeSheet, SheetCell, UnitSystem } from "./definition";
+import { limitFormula, limitText } from "./limits";
+
+/** One page of a workbook: its frame is put round it by `workbook`, `write` fills it. */
+export interface PagePlan {
+  /** Name of the worksheet. */
+  readonly name: string;
+  readonly title: Label;
+  /** One line under the title. */
+  readonly purpose?: string;
+  /** Column widths in characters, from A on. */
+  readonly widths: readonly number[];
+  readonly landscape?: true;
+  /** Printed on one page, however long. */
+  readonly onePage?: true;
+  write(page: PageBuilder): void;
+}
+
+export interface WorkbookPlan<Field> {
+  readonly id: string;
+  readonly title: string;
+  /** One sentence: what it answers, for whom. */
+  readonly purpose: string;
+  /** Where its work can hurt someone; those that its pages name are added. */
+  readonly subjects: readonly CautionSubject[];
+  /** The first questions of the people who open it, and the formulas that answer them. */
+  readonly answers: readonly (readonly [question: string, answer: string])[];
+  /** The field that its inputs start with. */
+  field(system: UnitSystem): Field;
+  pages(field: Field): readonly PagePlan[];
+}
+
+/** On the first page, before the questions of the people who open it. */
+export const CHECKS_QUESTION = "Does the plan hold?";
+
+/** Conditions that one formula may nest; hosts allow 64. */
+const NESTED = 50;
+
+/**
+ * A ready-made sheet from its pages. Each gets its title, stays frozen below it; the first opens with
+ * the line of checks and the answers; behind them come the page that lists checks and limits, and the
+ * page that states the cautions in full.
+ */
+export function workbook<Field>(plan: WorkbookPlan<Field>): ReadyMadeSheet {
+  const { id, title, purpose } = plan;
+  return {
+    id,
+    title,
+    purpose,
+    pages: (system) => {
+      const written = plan
+        .pages(plan.field(system))
+        .map((page, i) => writePage(page, system, i === 0 ? plan.answers : undefined));
+      const named = written.flatMap((page) => (page.cautions ?? []) as CautionSubject[]);
+      return [
+        ...written,
+        checksPage(written, system),
+        cautionsPage(system, [...new Set([...plan.subjects, ...named])]),
+      ];
+    },
+  };
+}
+
+function writePage(
+  plan: PagePlan,
+  system: UnitSystem,
+  answers: WorkbookPlan<unknown>["answers"] | undefined,
+): Page {
+  const page = new PageBuilder(plan.name, system, plan.widths, plan.landscape === true);
+  page.title(plan.title);
+  if (answers !== undefined) {
+    page.question(CHECKS_QUESTION, "=CheckLine", 260);
+    for (const [question, answer] of answers) page.question(question, answer);
+  }
+  page.freeze();
+  if (plan.purpose !== undefined) page.purpose(plan.purpose);
+  page.gap();
+  plan.write(page);
+  if (plan.onePage === true) page.printOnOnePage();
+  return page.build();
+}
+
+interface Placed {
+  readonly cell: SheetCell;
+  /** As a formula on another page refers to it. */
+  readonly reference: string;
+  readonly page: string;
+}
+
+function placed(pages: readonly Page[], role: SheetCell["role"]): Placed[] {
+  return pages.flatMap(({ name, cells }) =>
+    cells
+      .filter((cell) => cell.role === role)
+      .map((cell) => ({
+        cell,
+        page: name,
+        reference: cell.name ?? `'${name.replace(/'/g, "''")}'!${cell.at}`,
+      })),
+  );
+}
+
+/** What was compared with what, and what each input allows: one place for both. */
+function checksPage(pages: readonly Page[], system: UnitSystem): Page {
+  const checks = placed(pages, "check");
+  const inputs = placed(pages, "input");
+  const page = new PageBuilder("Checks", system, [40, 14, 40, 60]);
+  page.title("Checks and limits");
+  page.freeze();
+  page.purpose(
+    "Every check of this workbook in one list, and every input with what it allows. An input outside its limits is named first; until it is fixed nothing is judged and no money is shown.",
+  );
+  page.gap();
+  page.heading("In short");
+  const short = page.row;
+  page.row += 2;
+  page.gap();
+
+  let results = "";
+  if (checks.length > 0) {
+    page.heading("Checks");
+    [, , results] = page.table("A", [
+      { header: "Check", role: "label", rows: checks.map(({ cell }) => String(cell.label)) },
+      { header: "Page", role: "text", rows: checks.map(({ page: name }) => `'${name}`) },
+      {
+        header: "Result",
+        role: "mark",
+        span: 2,
+        rows: checks.map(({ reference }) => `=${reference}`),
+      },
+    ]);
+    page.gap();
+  }
+
+  page.heading("Inputs and what they allow");
+  const [, , , verdicts] = page.table("A", [
+    { header: "Input", role: "label", rows: inputs.map(({ cell }) => `'${labelOf(cell)}`) },
+    { header: "Page", role: "text", rows: inputs.map(({ page: name }) => `'${name}`) },
+    {
+      header: "Allowed",
+      role: "text",
+      rows: inputs.map(({ cell }) => `'${limitText(limitsOf(cell))}`),
+    },
+    {
+      header: "Result",
+      role: "mark",
+      rows: inputs.map(
+        ({ cell, reference }) => `=${limitFormula(labelOf(cell), reference, limitsOf(cell))}`,
+      ),
+    },
+  ]);
+  const faults = cellsOf(verdicts);
+  const chunks = Array.from({ length: Math.ceil(faults.length / NESTED) }, (_, i) =>
+    faults.slice(i * NESTED, (i + 1) * NESTED),
+  );
+  page.gap();
+  const first = page.block("A", 1);
+  const parts = chunks.map((chunk, i) =>
+    first.result(`First outside its limits, part ${i + 1}`, `=${firstNot(chunk)}`),
+  );
+  page.below(first);
+
+  page.row = short;
+  const summary = page.block("A", 1);
+  summary.sentence("Inputs", `=${firstNot(parts)}`, 1);
+  page.nameRange(INPUT_FAULT, `B${short}`);
+  summary.sentence("Checks", `=${checkLine(checks, cellsOf(results))}`, 1);
+  page.nameRange("CheckLine", `B${short + 1}`);
+  page.needsLines(short + 1, 3);
+  return page.build();
+}
+
+function labelOf({ label, at }: SheetCell): string {
+  if (label === undefined) throw new Error(`the input at ${at} has no label`);
+  return label;
+}
+
+function limitsOf({ allowed, at }: SheetCell): Allowed {
+  if (allowed === undefined) throw new Error(`the input at ${at} has no limits`);
+  return allowed;
+}
+
+/** Cells of a column's range. */
+function cellsOf(range: string): string[] {
+  if (range === "") return [];
+  const [from, to] = range.split(":");
+  const letter = from.replace(/\d+/, "");
+  const top = Number(from.slice(letter.length));
+  return Array.from(
+    { length: Number(to.slice(letter.length)) - top + 1 },
+    (_, i) => `${letter}${top + i}`,
+  );
+}
+
+/** The first of these cells that is not "OK". */
+function firstNot(cells: readonly string[]): string {
+  return cells.reduceRight((rest, at) => `IF(${at}<>"OK", ${at}, ${rest})`, '"OK"');
+}
+
+/** How many checks pass, which fail, and the first failed one's sentence. */
+function checkLine(checks: readonly Placed[], results: readonly string[]): string {
+  if (checks.length === 0)
+    return `IF(${INPUT_FAULT}="OK", "This workbook judges no plan.", ${INPUT_FAULT})`;
+  const passed = results.map((at) => `N(${at}="OK")`).join("+");
+  const failed = results
+    .map((at, i) => `IF(${at}="OK", "", "; ${quoted(String(checks[i].cell.label))}")`)
+    .join("&");
+  const all = results.length;
+  return (
+    `IF(${INPUT_FAULT}<>"OK", "Fix first: "&${INPUT_FAULT}, ` +
+    `IF(${passed}=${all}, "All ${all} checks pass.", ` +
+    `${passed}&" of ${all} checks pass. Failed: "&MID(${failed}, 3, 999)&". "&${firstNot(results)}))`
+  );
+}
+
+function quoted(text: string): string {
+  return text.replace(/"/g, '""');
+}
+
+/** The page that states the cautions in full. */
+function cautionsPage(system: UnitSystem, subjects: readonly CautionSubject[]): Page {
+  const page = new PageBuilder("Cautions", system, [25, 25, 25, 25]);
+  page.title("Safety: read before field work");
+  page.freeze();
+  page.text(
+    "These remind; they do not replace local codes, the instructions of each piece of equipment, training, or the work of licensed people.",
+  );
+  page.gap();
+  for (const subject of subjects) {
+    page.heading(cautions[subject].title);
+    for (const point of cautions[subject].points) {
+      page.paragraph(1, page.row, 4, `• ${point}`, "caution");
+      page.row++;
+    }
+    page.gap();
+  }
+  return { ...page.build(), cautions: subjects };
+}
