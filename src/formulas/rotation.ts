@@ -51,7 +51,7 @@ export function rotation(
 }
 
 /** Positions 1 … n in blocks of neighbours, the first blocks one larger where it does not divide. */
-function shareOut(positions: number, lines: number): number[][] {
+export function shareOut(positions: number, lines: number): number[][] {
   const least = Math.floor(positions / lines);
   const larger = positions % lines;
   let next = 1;
