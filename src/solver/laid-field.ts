@@ -35,6 +35,8 @@ export class FieldLayouts {
   private readonly area: number;
   private readonly rows = new Map<number, readonly FieldRow[]>();
   private readonly laid = new Map<string, LaidField | undefined>();
+  /** Numbers for sets of kinds. */
+  private readonly hydraulics = new Map<string, number>();
   private work = 0;
 
   constructor(
@@ -65,7 +67,12 @@ export class FieldLayouts {
     if (runs.length === 0) return undefined;
     this.count(runs.length * turned.corners.length);
     const covered = runs.reduce((sum, run) => sum + coverOf(turned, run, move).covered, 0);
-    return new LaidField(spacing, move, covered / this.area, this.onGround(runs, spacing));
+    const laid = this.onGround(runs, spacing);
+    return new LaidField(spacing, move, covered / this.area, laid, (kinds) => {
+      const known = this.hydraulics.get(kinds) ?? this.hydraulics.size;
+      this.hydraulics.set(kinds, known);
+      return known;
+    });
   }
 
   private onGround(runs: readonly FieldRun[], spacing: number): LaidRun[] {
@@ -130,8 +137,8 @@ export class LaidField {
   readonly highestNearEnd: number;
   /** The lowest that tubing lies, above height 0, m. */
   readonly lowestGround: number;
-  /** The same for layouts in which a line has the same pressures. */
-  readonly hydraulics: string;
+  /** The same number for layouts in which a line has the same pressures. */
+  readonly hydraulics: number;
   private readonly nearEnds: readonly NearEnd[];
   private readonly feeders = new Map<number, number>();
 
@@ -141,6 +148,7 @@ export class LaidField {
     /** Share of the field. */
     readonly coverage: number,
     runs: readonly LaidRun[],
+    numbered: (kinds: string) => number,
   ) {
     const kinds = new Map<string, RunKind>();
     for (const { run, first, elevation, nearHeight } of runs) {
@@ -154,7 +162,7 @@ export class LaidField {
         nearHeight: Math.max(known?.nearHeight ?? -Infinity, nearHeight),
       });
     }
-    this.hydraulics = `${spacing};${[...kinds.keys()].sort().join(";")}`;
+    this.hydraulics = numbered(`${spacing};${[...kinds.keys()].sort().join(";")}`);
     const last = ({ elevation }: RunKind) => elevation[elevation.length - 1];
     this.kinds = [...kinds.values()].sort((a, b) => b.heads - a.heads || last(b) - last(a));
     this.segmentLength = new Array<number>(this.kinds[0].heads).fill(spacing);
