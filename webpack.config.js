@@ -17,7 +17,21 @@ function shared(target) {
     resolve: { extensions: [".ts", ".js"] },
     module: {
       rules: [
-        { test: /\.ts$/, loader: "esbuild-loader", options: { target } },
+        {
+          test: /\.ts$/,
+          loader: "ts-loader",
+          // Types are checked once for everything, by "npm run types"; here each file is only put
+          // into JavaScript of the age that its host reads.
+          options: {
+            transpileOnly: true,
+            compilerOptions: {
+              target,
+              module: "esnext",
+              moduleResolution: "bundler",
+              noEmit: false,
+            },
+          },
+        },
         // It does not say so itself, and of its tests the bundle needs one.
         { test: /node_modules.robust-predicates/, sideEffects: false },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },

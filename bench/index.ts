@@ -3,7 +3,9 @@ import { join } from "node:path";
 import { root } from "../build/settings";
 import { boundaryRows } from "./boundary";
 import { bundleRows } from "./bundles";
+import { cellRows } from "./cell";
 import { etRows } from "./et";
+import { fieldRows } from "./field";
 import { keepsTarget, type Row, type RowGroup } from "./measure";
 import { memoryRows } from "./memory";
 import { sheetRows } from "./sheet";
@@ -12,8 +14,10 @@ import { solverRows } from "./solver";
 /** Each group is a file of its own; a new one is added here. */
 const groups: readonly RowGroup[] = [
   solverRows,
+  cellRows,
   boundaryRows,
   etRows,
+  fieldRows,
   bundleRows,
   memoryRows,
   sheetRows,

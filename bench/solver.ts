@@ -10,7 +10,7 @@ const HEADS = 50;
 const alike = (value: number) => new Array<number>(HEADS).fill(value);
 
 /** Fifty heads at 40 ft in a 3.5 in bore, 55 psi: an ordinary long line. */
-const line: Line = {
+export const fiftyHeads: Line = {
   inletPressure: 55 * 6894.757,
   segmentLength: alike(40 * 0.3048),
   bore: alike(3.5 * 0.0254),
@@ -23,7 +23,7 @@ const line: Line = {
 };
 
 /** The same line for the network engine, in its units. */
-const networkLine: NetworkLine = {
+export const networkLine: NetworkLine = {
   inletHead: 55 * 2.311,
   segmentLength: alike(40),
   bore: alike(3.5),
@@ -49,11 +49,11 @@ function plainMarch(from: Line, lastPressure: number): number {
 
 export async function solverRows(): Promise<Row[]> {
   const engine = await networkEngine();
-  const lastPressure = solveLine(line).linePressure[HEADS - 1];
-  const solve = microseconds(() => solveLine(line));
+  const lastPressure = solveLine(fiftyHeads).linePressure[HEADS - 1];
+  const solve = microseconds(() => solveLine(fiftyHeads));
   const network = microseconds(() => engine.solve(networkLine), 1500);
-  const march = microseconds(() => plainMarch(line, lastPressure));
-  const darcy: Line = { ...line, friction: { law: "Darcy" } };
+  const march = microseconds(() => plainMarch(fiftyHeads, lastPressure));
+  const darcy: Line = { ...fiftyHeads, friction: { law: "Darcy" } };
   const solveDarcy = microseconds(() => solveLine(darcy));
   return [
     compare(

@@ -1,7 +1,7 @@
-import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import webpack, { type Configuration, type Stats } from "webpack";
-import { headersFile } from "./headers";
+import { writeHeaders } from "./headers";
 import { writeIcons } from "./icons";
 import { writeLicences } from "./licences";
 import { validateManifest, writeManifest } from "./manifest";
@@ -9,7 +9,7 @@ import { readMetadata, writeMetadata } from "./metadata";
 import { writePlainPages } from "./plain-pages";
 import { writeReferencePages } from "./reference-pages";
 import { writeSourcesPage } from "./sources";
-import { dist } from "./settings";
+import { DEFAULT_HOST_SCRIPTS, dist, HOST_SCRIPTS } from "./settings";
 
 // Where people look for it, and so plain JavaScript, without types.
 // eslint-disable-next-line @typescript-eslint/no-require-imports
@@ -26,8 +26,8 @@ export async function build(): Promise<void> {
   writeReferencePages(generated.functions);
   writeSourcesPage(generated.functions);
   writeManifest();
-  writeFileSync(join(dist, "_headers"), headersFile());
   writeLicences(await bundle(configurations));
+  writeHeaders();
 }
 
 /** The metadata and some of the bundles, by name; what else dist/ holds stays. */
@@ -49,11 +49,19 @@ function bundle(chosen: Configuration[]): Promise<readonly Stats[]> {
         else if (result.hasErrors()) {
           reject(new Error(result.toString({ preset: "errors-only", colors: false })));
         } else {
+          setHostScripts();
           resolve(result.stats);
         }
       });
     });
   });
+}
+
+/** The pane's page names the usual address of the host's scripts; a build may have another. */
+function setHostScripts(): void {
+  const page = join(dist, "taskpane.html");
+  if (HOST_SCRIPTS === DEFAULT_HOST_SCRIPTS || !existsSync(page)) return;
+  writeFileSync(page, readFileSync(page, "utf8").split(DEFAULT_HOST_SCRIPTS).join(HOST_SCRIPTS));
 }
 
 async function main(names: readonly string[]): Promise<void> {

@@ -10,23 +10,38 @@ export function iconFile(size: number): string {
   return `icons/icon-${size}.png`;
 }
 
-type Colour = readonly [red: number, green: number, blue: number];
+/** The same drawing for pages, in any size. */
+export const MARK_FILE = "icons/mark.svg";
+
+type Color = readonly [red: number, green: number, blue: number];
 type Point = readonly [x: number, y: number];
 
-const FIELD: Colour = [76, 93, 56];
-const WATER: Colour = [243, 245, 238];
+const FIELD: Color = [76, 93, 56];
 
-/** Our motif, in a square of side 1: a line across a field, a drop over each of its heads. */
-const LINE = { y: 0.77, halfThickness: 0.055, from: 0.15, to: 0.85 };
-const DROPS: readonly Point[] = [
-  [0.24, 0.53],
-  [0.5, 0.4],
-  [0.76, 0.53],
+interface Line {
+  readonly from: Point;
+  readonly to: Point;
+  /** Where its sprinklers stand, as shares of the way along it. */
+  readonly sprinklers: readonly number[];
+  readonly color: Color;
+}
+
+/**
+ * Our mark, in a square of side 1: a line seen from above with its sprinklers on a field, and a paler
+ * copy of it one move on. The paler one comes first, for the line lies over it.
+ */
+const SPRINKLERS = [0, 0.5, 1];
+const LINES: readonly Line[] = [
+  { from: [0.46, 0.85], to: [0.84, 0.31], sprinklers: SPRINKLERS, color: [146, 161, 124] },
+  { from: [0.16, 0.69], to: [0.54, 0.15], sprinklers: SPRINKLERS, color: [248, 249, 244] },
 ];
-const DROP_RADIUS = 0.125;
-/** Height of a drop's tip above its round part's middle, in radii. */
-const TIP = 2;
+const HALF_THICKNESS = 0.03;
+const SPRINKLER_RADIUS = 0.09;
 const CORNER = 0.18;
+
+function along({ from, to }: Line, share: number): Point {
+  return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
+}
 
 function inField([x, y]: Point): boolean {
   const dx = Math.max(CORNER - x, x - (1 - CORNER), 0);
@@ -34,24 +49,40 @@ function inField([x, y]: Point): boolean {
   return dx * dx + dy * dy <= CORNER * CORNER;
 }
 
-function inLine([x, y]: Point): boolean {
-  const beyond = Math.max(LINE.from - x, x - LINE.to, 0);
-  return Math.hypot(beyond, y - LINE.y) <= LINE.halfThickness;
+function inLine(point: Point, line: Line): boolean {
+  const [dx, dy] = [line.to[0] - line.from[0], line.to[1] - line.from[1]];
+  const [px, py] = [point[0] - line.from[0], point[1] - line.from[1]];
+  const share = Math.min(1, Math.max(0, (px * dx + py * dy) / (dx * dx + dy * dy)));
+  return (
+    distance(point, along(line, share)) <= HALF_THICKNESS ||
+    line.sprinklers.some((place) => distance(point, along(line, place)) <= SPRINKLER_RADIUS)
+  );
 }
 
-/** A disc, and above it the wedge between the two tangents from the tip. */
-function inDrop([x, y]: Point, [middleX, middleY]: Point): boolean {
-  const across = Math.abs(x - middleX) / DROP_RADIUS;
-  const up = (middleY - y) / DROP_RADIUS;
-  if (across * across + up * up <= 1) return true;
-  // The tangents touch the disc at height 1 / TIP and meet at the tip.
-  return up >= 1 / TIP && up <= TIP && across <= (TIP - up) / Math.sqrt(TIP * TIP - 1);
+function distance(one: Point, other: Point): number {
+  return Math.hypot(one[0] - other[0], one[1] - other[1]);
 }
 
-function colourAt(point: Point): Colour | undefined {
+function colorAt(point: Point): Color | undefined {
   if (!inField(point)) return undefined;
-  if (inLine(point) || DROPS.some((drop) => inDrop(point, drop))) return WATER;
-  return FIELD;
+  return LINES.reduce((below, line) => (inLine(point, line) ? line.color : below), FIELD);
+}
+
+export function drawMark(): string {
+  const paint = (color: Color) =>
+    `#${color.map((part) => part.toString(16).padStart(2, "0")).join("")}`;
+  const places = (values: readonly number[]) =>
+    values.map((value) => Number((100 * value).toFixed(1)));
+  const lines = LINES.map((line) => {
+    const [x1, y1, x2, y2] = places([...line.from, ...line.to]);
+    const dots = line.sprinklers.map((share) => {
+      const [x, y] = places(along(line, share));
+      return `<circle cx="${x}" cy="${y}" r="${100 * SPRINKLER_RADIUS}"/>`;
+    });
+    const color = paint(line.color);
+    return `<g fill="${color}"><path stroke="${color}" stroke-width="${200 * HALF_THICKNESS}" stroke-linecap="round" d="M${x1} ${y1}L${x2} ${y2}"/>${dots.join("")}</g>`;
+  });
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 100"><rect width="100" height="100" rx="${100 * CORNER}" fill="${paint(FIELD)}"/>${lines.join("")}</svg>\n`;
 }
 
 /** Samples a side in each pixel, for smooth edges. */
@@ -66,10 +97,10 @@ export function drawIcon(size: number): Buffer {
       for (let i = 0; i < SAMPLES * SAMPLES; i++) {
         const x = (column + ((i % SAMPLES) + 0.5) / SAMPLES) / size;
         const y = (row + (Math.floor(i / SAMPLES) + 0.5) / SAMPLES) / size;
-        const colour = colourAt([x, y]);
-        if (colour === undefined) continue;
+        const color = colorAt([x, y]);
+        if (color === undefined) continue;
         covered++;
-        colour.forEach((part, place) => (sum[place] += part));
+        color.forEach((part, place) => (sum[place] += part));
       }
       const at = 4 * (row * size + column);
       sum.forEach((part, place) => (picture.data[at + place] = part / Math.max(covered, 1)));
@@ -82,4 +113,5 @@ export function drawIcon(size: number): Buffer {
 export function writeIcons(): void {
   mkdirSync(join(dist, "icons"), { recursive: true });
   for (const size of ICON_SIZES) writeFileSync(join(dist, iconFile(size)), drawIcon(size));
+  writeFileSync(join(dist, MARK_FILE), drawMark());
 }

@@ -3,18 +3,28 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { XMLParser } from "fast-xml-parser";
 import { OfficeAddinManifest } from "office-addin-manifest";
+import { DEFAULT_NAMESPACE } from "../src/formula-text/dialect";
 import { BASE_URL, dist, NAMESPACE, root, VERSION } from "./settings";
 
 const built = join(dist, "manifest.xml");
 
-/** The template with this build's address, namespace and version. */
-export function fillIn(template: string): string {
-  const values: Readonly<Record<string, string>> = { BASE_URL, NAMESPACE, VERSION };
-  return template.replace(/\{\{(\w+)\}\}/g, (whole, name: string) => values[name] ?? whole);
+const source = join(root, "manifest.xml");
+
+/** What the manifest at the root says, and so what a build puts something else in the place of. */
+export const LOCAL_ADDRESS = "https://localhost:3443";
+
+/** The manifest at the root, for this build's address, namespace and version. */
+export function rewritten(manifest: string): string {
+  return manifest
+    .split(LOCAL_ADDRESS)
+    .join(BASE_URL)
+    .replace(/(<Version>)[^<]*(<)/, `$1${VERSION}.0$2`)
+    .replace(/(id="Functions\.Namespace" DefaultValue=")[^"]*/, `$1${NAMESPACE}`)
+    .replace(`Type =${DEFAULT_NAMESPACE}. in`, `Type =${NAMESPACE}. in`);
 }
 
 export function writeManifest(): void {
-  writeFileSync(built, fillIn(readFileSync(join(root, "manifest.xml"), "utf8")));
+  writeFileSync(built, rewritten(readFileSync(source, "utf8")));
 }
 
 interface Element {
@@ -76,7 +86,6 @@ export function problemsOf(
   if (!new RegExp(`^[A-Za-z]{${LEAST_NAMESPACE},}$`).test(namespace)) {
     problems.push(`the namespace "${namespace}" is not ${LEAST_NAMESPACE} or more letters`);
   }
-  if (/\{\{|\}\}/.test(xml)) problems.push("a {{place}} is not filled in");
   return problems;
 }
 
@@ -96,33 +105,48 @@ const SCHEMA = process.env.MANIFEST_SCHEMA ?? "";
 
 function schemaProblems(path: string): string[] {
   if (!existsSync(SCHEMA)) {
-    console.log("manifest.xml: not checked against the schema (MANIFEST_SCHEMA names no file)");
+    console.log("not checked against the schema: MANIFEST_SCHEMA names no file");
     return [];
   }
   const run = spawnSync("xmllint", ["--noout", "--schema", SCHEMA, path], { encoding: "utf8" });
   if (run.error !== undefined) {
-    console.log("manifest.xml: not checked against the schema (xmllint is not installed)");
+    console.log("not checked against the schema: xmllint is not installed");
     return [];
   }
   return run.status === 0 ? [] : run.stderr.trim().split("\n");
 }
 
-/** Throws with the list of what is wrong with dist/manifest.xml. */
-export async function validateManifest(): Promise<void> {
-  const xml = readFileSync(built, "utf8");
-  const problems = [
-    ...problemsOf(xml, BASE_URL, (file) => existsSync(join(dist, file))),
-    ...schemaProblems(built),
-  ];
-  // The reader of the platform's own tools: it must find what a deployment shows.
-  const info = await OfficeAddinManifest.readManifestFile(built);
+/** The reader of the platform's own tools must find what a deployment shows. */
+async function readingProblems(path: string): Promise<string[]> {
+  const problems: string[] = [];
+  const info = await OfficeAddinManifest.readManifestFile(path);
   if (info.displayName !== "Fieldsum") problems.push("the platform's reader finds no name");
-  if (info.version !== `${VERSION}.0`) problems.push("the platform's reader finds no version");
+  if (info.version !== `${VERSION}.0`) {
+    problems.push(
+      `the platform's reader finds the version ${info.version ?? ""}, not ${VERSION}.0`,
+    );
+  }
   if (!(info.hosts ?? []).includes("Workbook")) {
     problems.push("the platform's reader does not find the host");
   }
-  if (problems.length > 0) throw new Error(`manifest.xml:\n  ${problems.join("\n  ")}`);
-  console.log(`manifest.xml: valid, for ${BASE_URL} with the namespace ${NAMESPACE}`);
+  return problems;
+}
+
+/** Throws with the list of what is wrong with the manifest at the root or with dist/manifest.xml. */
+export async function validateManifest(): Promise<void> {
+  const isBuilt = (file: string) => existsSync(join(dist, file));
+  for (const [name, path, address] of [
+    ["manifest.xml", source, LOCAL_ADDRESS],
+    ["dist/manifest.xml", built, BASE_URL],
+  ] as const) {
+    const problems = [
+      ...problemsOf(readFileSync(path, "utf8"), address, isBuilt),
+      ...schemaProblems(path),
+      ...(await readingProblems(path)),
+    ];
+    if (problems.length > 0) throw new Error(`${name}:\n  ${problems.join("\n  ")}`);
+    console.log(`${name}: valid, for ${address}`);
+  }
 }
 
 if (require.main === module) {

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { parseTree } from "custom-functions-metadata";
 import { catalogue } from "../src/catalogue";
+import { cautions, type CautionSubject } from "../src/cautions";
 import type { FunctionHelp, Reference } from "../src/reference";
 import { argumentName, readDocComments } from "./doc-comments";
 import { BASE_URL, dist, NAMESPACE, root, VERSION } from "./settings";
@@ -74,8 +75,10 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
     // Cells with data types would reach an `any` argument as objects; we take plain values.
     allowCustomDataForDataTypeAny: false,
     functions: inOrder(functions).map((entry) => {
-      const page = help.find(({ id }) => id === entry.id)?.page;
-      return page === undefined ? entry : { ...entry, helpUrl: `${BASE_URL}/${page}` };
+      const own = help.find(({ id }) => id === entry.id);
+      if (own === undefined) return entry;
+      const description = withCaution(entry.description ?? "", own.cautions);
+      return { ...entry, description, helpUrl: `${BASE_URL}/${own.page}` };
     }),
     enums: [...enums.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
   };
@@ -83,6 +86,15 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
     problems.push(`the metadata is larger than ${MOST_BYTES} bytes`);
   }
   return { metadata, functions: inOrder(help), problems };
+}
+
+/** The help in a host's cell has room for one sentence: that of the first subject. */
+export function withCaution(description: string, subjects: readonly string[]): string {
+  // A subject that there is not is among the problems.
+  const first = subjects.find((subject): subject is CautionSubject => subject in cautions);
+  if (first === undefined) return description;
+  const whole = `${description} Caution: ${cautions[first].brief}`;
+  return whole.length <= MOST_DESCRIPTION ? whole : description;
 }
 
 function outOfCatalogue(functions: readonly HostFunction[], ids: readonly string[]): string[] {

@@ -18,6 +18,30 @@ export const BASE_URL = (process.env.BASE_URL ?? `https://localhost:${EXCEL_PORT
   "",
 );
 
+/** Where the host's own scripts come from; clouds of their own (governments, some countries) have another. */
+export const DEFAULT_HOST_SCRIPTS = "https://appsforoffice.microsoft.com";
+export const HOST_SCRIPTS = (process.env.HOST_SCRIPTS ?? DEFAULT_HOST_SCRIPTS).replace(/\/+$/, "");
+
+/** Whom the support page sends people to: a mail address, or the https address of a page. */
+export const SUPPORT_CONTACT = process.env.SUPPORT_CONTACT ?? "";
+
+/**
+ * The day that the workbooks' values were computed on, and the date of the files: today, or what
+ * SOURCE_DATE_EPOCH (seconds, as reproducible builds have it) says, so that a build can be repeated.
+ */
+export const BUILD_DATE = dayOf(
+  process.env.SOURCE_DATE_EPOCH === undefined
+    ? Date.now()
+    : Number(process.env.SOURCE_DATE_EPOCH) * 1000,
+);
+
+function dayOf(milliseconds: number): Date {
+  const date = new Date(milliseconds);
+  if (Number.isNaN(date.getTime())) throw new Error("SOURCE_DATE_EPOCH is no number of seconds");
+  // Noon, so that no time zone shows another day.
+  return new Date(Date.UTC(date.getUTCFullYear(), date.getUTCMonth(), date.getUTCDate(), 12));
+}
+
 interface Package {
   readonly version: string;
 }

@@ -1,9 +1,7 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
+import { BUILD_DATE } from "./settings";
 import { type FileParts, mendChart } from "../src/sheets/file/workbook-file";
-
-/** Files of one build carry one date, so that the same build gives the same bytes. */
-const DATE = new Date(Date.UTC(2025, 0, 1, 12));
 
 const APPLICATION = "Fieldsum";
 
@@ -26,8 +24,8 @@ export async function writePackage(
       description,
       creator: APPLICATION,
       lastModifiedBy: APPLICATION,
-      created: DATE,
-      modified: DATE,
+      created: BUILD_DATE,
+      modified: BUILD_DATE,
     },
   });
   const entries = unzipSync(written);
@@ -35,20 +33,31 @@ export async function writePackage(
   for (const [path, bytes] of Object.entries(entries)) {
     const mend = mends.find(({ matches }) => matches.test(path))?.mend;
     mended[path] = [
-      mend === undefined ? bytes : strToU8(mend(strFromU8(bytes))),
-      { level: 9, mtime: DATE },
+      mend === undefined ? bytes : strToU8(mend(strFromU8(bytes), parts)),
+      { level: 9, mtime: BUILD_DATE },
     ];
   }
   return zipSync(mended);
 }
 
-const mends: readonly { readonly matches: RegExp; readonly mend: (xml: string) => string }[] = [
+const mends: readonly {
+  readonly matches: RegExp;
+  readonly mend: (xml: string, parts: FileParts) => string;
+}[] = [
   // A full calculation on load would throw the stored values away before the functions are there.
   {
     matches: /^xl\/workbook\.xml$/,
     mend: (xml) => xml.replace(/<calcPr[^>]*\/>/, '<calcPr calcId="191029"/>'),
   },
-  { matches: /^xl\/charts\/chart\d+\.xml$/, mend: mendChart },
+  {
+    matches: /^xl\/charts\/chart\d+\.xml$/,
+    mend: (xml, { chartValues }) => mendChart(xml, chartValues),
+  },
+  // The size of a font stands before its colour.
+  {
+    matches: /^xl\/styles\.xml$/,
+    mend: (xml) => xml.replace(/(<color [^>]*\/>)(<sz [^>]*\/>)/g, "$2$1"),
+  },
   {
     matches: /^docProps\/app\.xml$/,
     mend: (xml) =>

@@ -6,7 +6,7 @@ import { parseArgs } from "node:util";
 import { readyMadeSheets } from "../src/sheets";
 import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
 import { fileParts } from "../src/sheets/file/workbook-file";
-import { dist, NAMESPACE, root } from "./settings";
+import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
 import { writePackage } from "./sheet-package";
 
@@ -18,9 +18,12 @@ function fileName(sheet: ReadyMadeSheet, system: UnitSystem): string {
 
 interface Files {
   readonly workbook: Uint8Array;
-  /** The same without formulas, for viewers that cannot evaluate them. */
+  /** The same without formulas, for people without the add-in and for viewers that cannot evaluate. */
   readonly valuesOnly: Uint8Array;
 }
+
+/** "2026-11-26" */
+const DAY = BUILD_DATE.toISOString().slice(0, 10);
 
 /** One ready-made sheet in one system. Refuses a sheet with a cell that shows an error. */
 async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Files> {
@@ -30,12 +33,21 @@ async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Fi
     throw new Error(`${sheet.title} (${system}) shows errors:\n${evaluated.errors.join("\n")}`);
   }
   const about = { title: sheet.title, description: sheet.purpose };
-  const write = (valuesOnly: boolean) =>
+  const write = (notice: string, valuesOnly: boolean) =>
     writePackage(
-      fileParts(pages, evaluated, { ...about, system, namespace: NAMESPACE, valuesOnly }),
+      fileParts(pages, evaluated, { ...about, system, namespace: NAMESPACE, notice, valuesOnly }),
       about,
     );
-  return { workbook: await write(false), valuesOnly: await write(true) };
+  return {
+    workbook: await write(
+      `Needs the Fieldsum add-in; the values here were computed on ${DAY}.`,
+      false,
+    ),
+    valuesOnly: await write(
+      `Values only, computed on ${DAY}. The formulas are in ${fileName(sheet, system)}.xlsx.`,
+      true,
+    ),
+  };
 }
 
 /** Prints copies without formulas: the printing program has none of our functions. */
@@ -96,6 +108,7 @@ async function main(words: readonly string[]): Promise<void> {
       const { workbook, valuesOnly } = await writeSheet(sheet, system);
       const path = join(folder, `${name}.xlsx`);
       writeFileSync(path, workbook);
+      writeFileSync(join(folder, `${name}-values.xlsx`), valuesOnly);
       copies.set(name, valuesOnly);
       console.log(`${relative(root, path)}  ${(workbook.length / 1024).toFixed(0)} kB`);
     }

@@ -13,6 +13,8 @@ export const catalogue = [
   "PIPE_MAXFLOW",
   "PIPE_VOLUME",
   "PIPE_INSIDE",
+  "PIPE_OUTSIDE",
+  "PIPE_EXPANSION",
   "PIPE_RATING",
   "PIPE_SURGE",
   // WATER
@@ -56,6 +58,7 @@ export const catalogue = [
   "PUMP_LINES",
   // SOURCE
   "SOURCE_DAYS",
+  "SOURCE_BALANCE",
   // APPLICATION
   "APPLICATION_RATE",
   "APPLICATION_DEPTH",
@@ -82,6 +85,7 @@ export const catalogue = [
   "SOIL_PROFILE",
   "SOIL_INTAKE",
   "SOIL_NET",
+  "SOIL_RAIN",
   // CROP
   "CROP_ROOT",
   "CROP_DEPLETION",
@@ -93,6 +97,7 @@ export const catalogue = [
   "ET_WIND2M",
   "ET_SOLAR",
   "ET_RADIATION",
+  "ET_PEAK",
   // FLUSH
   "FLUSH_FLOW",
   "FLUSH_PRESSURE",

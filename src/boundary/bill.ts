@@ -30,7 +30,7 @@ export function readSizedSegments(cell: Cell): LineLayout["tubing"] {
     .filter(({ segments }) => segments > 0);
 }
 
-/** Rows *(size, length)* from the riser on. */
+/** Rows *(size, length)* from the hydrant on. */
 export function readFeeder(u: Units, cell: Cell): SizedLength[] {
   const columns = `two columns, size and length (${u.length.unit})`;
   return readPairs("feeder", cell, columns).map(([size, length], i) => ({
@@ -39,7 +39,7 @@ export function readFeeder(u: Units, cell: Cell): SizedLength[] {
   }));
 }
 
-/** Enough digits for a length on a bill; the rest is what metres and back leave behind. */
+/** Enough digits for a length on a bill; the rest is what meters and back leave behind. */
 const LENGTH_DIGITS = 12;
 
 /** The bill as a sheet sees it: item, quantity, unit. */
@@ -63,7 +63,7 @@ function itemOf(u: Units, { part, sizes }: Material, roll?: number): string {
       ? tubing
       : `${tubing}, roll of ${rounded(u.length.give(roll))} ${u.length.unit}`;
   }
-  if (part === "riser connection") return "riser connection with valve, gauge and screen";
+  if (part === "hydrant connection") return "hydrant connection with valve, gauge and screen";
   return sizes.length === 0 ? part : `${part}, ${sizes.join(" to ")}`;
 }
 

@@ -51,13 +51,13 @@ export function readOptionalChoice<T extends string>(
 /** Up to here a list is read at a glance, and may stand before what came. */
 const SHORT_LIST = 8;
 
-/** A long list would bury what came: that stands first, then the entries that are like it. */
+/** A long list would bury what came: that stands first, then the entries that may be meant. */
 function refusal(name: string, value: Cell, allowed: readonly string[]): string {
   const came = describe(value);
   if (allowed.length <= SHORT_LIST) return `${name} must be one of ${listed(allowed)}; got ${came}`;
   const close = typeof value === "string" ? allowed.filter((entry) => isLike(entry, value)) : [];
-  const hint = close.length === 0 ? "" : `; like it: ${listed(close)}`;
-  return `${name} cannot be ${came}${hint}; it must be one of ${listed(allowed)}`;
+  const hint = close.length === 0 ? "" : ` Did you mean: ${listed(close)}?`;
+  return `unknown ${name} ${came}.${hint} It must be one of ${listed(allowed)}`;
 }
 
 /** Whether two texts share a word of three letters or more. */
@@ -72,6 +72,9 @@ export function readYesNo(name: string, cell: Cell): boolean {
   const value = single(name, cell);
   if (isBlankChoice(value)) return false;
   if (typeof value === "boolean") return value;
+  // A cell that is formatted as text, or that another program filled, holds the word.
+  const word = typeof value === "string" ? value.trim().toUpperCase() : "";
+  if (word === "TRUE" || word === "FALSE") return word === "TRUE";
   throw new InvalidInput(`${name} must be TRUE or FALSE; got ${describe(value)}`);
 }
 

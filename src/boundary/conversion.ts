@@ -74,7 +74,9 @@ function readUnit(name: string, cell: Cell): NamedUnit {
     const symbols = similar.map(({ unit }) => unit.symbol).join(" or ");
     throw new InvalidInput(`${name} could be ${symbols}; got ${describe(value)}`);
   }
-  throw new InvalidInput(`${name} cannot be ${describe(value)}; it must be one of ${everyUnit()}`);
+  throw new InvalidInput(
+    `${name} has the unknown unit ${describe(value)}. It must be one of ${everyUnit()}`,
+  );
 }
 
 function everyUnit(): string {

@@ -1,11 +1,11 @@
 import { MOST_RUNS } from "../formulas/field-rows";
 import type { NearEnd } from "../formulas/hydrants";
 import type { Point } from "../formulas/polygon";
-import { type Cell, isBlank, rows } from "./cell";
+import { type Cell, rows } from "./cell";
 import { readPoint } from "./field";
 import { MOST_POSITIONS, wholeNumber } from "./limits";
 import { checked } from "./numbers";
-import { readTable } from "./rows-of-table";
+import { isAllBlank, readTable } from "./rows-of-table";
 import { anyLength } from "./units";
 
 /**
@@ -46,5 +46,5 @@ export function readHydrants(cell: Cell): Point[] {
 }
 
 export function readOptionalHydrants(cell: Cell): Point[] {
-  return rows(cell).flat().every(isBlank) ? [] : readHydrants(cell);
+  return isAllBlank(cell) ? [] : readHydrants(cell);
 }

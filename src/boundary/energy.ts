@@ -6,7 +6,7 @@ import { Measure, type Units } from "./units";
 
 const kilowattHours = new Measure("kWh", factor.KILOWATT * factor.HOUR, "SI");
 const thousandCubicFeet = new Measure("1000 ft³", 1000 * factor.FOOT ** 3, "US");
-const cubicMetres = new Measure("m³", 1, "SI");
+const cubicMeters = new Measure("m³", 1, "SI");
 
 const SOURCES = Object.keys(pumpingPlantCriteria) as EnergySource[];
 
@@ -14,9 +14,9 @@ export function readEnergySource(cell: Cell): EnergySource {
   return readChoice("source", cell, SOURCES);
 }
 
-/** What a source of energy is bought in: kWh of electricity, gallons or litres, gas by volume. */
+/** What a source of energy is bought in: kWh of electricity, gallons or liters, gas by volume. */
 export function energyMeasure(u: Units, source: EnergySource): Measure {
   if (source === "electric") return kilowattHours;
   if (source !== "natural gas") return u.pipeVolume;
-  return u.system === "US" ? thousandCubicFeet : cubicMetres;
+  return u.system === "US" ? thousandCubicFeet : cubicMeters;
 }

@@ -3,10 +3,10 @@ import { MOST_LINE_HEADS } from "../formulas/field-runs";
 import { type Ground, groundOf, type Spot } from "../formulas/ground-height";
 import { type Point, requireField } from "../formulas/polygon";
 import type { Field, Obstacle } from "../formulas/turned-field";
-import { type Cell, isBlank } from "./cell";
+import type { Cell } from "./cell";
 import { above, anyNumber, atLeast, between, wholeNumber } from "./limits";
 import { readNumber, readOptionalNumber } from "./numbers";
-import { readOptionalTable, readTable } from "./rows-of-table";
+import { isAllBlank, readOptionalTable, readTable, requireRows } from "./rows-of-table";
 import { type Measure, readUnits, type Units } from "./units";
 
 const MOST_CORNERS = 200;
@@ -27,24 +27,19 @@ export function readCorners(length: Measure, cell: Cell): Point[] {
   const corners = readTable("corners", cell, {
     columns: xyColumns(length),
     widths: [2],
-    least: 3,
-    // One more where the first is given again.
-    most: MOST_CORNERS + 1,
+    // Counted below, without the one that may be given again.
+    least: 1,
+    most: Infinity,
   }).map((row, i) => readPoint(length, `corners row ${i + 1}`, row));
   const [first, last] = [corners[0], corners[corners.length - 1]];
-  if (corners.length > 3 && first.x === last.x && first.y === last.y) corners.pop();
+  if (corners.length > 1 && first.x === last.x && first.y === last.y) corners.pop();
+  requireRows("corners", corners.length, 3, MOST_CORNERS);
   requireField(corners);
   return corners;
 }
 
 export function readOptionalCorners(length: Measure, cell: Cell): Point[] | undefined {
-  const given = readOptionalTable("corners", cell, {
-    columns: xyColumns(length),
-    widths: [2],
-    least: 1,
-    most: MOST_CORNERS + 1,
-  });
-  return given.length === 0 ? undefined : readCorners(length, cell);
+  return isAllBlank(cell) ? undefined : readCorners(length, cell);
 }
 
 /** Any places, x and y. */
@@ -87,8 +82,7 @@ export function readGround(length: Measure, cell: Cell): Ground {
 }
 
 export function readOptionalGround(length: Measure, cell: Cell): Ground | undefined {
-  const none = Array.isArray(cell) ? cell.flat().every(isBlank) : isBlank(cell);
-  return none ? undefined : readGround(length, cell);
+  return isAllBlank(cell) ? undefined : readGround(length, cell);
 }
 
 export function readPoint(length: Measure, place: string, row: readonly Cell[]): Point {

@@ -45,9 +45,15 @@ export function admits(limit: Limit, value: number): boolean {
   return (limit.lowOpen ? value > limit.low : value >= limit.low) && value <= limit.high;
 }
 
+/** "4 ft", "12%", and a bare number where there is no unit. */
+export function inUnit(value: string, unit: string): string {
+  if (unit === "") return value;
+  return unit === "%" ? `${value}%` : `${value} ${unit}`;
+}
+
 /** "above 0 in", "0 ft or more", "a whole number from 1 to 500". */
 export function limitText(limit: Limit, unit = ""): string {
-  const withUnit = (value: number) => (unit === "" ? `${value}` : `${value} ${unit}`);
+  const withUnit = (value: number) => inUnit(String(value), unit);
   const noHigh = limit.high === LARGEST;
   if (limit.whole) {
     return noHigh

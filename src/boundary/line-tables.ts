@@ -1,7 +1,9 @@
 import { meanSpeed } from "../formulas/mean-speed";
 import type { PricedTubing } from "../solver/changeover";
-import { dryHeads } from "../solver/dry-heads";
+import { dryHeads, firstInAir, waterAt } from "../solver/dry-heads";
 import { greatestSpeed } from "../solver/line-limits";
+import { highestInLine, lowestUnderRegulator } from "../solver/line-pressures";
+import type { SolvedLine } from "../solver/solve-line";
 import { spreadOf } from "../solver/spread";
 import type { LineWithoutTubing } from "./line";
 import type { Asked } from "./solved-line";
@@ -24,6 +26,7 @@ export function profileTable({ u, solved }: Asked): Spill {
       { header: "segment flow", unit: u.flow.unit },
       { header: "speed", unit: u.speed.unit },
       { header: "friction loss", unit: u.pressure.unit },
+      { header: "water" },
     ],
     solved.headFlow.map((headFlow, i) => {
       distance += line.segmentLength[i];
@@ -38,6 +41,7 @@ export function profileTable({ u, solved }: Asked): Spill {
         u.flow.give(solved.segmentFlow[i]),
         u.speed.give(meanSpeed(solved.segmentFlow[i], line.bore[i])),
         u.pressure.give(solved.segmentLoss[i]),
+        waterAt(solved, i),
       ];
     }),
   );
@@ -51,6 +55,8 @@ export function summaryTable({ u, solved }: Asked): Spill {
   const { lowest, highest } = line.discharge;
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
   const outside = nozzlePressure.filter((value) => value < lowest || value > highest);
+  const inLine = highestInLine(solved);
+  const underRegulator = lowestUnderRegulator(solved);
   return spillPairs([
     [{ header: "flow into the lateral", unit: u.flow.unit }, u.flow.give(solved.inflow)],
     [{ header: "lowest nozzle pressure", unit: u.pressure.unit }, u.pressure.give(pressure.lowest)],
@@ -71,7 +77,26 @@ export function summaryTable({ u, solved }: Asked): Spill {
     [{ header: "length", unit: u.length.unit }, u.length.give(sum(line.segmentLength))],
     [{ header: "heads outside the chart's pressures" }, outside.length],
     [{ header: "heads without pressure" }, dryHeads(solved.headFlow)],
+    [{ header: "highest line pressure", unit: u.pressure.unit }, u.pressure.give(inLine.pressure)],
+    [
+      { header: "highest line pressure at head" },
+      inLine.head === undefined ? "inlet" : inLine.head + 1,
+    ],
+    [
+      { header: "lowest pressure under a regulator", unit: u.pressure.unit },
+      underRegulator === undefined ? "" : u.pressure.give(underRegulator),
+    ],
+    [{ header: "air in the line" }, airInWords(solved)],
   ]);
+}
+
+/** Where the line stops being a full pipe, and why. */
+function airInWords(solved: SolvedLine): string {
+  const head = firstInAir(solved);
+  if (head < 0) return "none";
+  return waterAt(solved, head) === "part full"
+    ? `gets in at head ${head + 1}: beyond it the water runs down part full, not as in a siphon`
+    : `from head ${head + 1} on: it stands above what is left of the pressure, and no water passes it`;
 }
 
 /** A line that is dry all along has no average to vary from. */

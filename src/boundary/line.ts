@@ -1,3 +1,4 @@
+import { alike, zeros } from "../ground/doubles";
 import { InvalidInput } from "../ground/domain-error";
 import type { Line } from "../solver/line";
 import { type Cell, describe, isBlank, rows, single } from "./cell";
@@ -176,9 +177,7 @@ function forHeads(along: Along, heads: number, unit = "head"): number[] {
 }
 
 function firstOf(along: Along, heads: number): number[] {
-  return along.count === undefined
-    ? new Array<number>(heads).fill(along.values[0])
-    : along.values.slice(0, heads);
+  return along.count === undefined ? alike(along.values[0], heads) : along.values.slice(0, heads);
 }
 
 /** One spacing for all, or a value per segment from the inlet on. */
@@ -224,19 +223,26 @@ function readBores(u: Units, inside: Cell): Along {
     return { name: "inside", counted: "values", values, count: countOf(values) };
   }
   const columns = `two columns, inside diameter (${u.diameter.unit}) and number of segments`;
-  const values = readPairs("inside", inside, columns).flatMap(([bore, count], i) => {
+  const values: number[] = [];
+  readPairs("inside", inside, columns).forEach(([bore, count], i) => {
     const size = u.diameter.readAt(`inside row ${i + 1}`, bore, above(0));
     // A size may be listed and not laid, as in what LATERAL.CHANGEOVER gives.
     const place = `inside row ${i + 1} number of segments`;
-    return new Array<number>(readNumber(place, count, wholeNumber(0, MOST_HEADS))).fill(size);
+    const segments = readNumber(place, count, wholeNumber(0, MOST_HEADS));
+    for (let segment = 0; segment < segments; segment++) values.push(size);
   });
   return { name: "inside", counted: "segments", values, count: values.length };
 }
 
 /** Distance of each head from the inlet, along the tubing. */
 function distances(segmentLength: readonly number[]): number[] {
+  const along = zeros(segmentLength.length);
   let distance = 0;
-  return segmentLength.map((length) => (distance += length));
+  for (let i = 0; i < along.length; i++) {
+    distance += segmentLength[i];
+    along[i] = distance;
+  }
+  return along;
 }
 
 /** Blank: level. One number: the last head, spread evenly with distance. A range: each head's own. */
@@ -245,8 +251,10 @@ function readElevations(u: Units, segmentLength: readonly number[], rise: Cell):
   const grid = rows(rise);
   if (grid.length <= 1 && (grid[0]?.length ?? 0) <= 1) {
     const last = u.length.readOr("rise", grid[0]?.[0] ?? null, anyNumber, 0);
-    const along = distances(segmentLength);
-    return along.map((distance) => last * (distance / along[heads - 1]));
+    const elevation = distances(segmentLength);
+    const length = elevation[heads - 1];
+    for (let i = 0; i < heads; i++) elevation[i] = last * (elevation[i] / length);
+    return elevation;
   }
   if (grid.length > 1 && grid.some((row) => row.length > 1)) {
     throw new InvalidInput(`rise takes one value, one row or one column; got ${describe(rise)}`);
@@ -266,13 +274,19 @@ interface Regulators {
   readonly loss: Along;
 }
 
+const NO_REGULATORS: Regulators = {
+  set: { name: "regulator", counted: "rows", values: [Infinity] },
+  loss: { name: "regulator", counted: "rows", values: [0] },
+};
+
 /**
  * Blank: none. One value or one row of two: for every head. A column or two: one row per head, and
  * rows without a set pressure beyond `most` heads are left out.
  */
 function readRegulators(u: Units, regulator: Cell, most: number): Regulators {
   const grid = rows(regulator);
-  const width = grid[0]?.length ?? 0;
+  if (grid.length === 0) return NO_REGULATORS;
+  const width = grid[0].length;
   if (width > 2 || grid.some((row) => row.length !== width)) {
     throw new InvalidInput(
       `regulator takes one set pressure, one per head, or two columns (set, loss); got ${describe(regulator)}`,
@@ -283,8 +297,8 @@ function readRegulators(u: Units, regulator: Cell, most: number): Regulators {
   const forAll = count <= 1;
   const set: number[] = [];
   const loss: number[] = [];
-  for (let i = 0; i < Math.max(count, 1); i++) {
-    const [setCell, lossCell] = (grid[i] ?? [null]) as [Cell, Cell?];
+  for (let i = 0; i < count; i++) {
+    const [setCell, lossCell] = grid[i] as [Cell, Cell?];
     const place = forAll ? "regulator" : `regulator of head ${i + 1}`;
     const none = isNone(setCell);
     set.push(none ? Infinity : u.pressure.readAt(place, setCell, above(0)));

@@ -4,7 +4,7 @@ import { readCurve } from "./curve";
 import { readPairs } from "./discharge";
 import { above, anyNumber, atLeast, wholeNumber } from "./limits";
 import { type LineCells, readHeads, readLine } from "./line";
-import { keyOf, Memory } from "./memory";
+import { Memory } from "./memory";
 import { readNumber } from "./numbers";
 import { type Spill, spillPairs } from "./table";
 import { readUnits, type Units } from "./units";
@@ -36,7 +36,7 @@ export function askLinesOnPump(cells: LinesOnPumpCells): AskedLines {
   const given = [cells.curve, cells.lift, cells.running, cells.main, cells.feeder, cells.heads];
   const line = [cells.spacing, cells.inside, cells.discharge, cells.units, cells.rise];
   const tail = [cells.regulator, cells.friction, cells.first, cells.riser];
-  return memory.recall(keyOf([...given, ...line, ...tail]), () => {
+  return memory.recall([...given, ...line, ...tail], () => {
     const u = readUnits(cells.units);
     const system = {
       curve: readCurve(u, "curve", cells.curve, atLeast(0)),
@@ -65,7 +65,10 @@ export function linesRunningTable({ u, running }: AskedLines): Spill {
   return spillPairs([
     [{ header: "flow of all lines", unit: u.flow.unit }, u.flow.give(running.flow)],
     [{ header: "pump head", unit: u.length.unit }, u.length.give(running.pumpHead)],
-    [{ header: "riser pressure", unit: u.pressure.unit }, u.pressure.give(running.riserPressure)],
+    [
+      { header: "hydrant pressure", unit: u.pressure.unit },
+      u.pressure.give(running.hydrantPressure),
+    ],
     [
       { header: "lateral inlet pressure", unit: u.pressure.unit },
       u.pressure.give(running.inletPressure),
@@ -74,6 +77,9 @@ export function linesRunningTable({ u, running }: AskedLines): Spill {
       { header: "lowest nozzle pressure", unit: u.pressure.unit },
       u.pressure.give(running.lowestPressure),
     ],
-    [{ header: "average head flow", unit: u.flow.unit }, u.flow.give(running.averageHeadFlow)],
+    [
+      { header: "average flow per sprinkler", unit: u.flow.unit },
+      u.flow.give(running.averageHeadFlow),
+    ],
   ]);
 }

@@ -11,7 +11,7 @@ export function readPricedTubing(u: Units, cell: Cell): PricedTubing[] {
   const columns = `two columns, inside diameter (${u.diameter.unit}) and price per ${u.length.unit}`;
   const sizes = readPairs("tubing", cell, columns).map(([bore, price], i) => ({
     bore: u.diameter.readAt(`tubing row ${i + 1} inside diameter`, bore, above(0)),
-    // A price per length of the call, as a price per metre.
+    // A price per length of the call, as a price per meter.
     price: readNumber(`tubing row ${i + 1} price`, price, above(0)) / u.length.toSI(1),
   }));
   sizes.sort((a, b) => b.bore - a.bore);

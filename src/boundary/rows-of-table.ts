@@ -32,12 +32,14 @@ export function readTable(name: string, cell: Cell, shape: TableShape): Cell[][]
     throw new InvalidInput(`${name} must be ${shape.columns}; got ${describe(cell)}`);
   }
   const body = grid.slice(count > 1 && isHeader(grid[0]) ? 1 : 0, count);
-  if (body.length < shape.least || body.length > shape.most) {
-    throw new InvalidInput(
-      `${name} must have ${shape.least} to ${shape.most} rows; got ${body.length}`,
-    );
-  }
+  requireRows(name, body.length, shape.least, shape.most);
   return body;
+}
+
+export function requireRows(name: string, count: number, least: number, most: number): void {
+  if (count < least || count > most) {
+    throw new InvalidInput(`${name} must have ${least} to ${most} rows; got ${count}`);
+  }
 }
 
 /** Whether a row is of headers: words in every cell. A number typed as text is none. */
@@ -49,5 +51,10 @@ function isHeader(row: readonly Cell[]): boolean {
 
 /** As readTable; no rows where the argument is left out or blank all through. */
 export function readOptionalTable(name: string, cell: Cell, shape: TableShape): Cell[][] {
-  return rows(cell).flat().every(isBlank) ? [] : readTable(name, cell, shape);
+  return isAllBlank(cell) ? [] : readTable(name, cell, shape);
+}
+
+/** Left out, or blank all through. */
+export function isAllBlank(cell: Cell): boolean {
+  return rows(cell).flat().every(isBlank);
 }

@@ -4,7 +4,7 @@ import type { Cell } from "./cell";
 import { above, wholeNumber } from "./limits";
 import { readHeads, readLine } from "./line";
 import { readNumber } from "./numbers";
-import { keyOf, Memory } from "./memory";
+import { Memory } from "./memory";
 import { readUnits, type Units } from "./units";
 
 /** The cells of a line with a known inlet pressure, in the order of the sheet functions. */
@@ -27,14 +27,14 @@ export interface Asked {
   readonly solved: SolvedLine;
 }
 
-/** More lines than a sheet compares side by side; the longest takes some 25 kB. */
+/** More lines than a sheet compares side by side; the longest takes some 45 kB. */
 const LINES_KEPT = 100;
 
 const memory = new Memory<Asked>(LINES_KEPT);
 
 /** Reads and solves a line, once for all the cells that ask about it. */
 export function askLine(cells: SolvedLineCells): Asked {
-  return memory.recall(keyOf(cells), () => {
+  return memory.recall(cells, () => {
     const [inlet, heads, spacing, inside, discharge, units, ...tail] = cells;
     const [rise, regulator, friction, first, riser] = tail;
     const u = readUnits(units);
@@ -55,7 +55,7 @@ export function askLine(cells: SolvedLineCells): Asked {
 /** As askLine, for a function with one value: #N/A where a head runs dry. */
 export function askRunningLine(cells: SolvedLineCells): Asked {
   const asked = askLine(cells);
-  requireAllRunning(asked.solved.headFlow);
+  requireAllRunning(asked.solved);
   return asked;
 }
 

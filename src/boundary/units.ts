@@ -1,7 +1,7 @@
 import * as factor from "../ground/unit-factors";
 import type { Cell } from "./cell";
 import { readOptionalChoice } from "./choices";
-import { between, type Limit } from "./limits";
+import { between, inUnit, type Limit } from "./limits";
 import { checked, readNumber, readNumbers, readOptionalNumber } from "./numbers";
 
 export type System = "US" | "SI";
@@ -60,13 +60,13 @@ export class Measure {
 
   /** "48.4 psi": for messages, three or four digits. */
   say(si: number): string {
-    return `${rounded(this.give(si))} ${this.unit}`;
+    return inUnit(rounded(this.give(si)), this.unit);
   }
 }
 
 /** Enough digits to act on, none to distract. */
 export function rounded(value: number): string {
-  return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 5 : 3)));
+  return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 4 : 3)));
 }
 
 /** Every quantity of the catalogue's unit table. */
@@ -88,6 +88,8 @@ export interface Units {
   readonly fieldVolume: Measure;
   readonly speed: Measure;
   readonly temperature: Measure;
+  /** A difference of two temperatures. */
+  readonly temperatureChange: Measure;
   readonly power: Measure;
   readonly weight: Measure;
   readonly pull: Measure;
@@ -116,29 +118,30 @@ function build(system: System): Units {
   return {
     system,
     length: choose("ft", factor.FOOT, "m", 1),
-    diameter: choose("in", factor.INCH, "mm", factor.MILLIMETRE),
-    depth: choose("in", factor.INCH, "mm", factor.MILLIMETRE),
+    diameter: choose("in", factor.INCH, "mm", factor.MILLIMETER),
+    depth: choose("in", factor.INCH, "mm", factor.MILLIMETER),
     pressure: choose("psi", factor.PSI, "kPa", factor.KILOPASCAL),
     flow: choose("gpm", factor.US_GALLON / factor.MINUTE, "m³/h", 1 / factor.HOUR),
-    rate: choose("in/h", factor.INCH / factor.HOUR, "mm/h", factor.MILLIMETRE / factor.HOUR),
+    rate: choose("in/h", factor.INCH / factor.HOUR, "mm/h", factor.MILLIMETER / factor.HOUR),
     area: choose("acre", factor.ACRE, "ha", factor.HECTARE),
-    pipeVolume: choose("gal", factor.US_GALLON, "L", factor.LITRE),
+    pipeVolume: choose("gal", factor.US_GALLON, "L", factor.LITER),
     fieldVolume: choose("gal", factor.US_GALLON, "m³", 1),
     speed: choose("ft/s", factor.FOOT, "m/s", 1),
     // °F + 459.67 and °C + 273.15 are the absolute temperatures, in Rankine and kelvin.
     temperature: choose("°F", 5 / 9, "°C", 1, [459.67, factor.ZERO_CELSIUS]),
+    temperatureChange: choose("°F", 5 / 9, "°C", 1),
     power: choose("hp", factor.HORSEPOWER, "kW", factor.KILOWATT),
     weight: choose("lb", factor.POUND, "kg", 1),
     pull: choose("lbf", factor.POUND_FORCE, "N", 1),
-    wind: choose("mph", factor.MILE / factor.HOUR, "km/h", factor.KILOMETRE / factor.HOUR),
-    waterCapacity: choose("in/ft", factor.INCH / factor.FOOT, "mm/m", factor.MILLIMETRE),
+    wind: choose("mph", factor.MILE / factor.HOUR, "km/h", factor.KILOMETER / factor.HOUR),
+    waterCapacity: choose("in/ft", factor.INCH / factor.FOOT, "mm/m", factor.MILLIMETER),
     viscosity: choose("ft²/s", factor.FOOT ** 2, "m²/s", 1),
     density: choose("lb/ft³", factor.POUND / factor.FOOT ** 3, "kg/m³", 1),
     dailyDepth: choose(
       "in/day",
       factor.INCH / factor.DAY,
       "mm/day",
-      factor.MILLIMETRE / factor.DAY,
+      factor.MILLIMETER / factor.DAY,
     ),
   };
 }
@@ -163,7 +166,7 @@ export const degrees = new Measure("degrees", Math.PI / 180, "SI");
 /** MJ/m² a day, as W/m² inside. */
 export const radiation = new Measure("MJ/m²/day", factor.MEGAJOULE / factor.DAY, "SI");
 /** What a catch can's cylinder reads, in both systems. */
-export const millilitres = new Measure("mL", factor.LITRE / 1000, "SI");
+export const milliliters = new Measure("mL", factor.LITER / 1000, "SI");
 
 /** A length whose unit does not matter, because only lengths of the same one come back. */
 export const anyLength = new Measure("", 1, "SI");

@@ -5,10 +5,10 @@
  */
 export const DEFAULT_NAMESPACE = "IRRIG";
 
-type TokenKind =
+export type TokenKind =
   "text" | "sheet" | "number" | "name" | "operator" | "open" | "close" | "comma" | "other";
 
-interface Token {
+export interface Token {
   readonly kind: TokenKind;
   readonly text: string;
 }
@@ -25,7 +25,8 @@ const PATTERNS: readonly (readonly [TokenKind, RegExp])[] = [
   ["operator", /<=|>=|<>|[-+*/^&=<>%:!;@#]/y],
 ];
 
-function tokens(formula: string): Token[] {
+/** A formula in tokens, every character in one of them. */
+export function tokens(formula: string): Token[] {
   const found: Token[] = [];
   let at = 0;
   while (at < formula.length) {

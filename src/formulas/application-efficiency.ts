@@ -11,7 +11,7 @@ import { NoAnswer } from "../ground/domain-error";
  *
  * Source: Keller and Bliesner (1990), Sprinkle and Trickle Irrigation, chapter 6, from memory. It
  * fits depths that scatter normally, for which DE = 1 − z √(π/2) (1 − CU), z the normal deviate that
- * a share 1 − a lies above, within 0.04 (1 − CU) from half the area to 95 %, the ends of its table.
+ * a share 1 − a lies above, within 0.04 (1 − CU) from half the area to 95%, the ends of its table.
  * Leakage is not included. Example: CU 0.86, adequacy 0.8: 0.853.
  */
 export const LEAST_ADEQUACY = 0.5;

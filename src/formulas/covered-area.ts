@@ -10,6 +10,9 @@ export interface Cover {
   readonly beyond: number;
 }
 
+/** Less of a strip than this beyond the edge is rounding. */
+const ROUNDING = 1e-12;
+
 /**
  * What the strip of a run, a move wide, waters inside the corners and beyond them. Obstacles count
  * as field.
@@ -18,7 +21,9 @@ export function coverOf(field: TurnedField, run: FieldRun, move: number): Cover 
   const low = run.across - move / 2;
   const high = run.across + move / 2;
   const covered = areaInBox(field.corners, run.wetFrom, run.wetTo, low, high);
-  return { covered, beyond: Math.max(0, (run.wetTo - run.wetFrom) * move - covered) };
+  const strip = (run.wetTo - run.wetFrom) * move;
+  const beyond = strip - covered;
+  return { covered, beyond: beyond > ROUNDING * strip ? beyond : 0 };
 }
 
 /**

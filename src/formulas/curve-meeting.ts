@@ -25,7 +25,7 @@ export interface Meetings {
 const SAME = 1e-12;
 
 /**
- * Every place where two piecewise cubic curves meet. On each stretch between neighbouring points of
+ * Every place where two piecewise cubic curves meet. On each stretch between neighboring points of
  * either curve their gap is one cubic; split at its turning points it rises or falls throughout, so
  * the signs at the two ends tell whether there is a root, and bisection finds it. None is missed.
  */

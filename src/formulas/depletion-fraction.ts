@@ -1,4 +1,4 @@
-import { DAY, MILLIMETRE } from "../ground/unit-factors";
+import { DAY, MILLIMETER } from "../ground/unit-factors";
 
 /** The bounds that FAO-56 sets to an adjusted fraction. */
 const LEAST = 0.1;
@@ -15,6 +15,6 @@ const GREATEST = 0.8;
  */
 export function depletionFractionAt(tabled: number, cropUse: number | undefined): number {
   if (cropUse === undefined) return tabled;
-  const millimetresADay = (cropUse * DAY) / MILLIMETRE;
-  return Math.min(GREATEST, Math.max(LEAST, tabled + 0.04 * (5 - millimetresADay)));
+  const millimetersADay = (cropUse * DAY) / MILLIMETER;
+  return Math.min(GREATEST, Math.max(LEAST, tabled + 0.04 * (5 - millimetersADay)));
 }

@@ -63,7 +63,8 @@ export function chartLaw(pressures: readonly number[], flows: readonly number[])
   };
 }
 
-function pieceAt(law: DischargeLaw, pressure: number): number {
+/** Which piece of the chart a pressure is on: at a break, the one above it. */
+export function pieceAt(law: DischargeLaw, pressure: number): number {
   let piece = 0;
   while (piece < law.breaks.length && pressure >= law.breaks[piece]) piece++;
   return piece;
@@ -77,11 +78,6 @@ export function headFlow(law: DischargeLaw, pressure: number): number {
   // A square root is several times faster than a power, and this is the solver's inner loop.
   const power = exponent === 0.5 ? Math.sqrt(pressure) : pressure ** exponent;
   return law.coefficients[piece] * power;
-}
-
-/** How fast the flow rises with the pressure, m³/s per Pa, at a pressure above 0. */
-export function headFlowSlope(law: DischargeLaw, pressure: number, flow: number): number {
-  return (law.exponents[pieceAt(law, pressure)] * flow) / pressure;
 }
 
 /** A flow this near to a flat piece's own came from it, through units and back. */

@@ -1,9 +1,9 @@
 import { heldCoarseness } from "./coarseness-index";
 import { NoAnswer } from "../ground/domain-error";
-import { DAY, HOUR, KILOMETRE, MILLIMETRE } from "../ground/unit-factors";
+import { DAY, HOUR, KILOMETER, MILLIMETER } from "../ground/unit-factors";
 
-const MILLIMETRES_A_DAY = MILLIMETRE / DAY;
-const KILOMETRES_AN_HOUR = KILOMETRE / HOUR;
+const MILLIMETERS_A_DAY = MILLIMETER / DAY;
+const KILOMETERS_AN_HOUR = KILOMETER / HOUR;
 
 /** The least fraction that the CIGR handbook gives the equation. */
 const LEAST_PORTION = 0.1;
@@ -28,8 +28,8 @@ export function effectivePortion(
   wind: number,
   coarseness: number,
 ): number {
-  const et = evapotranspiration / MILLIMETRES_A_DAY;
-  const w = wind / KILOMETRES_AN_HOUR;
+  const et = evapotranspiration / MILLIMETERS_A_DAY;
+  const w = wind / KILOMETERS_AN_HOUR;
   const gained = 0.976 + 0.005 * et - 0.00017 * et ** 2 + 0.0012 * w;
   const lost = 0.00043 * et + 0.00018 * w + 0.000016 * et * w;
   const portion = gained - heldCoarseness(coarseness) * lost;

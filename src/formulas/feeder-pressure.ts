@@ -10,14 +10,14 @@ export interface Feeder {
   readonly flow: number;
   readonly bore: number;
   readonly length: number;
-  /** Ground from the riser up to the lateral's inlet, m; negative downhill. */
+  /** Ground from the hydrant up to the lateral's inlet, m; negative downhill. */
   readonly rise: number;
   readonly friction: FrictionLaw;
   /** Sum of the resistance coefficients of its fittings. */
   readonly fittings: number;
 }
 
-/** Pressure needed at the riser, Pa: the energy equation along the feeder. */
+/** Pressure needed at the hydrant, Pa: the energy equation along the feeder. */
 export function feederPressure(feeder: Feeder): number {
   const { inletPressure, flow, bore, length, rise, friction, fittings } = feeder;
   const pressure =
@@ -27,7 +27,7 @@ export function feederPressure(feeder: Feeder): number {
     WATER_WEIGHT * rise;
   if (pressure < 0) {
     throw new NoAnswer(
-      "rise falls so far that the lateral gets more than inlet with no pressure at the riser: " +
+      "rise falls so far that the lateral gets more than inlet with no pressure at the hydrant: " +
         "use smaller tubing or a pressure regulator",
     );
   }

@@ -16,7 +16,7 @@ export interface Heading extends Place {
 
 /**
  * Where a straight line on the ground leads: the direct geodesic problem on WGS 84, by C. F. F.
- * Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), good to nanometres. The bearing
+ * Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), good to nanometers. The bearing
  * of the result is that of the line at its end, a little turned as the meridians draw together.
  * Example: 2000 m due east along the equator are 0.017 966 31 degrees of longitude.
  */

@@ -21,19 +21,27 @@ export type Ground = (point: Point) => number | undefined;
 export function groundOf(spots: readonly Spot[]): Ground {
   const near = noDistance(spots);
   requireApart(spots, near);
-  const { triangles } = new Delaunator(
-    spots.flatMap(({ x, y }) => [x - spots[0].x, y - spots[0].y]),
-  );
+  const corners = new Delaunator(spots.flatMap(({ x, y }) => [x - spots[0].x, y - spots[0].y]))
+    .triangles;
+  const triangles: Ground[] = [];
+  for (let i = 0; i < corners.length; i += 3) {
+    const triangle = triangleOf(
+      spots[corners[i]],
+      spots[corners[i + 1]],
+      spots[corners[i + 2]],
+      near,
+    );
+    if (triangle !== undefined) triangles.push(triangle);
+  }
   if (triangles.length === 0) {
     throw new InvalidInput("spots lie on one line: three of them must form a triangle");
   }
   // Heads of a line are asked for in turn, and most lie in the triangle of the one before.
   let last = 0;
   return (point) => {
-    for (let tried = 0; tried < triangles.length; tried += 3) {
+    for (let tried = 0; tried < triangles.length; tried++) {
       const at = (last + tried) % triangles.length;
-      const [a, b, c] = [spots[triangles[at]], spots[triangles[at + 1]], spots[triangles[at + 2]]];
-      const height = heightIn(a, b, c, point, near);
+      const height = triangles[at](point);
       if (height !== undefined) {
         last = at;
         return height;
@@ -62,21 +70,27 @@ function requireApart(spots: readonly Spot[], near: number): void {
   }
 }
 
-/** Height in one triangle; a place on its edge, but for rounding, is in it, and none is beyond it. */
-function heightIn(a: Spot, b: Spot, c: Spot, point: Point, near: number): number | undefined {
+/**
+ * Height in one triangle; a place on its edge, but for rounding, is in it, and none is beyond it.
+ * Undefined for three spots of a straight fence, but for rounding: the neighbor has its places.
+ */
+function triangleOf(a: Spot, b: Spot, c: Spot, near: number): Ground | undefined {
   const twice = twiceArea(a, b, c);
   const edge = Math.max(distance(a, b), distance(b, c), distance(c, a));
-  // Three spots of a straight fence, but for rounding: its neighbor has those places.
   if (Math.abs(twice) <= near * edge) return undefined;
   // A share of the height over an edge: as a distance, what counts as none.
   const slack = (near * edge) / Math.abs(twice);
-  const ofA = twiceArea(point, b, c) / twice;
-  const ofB = twiceArea(a, point, c) / twice;
-  const ofC = twiceArea(a, b, point) / twice;
-  if (!(ofA >= -slack && ofB >= -slack && ofC >= -slack)) return undefined;
-  const [heldA, heldB, heldC] = [Math.max(0, ofA), Math.max(0, ofB), Math.max(0, ofC)];
-  const sum = heldA + heldB + heldC;
-  return (heldA / sum) * a.height + (heldB / sum) * b.height + (heldC / sum) * c.height;
+  return (point) => {
+    const ofA = twiceArea(point, b, c) / twice;
+    if (!(ofA >= -slack)) return undefined;
+    const ofB = twiceArea(a, point, c) / twice;
+    if (!(ofB >= -slack)) return undefined;
+    const ofC = twiceArea(a, b, point) / twice;
+    if (!(ofC >= -slack)) return undefined;
+    const [heldA, heldB, heldC] = [Math.max(0, ofA), Math.max(0, ofB), Math.max(0, ofC)];
+    const sum = heldA + heldB + heldC;
+    return (heldA / sum) * a.height + (heldB / sum) * b.height + (heldC / sum) * c.height;
+  };
 }
 
 function twiceArea(a: Point, b: Point, c: Point): number {

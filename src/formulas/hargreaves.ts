@@ -1,4 +1,4 @@
-import { DAY, MEGAJOULE, MILLIMETRE, ZERO_CELSIUS } from "../ground/unit-factors";
+import { DAY, MEGAJOULE, MILLIMETER, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /** Energy that evaporates water, MJ/kg: a MJ/m² is 1/2.45 mm (FAO-56, equation 20). */
 const LATENT_HEAT = 2.45;
@@ -16,7 +16,7 @@ const LATENT_HEAT = 2.45;
 export function hargreaves(coldest: number, warmest: number, extraterrestrial: number): number {
   const mean = (coldest + warmest) / 2 - ZERO_CELSIUS;
   const evaporable = (extraterrestrial * DAY) / MEGAJOULE / LATENT_HEAT; // mm/day
-  const millimetresADay =
+  const millimetersADay =
     0.0023 * Math.max(0, mean + 17.8) * Math.sqrt(warmest - coldest) * evaporable;
-  return (millimetresADay * MILLIMETRE) / DAY;
+  return (millimetersADay * MILLIMETER) / DAY;
 }

@@ -14,7 +14,7 @@ export interface LineLayout {
   readonly segments: readonly number[];
   /** Sizes from the inlet on, and for how many segments each. */
   readonly tubing: readonly { readonly size: string; readonly segments: number }[];
-  /** Sizes from the riser to the line. */
+  /** Sizes from the hydrant to the line. */
   readonly feeder: readonly SizedLength[];
   readonly regulated: boolean;
   /** Length of a roll; undefined where tubing is bought by length. */
@@ -41,7 +41,7 @@ export type Part =
   | "reducing coupler"
   | "end cap"
   | "quick connect"
-  | "riser connection"
+  | "hydrant connection"
   | "backflow device"
   | "flag";
 
@@ -54,7 +54,7 @@ export type Part =
  * - at every head a head, a saddle that fits its segment, a stand and a flag, and a regulator if
  *   the heads are regulated;
  * - a reducing coupler wherever the size changes, from feeder to line too;
- * - for every line an end cap, a quick connect at either end of the feeder, and a riser connection;
+ * - for every line an end cap, a quick connect at either end of the feeder, and a hydrant connection;
  * - one backflow device for the system.
  */
 export function materials(layout: LineLayout): Material[] {
@@ -96,7 +96,7 @@ export function materials(layout: LineLayout): Material[] {
   bill.add("end cap", [endRun.size], lines);
   bill.add("quick connect", [feed[0].size], lines);
   bill.add("quick connect", [feed[feed.length - 1].size], lines);
-  bill.add("riser connection", [], lines);
+  bill.add("hydrant connection", [], lines);
   bill.add("backflow device", [], 1);
   bill.add("flag", [], heads);
   return bill.rows();
@@ -117,7 +117,7 @@ class Bill {
   }
 }
 
-/** Neighbours of one size joined to one run. */
+/** Neighbors of one size joined to one run. */
 function runsOf(parts: readonly SizedLength[]): SizedLength[] {
   const runs: SizedLength[] = [];
   for (const part of parts) {

@@ -44,7 +44,7 @@ function innerSlope(h1: number, h2: number, d1: number, d2: number): number {
   return (w1 + w2) / (w1 / d1 + w2 / d2);
 }
 
-/** `h1`, `d1` belong to the end piece, `h2`, `d2` to its neighbour. */
+/** `h1`, `d1` belong to the end piece, `h2`, `d2` to its neighbor. */
 function endSlope(h1: number, h2: number, d1: number, d2: number): number {
   const threePoint = ((2 * h1 + h2) * d1 - h1 * d2) / (h1 + h2);
   if (threePoint * d1 <= 0) return 0;

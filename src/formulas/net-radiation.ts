@@ -37,13 +37,13 @@ const DARKEST_SKY = 0.3;
 export function netLongwave(
   coldest: number,
   warmest: number,
-  vapourPressure: number,
+  vaporPressure: number,
   solarRadiation: number,
   clearSkyRadiation: number,
 ): number {
   const fourthPower = (temperature: number) => (temperature + KELVIN_OF_EQUATION_39) ** 4;
   const blackbody = (STEFAN_BOLTZMANN * (fourthPower(warmest) + fourthPower(coldest))) / 2;
-  const humidityFactor = 0.34 - 0.14 * Math.sqrt(vapourPressure / KILOPASCAL);
+  const humidityFactor = 0.34 - 0.14 * Math.sqrt(vaporPressure / KILOPASCAL);
   const clearness = Math.min(1, Math.max(DARKEST_SKY, solarRadiation / clearSkyRadiation));
   return blackbody * humidityFactor * (1.35 * clearness - 0.35);
 }

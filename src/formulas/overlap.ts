@@ -5,13 +5,13 @@ import { InvalidInput } from "../ground/domain-error";
  *
  * The catch of one head, depth against distance, is joined by straight lines and turned around the
  * head; heads stand at every `spacing` along the line and every `move` across it, and a place gets
- * the sum of all whose throw reaches it. The depths are those at the centres of the cells of a grid
+ * the sum of all whose throw reaches it. The depths are those at the centers of the cells of a grid
  * over one rectangle between four heads: all rectangles are alike, so these stand for the field.
  *
  * The volume of water is kept: a cone of depth d at the head and throw R has the volume πR²d/3, so
- * the mean over the rectangle is πR²d/(3·spacing·move). With centres the mean of ten cells a side is
- * within 0.2 % of it where the throw is at least half of the wider spacing, and of a hundred within
- * 0.01 %, the less the farther the throw.
+ * the mean over the rectangle is πR²d/(3·spacing·move). With centers the mean of ten cells a side is
+ * within 0.2% of it where the throw is at least half of the wider spacing, and of a hundred within
+ * 0.01%, the less the farther the throw.
  */
 export interface RadialCatch {
   /** Depth at the head, one step out, two steps out and so on; beyond the last, none. */
@@ -55,9 +55,9 @@ export function overlapGrid(
         `(${Math.min(spacing, move)}): check step, spacing and move`,
     );
   }
-  const centres = Array.from({ length: cells }, (_, i) => (i + 0.5) / cells);
-  return centres.map((across) =>
-    centres.map((along) => depthAt(radial, reach, along * spacing, across * move, spacing, move)),
+  const centers = Array.from({ length: cells }, (_, i) => (i + 0.5) / cells);
+  return centers.map((across) =>
+    centers.map((along) => depthAt(radial, reach, along * spacing, across * move, spacing, move)),
   );
 }
 

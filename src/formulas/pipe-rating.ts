@@ -1,3 +1,4 @@
+import { NOMINAL_PRESSURES, PIPE_MATERIALS } from "../tables/pipe-materials";
 import type { PipeSeries } from "../tables/pipe-sizes";
 import {
   INCH_FACTORS,
@@ -5,6 +6,7 @@ import {
   type TemperatureFactors,
 } from "../tables/temperature-factors";
 import { NoAnswer } from "../ground/domain-error";
+import { KILOPASCAL } from "../ground/unit-factors";
 
 /**
  * Allowable working pressure of a pipe from its wall's design stress S:
@@ -34,7 +36,7 @@ function interpolated(factors: TemperatureFactors, temperature: number): number 
   const above = factors.findIndex(([end]) => temperature <= end * (1 + ROUNDING));
   if (above < 0) {
     throw new NoAnswer(
-      "temperature is above the published table: ask the pipe's maker what it carries there",
+      "temperature is above the published table: ask the pipe's manufacturer what it carries there",
     );
   }
   const [warm, warmFactor] = factors[above - 1];
@@ -42,13 +44,30 @@ function interpolated(factors: TemperatureFactors, temperature: number): number 
   return warmFactor + ((temperature - warm) / (hot - warm)) * (hotFactor - warmFactor);
 }
 
-/** Allowable working pressure, Pa, reduced for the temperature (K) where one is given. */
+const BAR = 100 * KILOPASCAL;
+
+/**
+ * The pressure class that the metric standard gives an SDR, Pa, for the weakest of its materials
+ * that is at least as strong as the design stress; none for an SDR that it does not list.
+ */
+function nominalPressure(designStress: number, rating: number): number {
+  const classes = NOMINAL_PRESSURES.get(rating);
+  if (classes === undefined) return Infinity;
+  return (designStress <= PIPE_MATERIALS.PE80.designStress ? classes.PE80 : classes.PE100) * BAR;
+}
+
+/**
+ * Allowable working pressure, Pa, reduced for the temperature (K) where one is given. Metric pipe is
+ * never rated above its nominal pressure: fittings, tests and markings go by that.
+ */
 export function reducedRating(
   series: PipeSeries,
   designStress: number,
   rating: number,
   temperature?: number,
 ): number {
-  const full = pipeRating(series, designStress, rating);
+  const byStress = pipeRating(series, designStress, rating);
+  const full =
+    series === "ISO PE" ? Math.min(byStress, nominalPressure(designStress, rating)) : byStress;
   return temperature === undefined ? full : full * temperatureFactor(series, temperature);
 }

@@ -33,7 +33,7 @@ export interface Series {
  * A chart joins the points of a series without lifting the pen, and a gap is not drawn alike by all
  * hosts. So lines are drawn as a comb: near end, far end, back, on to the next near end; and feeders
  * go from near end to hydrant and back, on along the near ends. Runs beyond the first of their row
- * are a comb of their own, or the pen would cross what lies between. Circles to keep clear are dots.
+ * are rows of dots, because the pen would cross what they lie behind; so are circles to keep clear.
  *
  * Everything is shifted so that it lies in the middle of a square from 0 to its side, and the frame
  * is two opposite corners of that square: two axes that show it have one scale. A series without
@@ -56,7 +56,7 @@ export function planDrawing(parts: PlanParts, rows: number): Series[] {
     { name: "hydrants", points: parts.hydrants },
     { name: "keep clear", points: dottedCircles(parts.obstacles, rows) },
     { name: "frame", points: [] },
-    { name: "lines apart", points: comb(apart) },
+    { name: "lines apart", points: dottedLines(apart, rows) },
   ];
   const { shift, side } = squareAround(series.flatMap(({ points }) => points));
   const corner = { x: 0, y: 0 };
@@ -129,19 +129,34 @@ function feeders(
   return path;
 }
 
-/** Dots on a circle: enough to see it, as many as there is room for. */
+/** Dots that show a line or a circle: as many as there is room for, within reason. */
 const MOST_DOTS = 36;
-const LEAST_DOTS = 6;
+
+function dotsEach(count: number, rows: number, least: number): number {
+  const room = Math.floor(rows / Math.max(1, count));
+  return Math.max(least, Math.min(MOST_DOTS, room));
+}
 
 function dottedCircles(obstacles: readonly Obstacle[], rows: number): Point[] {
-  const room = Math.floor(rows / Math.max(1, obstacles.length));
-  const dots = Math.max(LEAST_DOTS, Math.min(MOST_DOTS, room));
+  const dots = dotsEach(obstacles.length, rows, 6);
   return obstacles.flatMap(({ x, y, radius }) =>
     Array.from({ length: dots }, (_, i) => {
       const angle = (2 * Math.PI * i) / dots;
       return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
     }),
   );
+}
+
+/** From near end to last head, both included. */
+function dottedLines(lines: readonly DrawnLine[], rows: number): Point[] {
+  const dots = dotsEach(lines.length, rows, 2);
+  return lines.flatMap(({ near, places }) => {
+    const last = places[places.length - 1];
+    return Array.from({ length: dots }, (_, i) => {
+      const share = i / (dots - 1);
+      return { x: near.x + share * (last.x - near.x), y: near.y + share * (last.y - near.y) };
+    });
+  });
 }
 
 function squareAround(points: readonly Point[]) {

@@ -1,10 +1,10 @@
-import { vapourPressureAtDewPoint } from "./actual-vapour-pressure";
+import { vaporPressureAtDewPoint } from "./actual-vapor-pressure";
 import { barometricPressure, psychrometricConstant } from "./barometric-pressure";
 import { extraterrestrialRadiation } from "./extraterrestrial-radiation";
 import { netLongwave, netShortwave } from "./net-radiation";
-import { meanSaturationVapourPressure, saturationSlope } from "./saturation-vapour-pressure";
+import { meanSaturationVaporPressure, saturationSlope } from "./saturation-vapor-pressure";
 import { clearSkyRadiation } from "./solar-radiation";
-import { DAY, KILOPASCAL, MEGAJOULE, MILLIMETRE, ZERO_CELSIUS } from "../ground/unit-factors";
+import { DAY, KILOPASCAL, MEGAJOULE, MILLIMETER, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /** What the combination equation weighs. */
 export interface Evaporation {
@@ -39,9 +39,9 @@ export function penmanMonteith(day: Evaporation): number {
   const { wind, slope, psychrometric } = day;
   const energy = ((day.netRadiation - day.soilHeat) * DAY) / MEGAJOULE;
   const drying = (900 / (day.temperature - ZERO_CELSIUS + 273)) * wind * (day.deficit / KILOPASCAL);
-  const millimetresADay =
+  const millimetersADay =
     (0.408 * slope * energy + psychrometric * drying) / (slope + psychrometric * (1 + 0.34 * wind));
-  return (millimetresADay * MILLIMETRE) / DAY;
+  return (millimetersADay * MILLIMETER) / DAY;
 }
 
 /** A day's weather at a place. */
@@ -64,24 +64,24 @@ export interface WeatherDay {
 
 /**
  * Evapotranspiration of the reference grass on a day, m/s of water: the daily procedure of FAO-56,
- * chapters 3 and 4, step by step; soil heat is 0 over a day (equation 42). Air that holds more vapour
+ * chapters 3 and 4, step by step; soil heat is 0 over a day (equation 42). Air that holds more vapor
  * than the day's temperatures can is taken as saturated, and a day that would give dew as 0. Example:
  * 3.9 mm/day at 50°48′ north on 6 July (Example 18).
  */
 export function referenceEvapotranspiration(day: WeatherDay): number {
   const { coldest, warmest, solarRadiation } = day;
   const temperature = (coldest + warmest) / 2; // equation 9
-  const vapourPressure = vapourPressureAtDewPoint(day.dewPoint);
+  const vaporPressure = vaporPressureAtDewPoint(day.dewPoint);
   const extraterrestrial = extraterrestrialRadiation(day.latitude, day.day);
   const clearSky = clearSkyRadiation(day.elevation, extraterrestrial);
   const evaporation = penmanMonteith({
     netRadiation:
       netShortwave(solarRadiation) -
-      netLongwave(coldest, warmest, vapourPressure, solarRadiation, clearSky), // equation 40
+      netLongwave(coldest, warmest, vaporPressure, solarRadiation, clearSky), // equation 40
     soilHeat: 0,
     temperature,
     wind: day.wind,
-    deficit: Math.max(0, meanSaturationVapourPressure(coldest, warmest) - vapourPressure),
+    deficit: Math.max(0, meanSaturationVaporPressure(coldest, warmest) - vaporPressure),
     slope: saturationSlope(temperature),
     psychrometric: psychrometricConstant(barometricPressure(day.elevation)),
   });

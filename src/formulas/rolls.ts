@@ -2,7 +2,7 @@ import { partsToCover, wholeParts } from "./whole-parts";
 
 /**
  * Whole rolls that hold a length, with a fraction more for waste. Counting; example: 1260 ft and
- * 5 % of waste take five rolls of 300 ft.
+ * 5% of waste take five rolls of 300 ft.
  */
 export function rollsFor(length: number, roll: number, waste = 0): number {
   return partsToCover(length * (1 + waste), roll);

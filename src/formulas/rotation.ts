@@ -1,5 +1,5 @@
 import { NoAnswer } from "../ground/domain-error";
-import { setsADay } from "./sets-a-day";
+import { daysASet, HOURS_A_DAY, setsADay } from "./sets-a-day";
 
 /** What one line does in one set. */
 export interface Turn {
@@ -11,46 +11,66 @@ export interface Turn {
   readonly position: number;
 }
 
-const HOURS_A_DAY = 24;
+const DAYS_A_WEEK = 7;
+
+/** How a field is gone round. Times in hours. */
+export interface Round {
+  readonly lines: number;
+  readonly positions: number;
+  readonly set: number;
+  /** To drain, move and start again. */
+  readonly move: number;
+  /** Hours of a day for sets and moves. */
+  readonly workday: number;
+  /** Hour of the first set of a day. */
+  readonly start: number;
+  /** Each line goes through its block from the last position to the first. */
+  readonly back: boolean;
+  /** Days of a week without a move, at its end. */
+  readonly daysOff: number;
+}
 
 /**
  * The rotation of some lines over the positions of a field, once round, as a worker follows it.
  *
- * Each line takes a block of neighbouring positions, so that every move is to the next one; where the
- * positions cannot be shared out evenly the first lines have one more. All lines start their sets at
- * the same hours: the first of a day at `start`, then as many whole sets as the working day holds,
- * each followed by the time to move. A working day that runs past midnight shows the calendar day
- * and hour there. Lines beyond the number of positions stay idle. Times in hours.
+ * Each line takes a block of neighboring positions, so that every move is to the next one; where the
+ * positions cannot be shared out evenly the first lines have one more. Going back, the next time
+ * round begins where this one ended. All lines start their sets at the same hours: the first of a
+ * day at `start`, then as many whole sets as the working day holds, each followed by the time to
+ * move; a set that takes days starts at `start` and the next one that many working days later. A
+ * working day that runs past midnight shows the calendar day and hour there. Weeks count from the
+ * first day. Lines beyond the number of positions stay idle.
  */
-export function rotation(
-  lines: number,
-  positions: number,
-  set: number,
-  move: number,
-  workday: number,
-  start: number,
-): Turn[] {
+export function rotation(round: Round): Turn[] {
+  const { lines, positions, set, move, workday, start, back, daysOff } = round;
   const perDay = setsADay(set, move, workday);
   if (perDay === 0) {
     throw new NoAnswer(
-      `no whole set fits into a day: hours + movehours is ${set + move}, dayhours is ${workday}`,
+      `no whole set fits into a day: hours + movehours is ${set + move}, dayhours is ${workday}; ` +
+        `give dayhours ${HOURS_A_DAY} where a set runs on unattended`,
     );
   }
+  const daysEach = perDay < 1 ? daysASet(set, move) : 1;
+  const setsEach = Math.max(1, perDay);
+  const workingDays = DAYS_A_WEEK - daysOff;
   const blocks = shareOut(positions, Math.min(lines, positions));
   const turns: Turn[] = [];
   for (let turn = 0; turn < blocks[0].length; turn++) {
-    const workingDay = Math.floor(turn / perDay);
-    const hours = withoutDust(start + (turn % perDay) * (set + move));
-    const day = workingDay + Math.floor(hours / HOURS_A_DAY) + 1;
+    const worked = Math.floor(turn / setsEach) * daysEach;
+    const weekends = Math.floor(worked / workingDays) * daysOff;
+    const hours = withoutDust(start + (turn % setsEach) * (set + move));
+    const day = worked + weekends + Math.floor(hours / HOURS_A_DAY) + 1;
     const hour = withoutDust(hours % HOURS_A_DAY);
     blocks.forEach((block, line) => {
-      if (turn < block.length) turns.push({ day, hour, line: line + 1, position: block[turn] });
+      if (turn >= block.length) return;
+      const position = block[back ? block.length - 1 - turn : turn];
+      turns.push({ day, hour, line: line + 1, position });
     });
   }
   return turns;
 }
 
-/** Positions 1 … n in blocks of neighbours, the first blocks one larger where it does not divide. */
+/** Positions 1 … n in blocks of neighbors, the first blocks one larger where it does not divide. */
 export function shareOut(positions: number, lines: number): number[][] {
   const least = Math.floor(positions / lines);
   const larger = positions % lines;

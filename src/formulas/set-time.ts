@@ -3,7 +3,7 @@
  * what reaches the root zone is what is discharged times the application efficiency.
  *
  * Source: USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11: gross depth is net depth
- * over efficiency, set time is gross depth over rate. Example: 2.4 in net at 70 % is 3.43 in gross,
+ * over efficiency, set time is gross depth over rate. Example: 2.4 in net at 70% is 3.43 in gross,
  * 6.86 h at 0.5 in/h.
  */
 

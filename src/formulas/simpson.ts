@@ -27,19 +27,19 @@ export function integrate(
     tolerance: number,
     depth: number,
   ): number => {
-    const centre = (a + b) / 2;
-    const fLeft = f((a + centre) / 2);
-    const fRight = f((centre + b) / 2);
-    const first = simpson(centre - a, fa, fLeft, fm);
-    const second = simpson(b - centre, fm, fRight, fb);
+    const center = (a + b) / 2;
+    const fLeft = f((a + center) / 2);
+    const fRight = f((center + b) / 2);
+    const first = simpson(center - a, fa, fLeft, fm);
+    const second = simpson(b - center, fm, fRight, fb);
     const difference = first + second - estimate;
     // A difference that is not a number ends it too: more halves would not make it one.
     if (depth === DEEPEST || !(Math.abs(difference) > 15 * tolerance)) {
       return first + second + difference / 15;
     }
     return (
-      refine(a, centre, fa, fLeft, fm, first, tolerance / 2, depth + 1) +
-      refine(centre, b, fm, fRight, fb, second, tolerance / 2, depth + 1)
+      refine(a, center, fa, fLeft, fm, first, tolerance / 2, depth + 1) +
+      refine(center, b, fm, fRight, fb, second, tolerance / 2, depth + 1)
     );
   };
   return refine(from, to, left, middle, right, whole, relativeTolerance * Math.abs(whole), 0);

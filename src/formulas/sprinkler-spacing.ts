@@ -6,15 +6,12 @@ export interface LargestSpacing {
   readonly between: number;
 }
 
-/** A wind typed as the limit itself, in whatever unit, belongs to the limit's row. */
-const ROUNDING = 1e-9;
-
 /**
  * Largest spacing of heads along the line and of positions of the line, m, for a wetted diameter
- * (m) and a wind speed (m/s).
+ * (m) and a wind speed (m/s); a wind on the limit of a class belongs to it.
  */
 export function largestSpacing(wettedDiameter: number, wind: number): LargestSpacing {
-  const row = BETWEEN_POSITIONS.find((entry) => wind <= entry.wind * (1 + ROUNDING));
+  const row = BETWEEN_POSITIONS.find((entry) => wind <= entry.wind);
   return {
     along: ALONG_THE_LINE * wettedDiameter,
     between: (row as (typeof BETWEEN_POSITIONS)[number]).share * wettedDiameter,

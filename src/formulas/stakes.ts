@@ -12,7 +12,7 @@ export interface Flag {
   readonly place?: Heading;
 }
 
-/** A flag for every head, at the end of each segment (m) from the riser's end of the line. */
+/** A flag for every head, at the end of each segment (m) from the inlet end of the line. */
 export function headFlags(segments: readonly number[], start?: Heading): Flag[] {
   let along = 0;
   return segments.map((segment, i) => {

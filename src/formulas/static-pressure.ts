@@ -4,7 +4,7 @@ import { type MonotoneCurve } from "./monotone-curve";
 
 /**
  * Highest pressure, Pa, that stands in a line while the pump runs against shut valves: the head of
- * the pump's curve at no flow, less the lift from the water to the riser, plus the drop (m) from
+ * the pump's curve at no flow, less the lift from the water to the hydrant, plus the drop (m) from
  * there to the line's lowest point. Hydrostatics; example: 150 ft at no flow, 20 ft of lift and a
  * lowest point 10 ft down are 140 ft of water, 60.6 psi.
  */

@@ -7,7 +7,7 @@ import { waterDensity } from "./water-density";
  *
  * Source: IAPWS SR6-08, Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa
  * (2011); Pátek et al., Journal of Physical and Chemical Reference Data 38 (2009). Valid from −20 to
- * 110 °C within 1 %. Example: 1.0016 mPa·s at 20 °C.
+ * 110 °C within 1%. Example: 1.0016 mPa·s at 20 °C.
  */
 const TERMS: readonly (readonly [coefficient: number, exponent: number])[] = [
   [280.68, -1.9],

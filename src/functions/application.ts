@@ -3,7 +3,7 @@ import { readEfficiency } from "../boundary/efficiency";
 import { above, atLeast, between, wholeNumber } from "../boundary/limits";
 import { readNumber, readNumbers, readOptionalNumber } from "../boundary/numbers";
 import { column } from "../boundary/table";
-import { millilitres, readUnits } from "../boundary/units";
+import { milliliters, readUnits } from "../boundary/units";
 import {
   applicationEfficiencyFor,
   GREATEST_ADEQUACY,
@@ -29,7 +29,7 @@ const LOW_QUARTER = 0.25;
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -96,7 +96,7 @@ export function applicationCatch(volume: any, opening: any, units?: Units): any 
   const u = readUnits(units);
   return u.depth.give(
     catchDepth(
-      millilitres.read("volume", volume, atLeast(0)),
+      milliliters.read("volume", volume, atLeast(0)),
       u.diameter.read("opening", opening, above(0)),
     ),
   );
@@ -145,7 +145,7 @@ export function applicationDu(catch_: any[][], fraction?: any): any {
  * @param move Distance between positions of the line, in the step's unit, above 0.
  * @param [grid] Cells a side, a whole number up to 100 (blank or 0: 10).
  * @returns Depths in the unit of the radial catch, grid rows by grid columns, without a header: each row runs along the line from head to head, the rows go from one position to the next.
- * @remarks Values at the centres of the cells. Every head and position whose throw reaches a cell is counted, on a field of equal heads without an edge, in still air. The water is kept: the mean of the cells is the head's volume over spacing × move, within 0.2 % at 10 cells a side where the throw is at least half of spacing and of move, and 0.01 % at 100. Give the cells to APPLICATION.CU and APPLICATION.DU. The throw may be up to 10 times the spacing or move.
+ * @remarks Values at the centers of the cells. Every head and position whose throw reaches a cell is counted, on a field of equal heads without an edge, in still air. The water is kept: the mean of the cells is the head's volume over spacing × move, within 0.2% at 10 cells a side where the throw is at least half of spacing and of move, and 0.01% at 100. Give the cells to APPLICATION.CU and APPLICATION.DU. The throw may be up to 10 times the spacing or move.
  * @source Superposition of one head's pattern, as the handbooks overlap catches (Christiansen 1942).
  * @errors #VALUE! for a blank, text or negative value, fewer than two catches, a grid above 100, or a throw of more than 10 spacings or moves.
  * @task what pattern do overlapping heads make?
@@ -243,7 +243,7 @@ export function applicationEffective(et: any, wind: any, coarseness: any, units?
  * @param adequacy Share of the area that must get at least the net depth, a fraction from 0.5 to 0.95 (0.8 is common for field crops, 0.9 for high-value ones: common practice).
  * @param [effective] Part of the discharge that reaches the ground, a fraction above 0 up to 1, as APPLICATION.EFFECTIVE gives it (blank or 0: 1, no loss in the air).
  * @returns Fraction.
- * @remarks (1 + (6.06 − 24.9a + 34.9a² − 18.6a³)(1 − cu)) × effective, never above effective; published with a in percent, coefficients from memory. It stands for depths that scatter normally and holds from half of the area to 95 %. Leakage is not included.
+ * @remarks (1 + (6.06 − 24.9a + 34.9a² − 18.6a³)(1 − cu)) × effective, never above effective; published with a in percent, coefficients from memory. It stands for depths that scatter normally and holds from half of the area to 95%. Leakage is not included.
  * @source Keller and Bliesner (1990), Sprinkle and Trickle Irrigation; from memory.
  * @errors #VALUE! for a blank or text, a fraction above 1, or an adequacy outside 0.5 to 0.95; #N/A where cu is so low that no depth is enough.
  * @task what efficiency do I plan with?

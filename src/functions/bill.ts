@@ -20,7 +20,7 @@ import { rollsFor } from "../formulas/rolls";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -31,17 +31,17 @@ enum Units {
  * @param heads Heads on each line, a whole number from 1 to 500.
  * @param spacing Distance between heads (ft, m), above 0: one value, or a row or column with one per segment from the inlet on.
  * @param tubing Sizes from the inlet on: two columns, size as text and number of segments; the segments add up to the heads.
- * @param feeder Feeder of each line, from the riser on: one or more rows of size as text and length (ft, m).
+ * @param feeder Feeder of each line, from the hydrant on: one or more rows of size as text and length (ft, m).
  * @param [units] "US" (blank) or "SI".
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0; blank or 0: the spacing.
  * @param [regulated] TRUE for a regulator under every head; FALSE or blank for none.
  * @param [roll] Length of a roll (ft, m), above 0: tubing is then counted in whole rolls. Blank or 0: tubing by length.
  * @param [spare] Tubing beyond the last head of each line, for the cap (ft, m), 0 or more; blank or 0 is none.
  * @returns A header row, then item, quantity and unit. Items that are not needed have no row.
- * @remarks Counting rules, each common practice without a published source. Tubing: segments, spare and feeders by size; rolls pooled over the lines, what is left of one begins the next run, and a straight coupler joins wherever a roll ends inside a run. At each head: a head, a saddle for its segment's size, a stand, a flag, and a regulator if regulated. A reducing coupler wherever the size changes, from feeder to line too. For each line: an end cap, a quick connect at either end of the feeder, and a riser connection with valve, gauge and screen. One backflow device for the system. Pump, main and risers are not in it, nor clamps, tools and reserves.
+ * @remarks Counting rules, each common practice without a published source. Tubing: segments, spare and feeders by size; rolls pooled over the lines, what is left of one begins the next run, and a straight coupler joins wherever a roll ends inside a run. At each head: a head, a saddle for its segment's size, a stand, a flag, and a regulator if regulated. A reducing coupler wherever the size changes, from feeder to line too. For each line: an end cap, a quick connect at either end of the feeder, and a hydrant connection with valve, gauge and screen. One backflow device for the system. Pump, main and risers are not in it, nor clamps, tools and reserves.
  * @source Counting; the rules are common practice.
  * @errors #VALUE! for wrong counts, lengths or text, or segments that do not add up to the heads.
- * @cautions pressure, backflow
+ * @cautions pressure, drilling, rolls and ice, backflow
  * @task what do I have to buy to build the lines?
  * @example =IRRIG.BILL.MATERIALS(2, 14, 45, {"63 mm SDR 17",7;"50 mm SDR 17",7}, {"75 mm SDR 17",320}, "US", 22.5, TRUE, 300, 4)
  */
@@ -76,7 +76,7 @@ export function billMaterials(
  * @customfunction BILL_QUOTE BILL.QUOTE
  * @param bill Two or three columns: item, quantity (0 or more) and, if you like, unit, as BILL.MATERIALS gives them. A first row of headers and blank rows are passed over.
  * @param prices Two columns: item and price of one unit. Capitals and spaces tell no items apart; an item stands once. A first row of headers is passed over.
- * @param [markup] Markup on the subtotal, a fraction, 0 or more (0.15 is 15 %); blank or 0 is none.
+ * @param [markup] Markup on the subtotal, a fraction, 0 or more (0.15 is 15%); blank or 0 is none.
  * @param [tax] Tax on subtotal and markup, a fraction, 0 or more; blank or 0 is none.
  * @returns A header row, then item, quantity, unit, price and amount, and four closing rows: subtotal, markup, tax, total.
  * @remarks Each line, the markup and the tax are rounded to the cent, half up, on the decimal numbers that the cells show, and whole cents are added: the column adds up by hand. Markup is on cost. Currency is the sheet's own.
@@ -104,11 +104,12 @@ export function billQuote(bill: any[][], prices: any[][], markup?: any, tax?: an
  * @customfunction BILL_ROLLS BILL.ROLLS
  * @param length Length needed (ft or m), 0 or more.
  * @param roll Length of a roll in the same unit, above 0.
- * @param [waste] More for waste, a fraction from 0 to 1 (0.05 is 5 %); blank or 0 is none.
+ * @param [waste] More for waste, a fraction from 0 to 1 (0.05 is 5%); blank or 0 is none.
  * @returns Rolls, a whole number.
  * @remarks Length × (1 + waste) ÷ roll, rounded up; a length that fills its rolls to the last takes no further one.
  * @source Counting.
  * @errors #VALUE! for a blank, text or negative length, a roll that is not above 0, or a waste outside 0 to 1.
+ * @cautions rolls and ice
  * @task how many rolls of tubing do I need?
  * @example =IRRIG.BILL.ROLLS(1260, 300, 0.05)
  */

@@ -16,7 +16,7 @@ import {
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -58,11 +58,11 @@ enum Crop {
   WinterWheatFrozenSoil = "winter wheat, frozen soil",
   /** where the soil does not freeze in winter */
   WinterWheatUnfrozenSoil = "winter wheat, unfrozen soil",
-  /** maize dried in the field to about 18 % moisture */
+  /** corn dried in the field to about 18% moisture */
   GrainCorn = "grain corn",
-  /** maize for grain, harvested moist */
+  /** corn for grain, harvested moist */
   HighMoistureCorn = "high-moisture corn",
-  /** sweet maize, harvested fresh */
+  /** sweet corn, harvested fresh */
   SweetCorn = "sweet corn",
   /** millet */
   Millet = "millet",
@@ -180,7 +180,7 @@ enum Crop {
 
 /** @customenum {string} */
 enum CropStage {
-  /** from planting or green-up to about 10 % of the ground covered */
+  /** from planting or green-up to about 10% of the ground covered */
   Initial = "initial",
   /** full cover to the start of maturity */
   Mid = "mid",
@@ -232,7 +232,7 @@ export function cropDepletion(crop: Crop, units?: Units, et?: any): any {
  * @param crop A crop, such as "alfalfa hay" or "rotated pasture" (the remarks list them all); any case, spaces or hyphens.
  * @param stage Stage of growth: "initial", "mid" or "end".
  * @returns Single crop coefficient Kc: times ET.REFERENCE it is the crop's evapotranspiration.
- * @remarks For a crop without stress, in air of 45 % least humidity and 2 m/s wind; not adjusted for drier or windier places. Where the table has a range, its middle is given: rotated pasture mid 0.85–1.05; spring and winter wheat end 0.25–0.40; grain sorghum mid 1.00–1.10; tomatoes end 0.70–0.90; cotton mid 1.15–1.20, end 0.50–0.70; canola, safflower, sunflower mid 1.00–1.15 (these ranges are from memory). Copies of the table differ in the initial value of dry peas and soybeans: 0.40 here, 0.50 in one. Between stages interpolate by date. Crops: alfalfa hay; alfalfa hay, single cutting; alfalfa seed; bermuda hay; clover hay; clover hay, single cutting; rye grass hay; sudangrass hay; sudangrass hay, single cutting; rotated pasture; extensive pasture; cool-season turf; warm-season turf; barley; oats; spring wheat; winter wheat, frozen soil; winter wheat, unfrozen soil; grain corn; high-moisture corn; sweet corn; millet; grain sorghum; potatoes; sweet potatoes; sugar beets; table beets; carrots; parsnips; turnips; radishes; green beans; dry beans; chickpeas; lentils; fresh peas; dry peas; peanuts; soybeans; broccoli; brussels sprouts; cabbage; cauliflower; celery; garlic; lettuce; dry onions; green onions; spinach; eggplant; bell peppers; tomatoes; cantaloupe; cucumbers; winter squash; zucchini; sweet melons; watermelons; artichokes; asparagus; mint; strawberries; cotton; flax; canola; safflower; sesame; sunflower; berries; table grapes; wine grapes; hops; apple orchard, bare ground; apple orchard, grass cover; peach orchard, bare ground; peach orchard, grass cover; walnut orchard.
+ * @remarks For a crop without stress, in air of 45% least humidity and 2 m/s wind; not adjusted for drier or windier places. Where the table has a range, its middle is given: rotated pasture mid 0.85–1.05; spring and winter wheat end 0.25–0.40; grain sorghum mid 1.00–1.10; tomatoes end 0.70–0.90; cotton mid 1.15–1.20, end 0.50–0.70; canola, safflower, sunflower mid 1.00–1.15 (these ranges are from memory). Copies of the table differ in the initial value of dry peas and soybeans: 0.40 here, 0.50 in one. Between stages interpolate by date. Crops: alfalfa hay; alfalfa hay, single cutting; alfalfa seed; bermuda hay; clover hay; clover hay, single cutting; rye grass hay; sudangrass hay; sudangrass hay, single cutting; rotated pasture; extensive pasture; cool-season turf; warm-season turf; barley; oats; spring wheat; winter wheat, frozen soil; winter wheat, unfrozen soil; grain corn; high-moisture corn; sweet corn; millet; grain sorghum; potatoes; sweet potatoes; sugar beets; table beets; carrots; parsnips; turnips; radishes; green beans; dry beans; chickpeas; lentils; fresh peas; dry peas; peanuts; soybeans; broccoli; brussels sprouts; cabbage; cauliflower; celery; garlic; lettuce; dry onions; green onions; spinach; eggplant; bell peppers; tomatoes; cantaloupe; cucumbers; winter squash; zucchini; sweet melons; watermelons; artichokes; asparagus; mint; strawberries; cotton; flax; canola; safflower; sesame; sunflower; berries; table grapes; wine grapes; hops; apple orchard, bare ground; apple orchard, grass cover; peach orchard, bare ground; peach orchard, grass cover; walnut orchard.
  * @source FAO Irrigation and Drainage Paper 56 (1998), Table 12, read in a secondary text.
  * @errors #VALUE! for a blank or unknown crop or stage, with the list.
  * @task how much of the reference does my crop use?

@@ -13,7 +13,7 @@ import { drainTime as timeToDrain } from "../solver/drain-time";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -37,7 +37,7 @@ enum OpenEnds {
  * @remarks (π/4)·D²·L of each section, summed; the tables' 4.08 D² gallons per 100 ft. What stays behind in the dips is DRAIN.TRAPPED.
  * @source The volume of a cylinder.
  * @errors #VALUE! for a blank, text or negative value, or ranges that differ in their number of values.
- * @cautions pressure
+ * @cautions pressure, rolls and ice
  * @task how much water runs out when I open the line?
  * @example =IRRIG.DRAIN.VOLUME({2.15;1.72}, {315;315}, "US")
  */
@@ -55,10 +55,10 @@ export function drainVolume(inside: any[][], length: any[][], units?: Units): an
  * @param [units] "US" (blank) or "SI".
  * @param [ends] Which ends are open: "both" (blank), "start" or "end".
  * @returns Volume (gal, L).
- * @remarks A point stays full where it lies below the lowest, over the open ends, of the highest ground between it and that end. Exact for straight runs between the points; take a point at every crest and every dip. Air must get in at the crests. What clings to the wall, and what stays in heads, valves, filters and pumps, comes on top: drain those too, for water left in metal breaks it first.
+ * @remarks A point stays full where it lies below the lowest, over the open ends, of the highest ground between it and that end. Exact for straight runs between the points; take a point at every crest and every dip. Level ground counts as drained, for water runs out of an open end as long as it has any fall: but tubing never lies that level, and every sag deeper than its bore keeps water that no survey shows. Where the ground is level take DRAIN.VOLUME for the most it can keep, and give the line a fall or blow it out. Air must get in at the crests. What clings to the wall, and what stays in heads, valves, filters and pumps, comes on top: drain those too, for water left in metal breaks it first.
  * @source Communicating vessels.
  * @errors #VALUE! for distances that do not rise, ranges of different counts, text, or an inside diameter that is not above 0.
- * @cautions pressure, compressed air
+ * @cautions pressure, compressed air, rolls and ice
  * @task how much water freezes in the dips of my line?
  * @example =IRRIG.DRAIN.TRAPPED({0;150;240;380;630}, {6;4.5;5.2;3.1;4.4}, 2.15, "US", "both")
  */
@@ -94,7 +94,7 @@ export function drainTrapped(
  * @remarks The top end must let air in. The water is a column that shortens; at every moment its fall pays for its own friction and for the jet out of the opening (discharge coefficient 0.61; none for a whole open end). Without friction it is the falling head of a tank. Starting up and the last film on the wall are left out, and dips keep their water (DRAIN.TRAPPED).
  * @source Torricelli's falling head with pipe friction, quasi-steady; friction as in PIPE.FRICTION.
  * @errors #VALUE! for a blank, text or a value that is not above 0, a fall above the length, or an opening above the inside diameter.
- * @cautions pressure
+ * @cautions pressure, rolls and ice
  * @task how long does my line take to drain?
  * @example =IRRIG.DRAIN.TIME(1.94, 630, 12.6, "US", 0.75)
  */

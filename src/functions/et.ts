@@ -8,20 +8,23 @@ import {
   readWeatherDay,
   readWind,
 } from "../boundary/weather";
+import { above } from "../boundary/limits";
 import { radiation as radiationMeasure, readUnits } from "../boundary/units";
-import { dewPointFromHumidity } from "../formulas/actual-vapour-pressure";
+import { readMonthUse } from "../boundary/water-use";
+import { dewPointFromHumidity } from "../formulas/actual-vapor-pressure";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";
 import { hargreaves } from "../formulas/hargreaves";
+import { peakPeriodUse } from "../formulas/peak-use";
 import { referenceEvapotranspiration } from "../formulas/reference-evapotranspiration";
 import { solarRadiation } from "../formulas/solar-radiation";
 import { daylight } from "../formulas/sun-position";
-import { windAtTwoMetres } from "../formulas/wind-profile";
+import { windAtTwoMeters } from "../formulas/wind-profile";
 
 /** @customenum {string} */
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -38,7 +41,7 @@ enum Units {
  * @param day Day of the year, a whole number from 1 to 366; for a date in A1, =A1-DATE(YEAR(A1),1,0).
  * @param [units] "US" (blank) or "SI".
  * @returns Reference evapotranspiration (in/day, mm/day), 0 or more. Times a crop coefficient (CROP.KC) it is the crop's own.
- * @remarks The full daily procedure of FAO-56, chapters 3 and 4, for a short, well-watered grass: vapour pressures (equations 11, 12, 14), slope (13), pressure and psychrometric constant (7, 8), extraterrestrial (21 to 25), clear-sky (37) and net radiation (38 to 40), no soil heat (42), combination (6). Rs/Rso is held to 1 as printed, and to 0.3 below as the ASCE standardized equation (2005) does. A dew point above tmin is taken as given; where it means more vapour than the day's temperatures hold, the air counts as saturated. A day that would give dew counts as 0. The paper advises to take calm air as at least 0.5 m/s (1.1 mph, 1.8 km/h): wind is not raised here. Not for days on which the sun does not rise or set.
+ * @remarks The full daily procedure of FAO-56, chapters 3 and 4, for a short, well-watered grass: vapor pressures (equations 11, 12, 14), slope (13), pressure and psychrometric constant (7, 8), extraterrestrial (21 to 25), clear-sky (37) and net radiation (38 to 40), no soil heat (42), combination (6). Rs/Rso is held to 1 as printed, and to 0.3 below as the ASCE standardized equation (2005) does. A dew point above tmin is taken as given; where it means more vapor than the day's temperatures hold, the air counts as saturated. A day that would give dew counts as 0. The paper advises to take calm air as at least 0.5 m/s (1.1 mph, 1.8 km/h): wind is not raised here. Not for days on which the sun does not rise or set.
  * @source FAO Irrigation and Drainage Paper 56 (1998), equation 6 and chapters 3 and 4; ASCE Standardized Reference Evapotranspiration Equation (2005) for the lower limit of Rs/Rso.
  * @errors #VALUE! for a blank or text, tmin above tmax, a dew point above tmax, more radiation than reaches the atmosphere, or a number out of its range. #N/A where the sun does not rise or does not set on that day.
  * @task how much water does the weather take in a day?
@@ -94,9 +97,9 @@ export function etHargreaves(tmin: any, tmax: any, latitude: any, day: any, unit
  * @param rhmax Highest relative humidity of the day, a fraction above 0 up to 1.
  * @param [units] "US" (blank) or "SI".
  * @returns Dew point (°F, °C).
- * @remarks The temperature at which air is saturated with the day's actual vapour pressure, ea = [e°(tmin) rhmax + e°(tmax) rhmin]/2 (FAO-56, equation 17), found by turning equation 14 round. Given to ET.REFERENCE it brings that same vapour pressure. It can lie a little above tmin.
+ * @remarks The temperature at which air is saturated with the day's actual vapor pressure, ea = [e°(tmin) rhmax + e°(tmax) rhmin]/2 (FAO-56, equation 17), found by turning equation 14 round. Given to ET.REFERENCE it brings that same vapor pressure. It can lie a little above tmin.
  * @source FAO Irrigation and Drainage Paper 56 (1998), equations 11, 14 and 17.
- * @errors #VALUE! for a blank or text, tmin above tmax, rhmin above rhmax, or a humidity that is not a fraction (60 % is 0.6).
+ * @errors #VALUE! for a blank or text, tmin above tmax, rhmin above rhmax, or a humidity that is not a fraction (60% is 0.6).
  * @task what dew point goes with this humidity?
  * @example =IRRIG.ET.DEWPOINT(58, 84, 0.35, 0.9, "US")
  */
@@ -122,7 +125,7 @@ export function etDewpoint(tmin: any, tmax: any, rhmin: any, rhmax: any, units?:
  */
 export function etWind2m(wind: any, height: any, units?: Units): any {
   const u = readUnits(units);
-  return u.wind.give(windAtTwoMetres(readWind(u, wind), readAnemometerHeight(u, height)));
+  return u.wind.give(windAtTwoMeters(readWind(u, wind), readAnemometerHeight(u, height)));
 }
 
 /**
@@ -164,4 +167,24 @@ export function etSolar(sunshine: any, latitude: any, day: any): any {
  */
 export function etRadiation(latitude: any, day: any): any {
   return radiationMeasure.give(extraterrestrialRadiation(readLatitude(latitude), readDay(day)));
+}
+
+/**
+ * Daily use of a crop in the peak period of its peak month, for which a system is sized.
+ * @customfunction ET_PEAK ET.PEAK
+ * @param month Use of the crop in its peak month (in, mm), 0 to 31 in or 775 mm: reference evapotranspiration of the whole month times CROP.KC.
+ * @param net Net depth of an irrigation (in, mm), above 0; SOIL.NET gives it.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Use (in/day, mm/day), for SYSTEM.INTERVAL.
+ * @remarks 0.034·month^1.09·net^−0.09 in inches: the hottest days in a row use more than the month's average, and the fewer days an irrigation lasts, the higher their average is. Never below the month's average day. The equation is from memory and was made for months of about 4 in (100 mm) and more and depths of 1 in (25 mm) and more: elsewhere judge by daily weather. It is an average year's peak; a dry year's is higher.
+ * @source USDA Soil Conservation Service, Technical Release 21, Irrigation Water Requirements (revised 1970), from memory.
+ * @errors #VALUE! for a blank or text, or a number that is out of its range.
+ * @task how much water does the crop use a day at its peak?
+ * @example =IRRIG.ET.PEAK(7.5, 2, "US")
+ */
+export function etPeak(month: any, net: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.dailyDepth.give(
+    peakPeriodUse(readMonthUse(u, "month", month), u.depth.read("net", net, above(0))),
+  );
 }

@@ -14,7 +14,7 @@ import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -23,9 +23,9 @@ enum Units {
  * @customfunction FEEDER_LENGTH FEEDER.LENGTH
  * @param positions Positions of the line that the feeder serves, a whole number from 1 to 500.
  * @param move Distance from one position to the next (any length unit), above 0.
- * @param [setback] Distance of the riser from the row of the positions' near ends (same unit), 0 or more (blank: 0).
+ * @param [setback] Distance of the hydrant from the row of the positions' near ends (same unit), 0 or more (blank: 0).
  * @returns Length, in the unit of the move.
- * @remarks The riser stands at the middle of the row of positions, the setback off their ends; the farthest near end is half the row away. This is the straight distance on the ground: add slack for curves, for the way round things and for the connection.
+ * @remarks The hydrant stands at the middle of the row of positions, the setback off their ends; the farthest near end is half the row away. This is the straight distance on the ground: add slack for curves, for the way round things and for the connection.
  * @source Pythagoras' theorem.
  * @errors #VALUE! for positions that are no whole number from 1 to 500, a move that is not above 0, or a negative setback.
  * @task how long must the feeder be?
@@ -40,14 +40,14 @@ export function feederLength(positions: any, move: any, setback?: any): any {
 }
 
 /**
- * Pressure needed at the riser for the pressure wanted where the lateral begins.
+ * Pressure needed at the hydrant for the pressure wanted where the lateral begins.
  * @customfunction FEEDER_PRESSURE FEEDER.PRESSURE
  * @param inlet Pressure wanted where the lateral begins (psi, kPa), 0 or more.
  * @param flow Flow through the feeder (gpm, m³/h), 0 or more: the lateral's.
  * @param inside Inside diameter of the feeder (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param length Length of the feeder (ft, m), 0 or more.
  * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground from the riser up to the lateral's inlet (ft, m), negative downhill (blank: 0).
+ * @param [rise] Ground from the hydrant up to the lateral's inlet (ft, m), negative downhill (blank: 0).
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [fittings] Sum of the resistance coefficients k of valves, connects and bends, 0 or more (blank: 0).
  * @returns Pressure (psi, kPa).
@@ -55,7 +55,7 @@ export function feederLength(positions: any, move: any, setback?: any): any {
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #N/A when the fall alone gives more than the pressure wanted. #VALUE! for a blank, text or negative number where 0 or more is due, or an inside diameter that is not above 0.
  * @cautions pressure, backflow
- * @task what pressure must the riser give?
+ * @task what pressure must the hydrant give?
  * @example =IRRIG.FEEDER.PRESSURE(48, 58, 2.6, 300, "US", 4, 150, 5)
  */
 export function feederPressure(

@@ -12,7 +12,7 @@ import { flushPressure as pressureToFlush } from "../solver/flush-line";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -26,7 +26,7 @@ enum Units {
  * @remarks Speed × bore area. 2 ft/s is the usual least speed for moving sand along; the widest pipe that is flushed needs the most flow. Where the heads run meanwhile, FLUSH.PRESSURE gives the inlet pressure for it.
  * @source Continuity; the least speed is common practice for flushing lines of small bore.
  * @errors #VALUE! for a blank, text or negative inside diameter or speed.
- * @cautions pressure
+ * @cautions flushing, pressure
  * @task how much water do I need to flush a line?
  * @example =IRRIG.FLUSH.FLOW(1.72, "US")
  */
@@ -52,7 +52,7 @@ export function flushFlow(inside: any, units?: Units, velocity?: any): any {
  * @remarks Volume × changes ÷ flow. Go on until the water runs clear, however long that takes.
  * @source Plug flow.
  * @errors #VALUE! for a blank, text or negative value, or ranges that differ in their number of values.
- * @cautions pressure
+ * @cautions flushing, pressure
  * @task how long do I flush a line?
  * @example =IRRIG.FLUSH.TIME(16, {2.15;1.72}, {315;315}, "US", 2)
  */
@@ -74,7 +74,7 @@ export function flushTime(
 }
 
 /**
- * Inlet pressure that gives a speed of water in the last segment of a line with the end cap off.
+ * Inlet pressure that gives a velocity of water in the last segment of a line with the end cap off.
  * @customfunction FLUSH_PRESSURE FLUSH.PRESSURE
  * @param velocity Speed of the water in the last segment (ft/s, m/s), above 0; 2 ft/s or 0.6 m/s is the usual least.
  * @param heads Number of heads on the line, 1 to 500.
@@ -91,7 +91,7 @@ export function flushTime(
  * @remarks The line solved with its end open: gauge pressure 0 at the last head, the heads before it running as far as they have pressure; the last ones run dry. Tubing beyond the last head, fittings and saddles are not counted. Pressures up to 10 MPa (1450 psi) are sought.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
  * @errors #N/A when the speed needs more than 10 MPa, or the fall of the ground alone gives more. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
- * @cautions pressure
+ * @cautions flushing, pressure
  * @task what pressure do I need to flush a line?
  * @example =IRRIG.FLUSH.PRESSURE(2, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */

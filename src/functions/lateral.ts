@@ -23,7 +23,7 @@ import { spreadOf } from "../solver/spread";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -58,9 +58,9 @@ const FLOW_EXPONENT_RANGE = above(0, 3);
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns Line pressure (psi, kPa), in the tubing under the head; LATERAL.PROFILE gives the one at the nozzle.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
  * @task what pressure does each head get?
  * @example =IRRIG.LATERAL.PRESSURE(14, 45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -110,9 +110,9 @@ export function lateralPressure(
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns Flow (gpm, m³/h).
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
  * @task how much does each head give?
  * @example =IRRIG.LATERAL.HEADFLOW(14, 45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -161,9 +161,9 @@ export function lateralHeadflow(
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns Flow (gpm, m³/h).
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
  * @task how much water does a line take?
  * @example =IRRIG.LATERAL.FLOW(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -197,7 +197,7 @@ export function lateralFlow(
 }
 
 /**
- * Spills one row per head of a line: head, distance, elevation, inside diameter, line pressure, nozzle pressure, head flow, segment flow, speed and friction loss of the segment before the head.
+ * Spills one row per head of a line: head, distance, elevation, inside diameter, line pressure, nozzle pressure, head flow, segment flow, speed and friction loss of the segment before the head, and whether its water runs.
  * @customfunction LATERAL_PROFILE LATERAL.PROFILE
  * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
  * @param heads Number of heads on the line, 1 to 500.
@@ -210,8 +210,8 @@ export function lateralFlow(
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
- * @returns A header row and one row per head, 10 columns, with the units in the header.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C. A line pressure below 0 means that the ground at a dry head stands above what is left.
+ * @returns A header row and one row per head, 11 columns, with the units in the header. The last says in words what the water does at the head: "runs"; "dry", its nozzle, above full tubing; "part full", air in the tubing and water running past; "empty", no water gets there. Where air stands, the line pressure is 0; the loss of a segment that runs part full is all its fall.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C. A head that stands above what is left of the pressure lets air in, so that what lies beyond is no siphon: water that passes it runs down part full until it fills the tubing again. Heads are taken to have no check valve.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
  * @errors #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument. Heads that run dry are shown with flow 0 and nozzle pressure 0.
  * @task how do pressure and flow run along the line?
@@ -248,7 +248,7 @@ export function lateralProfile(
 }
 
 /**
- * Spills label and value for a line: flow; lowest, highest and average nozzle pressure and where; pressure and flow variation; friction lost; greatest speed; length; heads outside the chart's pressures and without pressure.
+ * Spills label and value for a line: flow; lowest, highest and average nozzle pressure and where; pressure and flow variation; friction lost; greatest speed; length; heads outside the chart's pressures and without pressure; highest line pressure and where; lowest pressure under a regulator; air in the line.
  * @customfunction LATERAL_SUMMARY LATERAL.SUMMARY
  * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
  * @param heads Number of heads on the line, 1 to 500.
@@ -261,8 +261,8 @@ export function lateralProfile(
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
- * @returns 13 rows of label and value, with the unit in the label. The variations are fractions, (highest − lowest)/average, empty where no head runs.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C. Where the discharge is a coefficient there is no chart to be outside of; a chart of one row covers that one pressure.
+ * @returns 17 rows of label and value, with the unit in the label. The variations are fractions, (highest − lowest)/average, empty where no head runs. The highest line pressure is that of the inlet or at a head, while the line runs; the lowest under a regulator has the riser's height taken off and is empty without regulators: CHECK.REGULATOR takes both. The last row says in words at which head air gets in, or "none".
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C. A head that stands above what is left of the pressure lets air in, so that what lies beyond is no siphon. Where the discharge is a coefficient there is no chart to be outside of; a chart of one row covers that one pressure.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
  * @errors #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument. Heads that run dry are shown with flow 0 and nozzle pressure 0.
  * @task does the line keep within the limits?
@@ -312,10 +312,10 @@ export function lateralSummary(
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
- * @returns A fraction: 0.2 is the 20 % of the trade's rule.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C.
+ * @returns A fraction: 0.2 is the 20% of the trade's rule.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
  * @task is the pressure even enough along the line?
  * @example =IRRIG.LATERAL.VARIATION(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -364,7 +364,7 @@ export function lateralVariation(
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @param [basis] "lowest" (blank): the head with the least pressure has the target; "average": the mean of all heads; "last": the head at the far end.
  * @returns Inlet pressure (psi, kPa).
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets the lesser of the set pressure and what is under it less the loss; water of 20 °C. Fittings and saddles are not counted, save by a lower C. Pressures up to 10 MPa (1450 psi) are sought.
+ * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C. Pressures up to 10 MPa (1450 psi) are sought.
  * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
  * @errors #N/A when the target is above what the regulators let through, when it needs more than 10 MPa, when the fall of the ground alone gives more, or when another head runs dry (the message names it). #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads.
  * @cautions pressure
@@ -430,7 +430,7 @@ export function lateralHeads(length: any, spacing: any, first?: any): any {
 /**
  * The most heads for which a line, and every shorter one, keeps within a pressure variation and other limits.
  * @customfunction LATERAL_MAXHEADS LATERAL.MAXHEADS
- * @param limit Largest variation of the nozzle pressure, (highest − lowest)/average, as a fraction above 0: 0.2 for the 20 % rule.
+ * @param limit Largest variation of the nozzle pressure, (highest − lowest)/average, as a fraction above 0: 0.2 for the 20% rule.
  * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
  * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment from the inlet on, which also is the most heads tried.
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size. One value; one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on, which also are the most heads tried.
@@ -482,7 +482,7 @@ export function lateralMaxheads(
 /**
  * Spills how many segments of a line to lay in each size of tubing, large to small from the inlet, for the least cost within the limits.
  * @customfunction LATERAL_CHANGEOVER LATERAL.CHANGEOVER
- * @param limit Largest variation of the nozzle pressure, (highest − lowest)/average, as a fraction above 0: 0.2 for the 20 % rule.
+ * @param limit Largest variation of the nozzle pressure, (highest − lowest)/average, as a fraction above 0: 0.2 for the 20% rule.
  * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
  * @param heads Number of heads on the line, 1 to 500.
  * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.

@@ -9,18 +9,19 @@ import { readUnits } from "../boundary/units";
 import { fittingLoss } from "../formulas/fitting-loss";
 import { frictionPressureLoss } from "../formulas/friction";
 import { flowAtSpeed, meanSpeed } from "../formulas/mean-speed";
-import { pipeInside as insideOfPipe } from "../formulas/pipe-inside";
+import { pipeDimensions } from "../formulas/pipe-dimensions";
 import { reducedRating } from "../formulas/pipe-rating";
 import { smallestPipe } from "../formulas/pipe-size";
 import { pipeVolume as volumeOfPipe } from "../formulas/pipe-volume";
 import { surgePressure } from "../formulas/surge";
+import { thermalExpansion } from "../formulas/thermal-expansion";
 import { PIPE_SERIES } from "../tables/pipe-sizes";
 
 /** @customenum {string} */
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -71,12 +72,12 @@ export function pipeFriction(
 }
 
 /**
- * Mean speed of the water in a full pipe.
+ * Mean velocity of the water in a full pipe.
  * @customfunction PIPE_VELOCITY PIPE.VELOCITY
  * @param flow Flow in the pipe (gpm, m³/h), 0 or more.
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param [units] "US" (blank) or "SI".
- * @returns Speed (ft/s, m/s).
+ * @returns Velocity (ft/s, m/s).
  * @remarks Flow over the area of the bore; the handbooks' V = 0.4085 Q/D² (gpm, in).
  * @source Continuity; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative flow, or an inside diameter that is not above 0.
@@ -98,7 +99,7 @@ export function pipeVelocity(flow: any, inside: any, units?: Units): any {
  * @param k Resistance coefficient k of the fitting, 0 or more; several in a row add up.
  * @param [units] "US" (blank) or "SI".
  * @returns Pressure lost (psi, kPa).
- * @remarks k·V²/2g as pressure, V the mean speed in the inside diameter given. The maker's loss at a stated flow is better than a k from a table.
+ * @remarks k·V²/2g as pressure, V the mean velocity in the inside diameter given. The manufacturer's loss at a stated flow is better than a k from a table.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative flow or k, or an inside diameter that is not above 0.
  * @task how much pressure does a valve or an elbow take?
@@ -116,7 +117,7 @@ export function pipeFitting(flow: any, inside: any, k: any, units?: Units): any 
 }
 
 /**
- * The smallest inside diameter of a list that keeps within a loss and a speed.
+ * The smallest inside diameter of a list that keeps within a loss and a velocity.
  * @customfunction PIPE_SIZE PIPE.SIZE
  * @param flow Flow in the pipe (gpm, m³/h), 0 or more.
  * @param length Length of the pipe (ft, m), 0 or more.
@@ -124,10 +125,10 @@ export function pipeFitting(flow: any, inside: any, k: any, units?: Units): any 
  * @param insides Inside diameters to choose from (in, mm), each above 0: one row or one column, in any order.
  * @param [units] "US" (blank) or "SI".
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [maxvelocity] Largest speed (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
+ * @param [maxvelocity] Largest velocity (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
  * @returns Inside diameter (in, mm), as it stands in the list.
  * @remarks Tries PIPE.FRICTION and PIPE.VELOCITY with each. A pipe that just meets a limit passes.
- * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016); speed limit of Conservation Practice Standard 430.
+ * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016); velocity limit of Conservation Practice Standard 430.
  * @errors #N/A when no pipe on the list is large enough. #VALUE! for a blank, text or negative flow or length, a limit that is not above 0, or a list with a blank or a text inside it.
  * @task what size of pipe do I need?
  * @example =IRRIG.PIPE.SIZE(50, 300, 5, {1.38,1.61,2.067,2.469,3.068}, "US", 150, 5)
@@ -160,15 +161,15 @@ export function pipeSize(
 }
 
 /**
- * Largest flow that a pipe carries within a speed limit.
+ * Largest flow that a pipe carries within a velocity limit.
  * @customfunction PIPE_MAXFLOW PIPE.MAXFLOW
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param [units] "US" (blank) or "SI".
- * @param [velocity] Speed limit (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
+ * @param [velocity] Velocity limit (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
  * @returns Flow (gpm, m³/h).
- * @remarks The speed times the area of the bore. 5 ft/s is the limit of practice standard 430 where surge is not analysed.
+ * @remarks The velocity times the area of the bore. 5 ft/s is the limit of practice standard 430 where surge is not analyzed.
  * @source Continuity; USDA-NRCS, Conservation Practice Standard 430, Irrigation Pipeline.
- * @errors #VALUE! for an inside diameter or a speed that is not above 0, or text.
+ * @errors #VALUE! for an inside diameter or a velocity that is not above 0, or text.
  * @task how much flow can a pipe carry?
  * @example =IRRIG.PIPE.MAXFLOW(2.067, "US", 5)
  */
@@ -213,7 +214,7 @@ export function pipeVolume(inside: any, length: any, units?: Units): any {
  * @param rating Dimension ratio of that series: SDR for "ISO PE", DR for "IPS PE", SIDR for "SIDR".
  * @param [units] "US" (blank) or "SI": the unit of the result.
  * @returns Inside diameter (in, mm).
- * @remarks Mean outside diameter less twice the mean wall. ISO: the wall table of ISO 4427-2, outside and wall in the middle of their tolerances (ISO 11922-1, wall grade V). IPS: outside − 2.12·outside/DR, a wall 6 % above the least (ASTM D3035). SIDR: the average inside diameter of ASTM D2239, the same for every SIDR. IPS ratios and the SIDR table are from memory. Tubing as made may differ: measure it where it matters.
+ * @remarks Mean outside diameter less twice the mean wall. ISO: the wall table of ISO 4427-2, outside and wall in the middle of their tolerances (ISO 11922-1, wall grade V). IPS: outside − 2.12·outside/DR, a wall 6% above the least (ASTM D3035). SIDR: the average inside diameter of ASTM D2239, the same for every SIDR. IPS ratios and the SIDR table are from memory. Tubing as made may differ: measure it where it matters.
  * @source ISO 4427-2 (2007), EN 12201-2, ISO 11922-1; Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6, with ASTM D3035; ASTM D2239.
  * @errors #N/A for a size or a rating that the table does not list: the message names those it does. #VALUE! for an unknown series, a blank, text or a number that is not above 0.
  * @task what is the bore of this tubing?
@@ -221,11 +222,56 @@ export function pipeVolume(inside: any, length: any, units?: Units): any {
  */
 export function pipeInside(series: PipeSeries, size: any, rating: any, units?: Units): any {
   const u = readUnits(units);
-  return u.diameter.give(
-    insideOfPipe(
-      readChoice("series", series, PIPE_SERIES),
-      readNumber("size", size, above(0)),
-      readNumber("rating", rating, above(0)),
+  return u.diameter.give(readPipeDimensions(series, size, rating).inside);
+}
+
+/**
+ * Outside diameter of polyethylene pipe from a published dimension standard.
+ * @customfunction PIPE_OUTSIDE PIPE.OUTSIDE
+ * @param series "ISO PE" (metric), "IPS PE" (iron pipe size) or "SIDR" (controlled inside diameter).
+ * @param size Size by the standard, whatever the units of the call: nominal outside diameter in mm for "ISO PE" (20 to 160), nominal inches for "IPS PE" and "SIDR" (1.25 for 1-1/4).
+ * @param rating Dimension ratio of that series: SDR for "ISO PE", DR for "IPS PE", SIDR for "SIDR".
+ * @param [units] "US" (blank) or "SI": the unit of the result.
+ * @returns Mean outside diameter (in, mm); with PIPE.INSIDE, twice the mean wall apart.
+ * @remarks ISO: the middle of the tolerance of ISO 4427-2, a little above the nominal diameter (63 mm pipe is 63.0 to 63.4, so 63.2). IPS: the outside diameter of steel pipe, the same for every DR. SIDR: the standard controls the inside, so this is the average inside diameter and two mean walls, 6% above the least wall of ASTM D2239; its table is from memory. Fittings are made for a series and size: match those, not this number. Tubing as made may differ: measure it where it matters.
+ * @source ISO 4427-2 (2007), ISO 11922-1; ASTM D3035 with ANSI B36.10; ASTM D2239.
+ * @errors #N/A for a size or a rating that the table does not list: the message names those it does. #VALUE! for an unknown series, a blank, text or a number that is not above 0.
+ * @task what is the outside diameter of this tubing?
+ * @example =IRRIG.PIPE.OUTSIDE("ISO PE", 63, 17, "SI")
+ */
+export function pipeOutside(series: PipeSeries, size: any, rating: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.diameter.give(readPipeDimensions(series, size, rating).outside);
+}
+
+function readPipeDimensions(series: PipeSeries, size: unknown, rating: unknown) {
+  return pipeDimensions(
+    readChoice("series", series, PIPE_SERIES),
+    readNumber("size", size, above(0)),
+    readNumber("rating", rating, above(0)),
+  );
+}
+
+/**
+ * How much longer a polyethylene line gets when its wall warms.
+ * @customfunction PIPE_EXPANSION PIPE.EXPANSION
+ * @param length Length of the line (ft, m), 0 or more.
+ * @param change Change of the wall's temperature (°F, °C), a difference, not a thermometer's reading: warmer above 0, colder below, at most 360 °F or 200 °C either way.
+ * @param [units] "US" (blank) or "SI".
+ * @returns Length gained (ft, m); below 0 it is shorter.
+ * @remarks length × 0.00009 per °F (0.000162 per °C) × change, for a line that is free to move; the rule of thumb is 1 in per 100 ft and 10 °F, 8% less. Published figures for polyethylene run from 0.00007 to 0.00011 per °F. Black tubing in the sun is far warmer than the air, and cold water brings it back within minutes: leave slack at the hydrant, at the end stake and at rigid joints. A line that cannot move pulls on its joints instead.
+ * @source Plastics Pipe Institute, answers to frequent questions on polyethylene pipe: thermal expansion, about 9 × 10⁻⁵ in/in/°F.
+ * @errors #VALUE! for a blank, text or negative length, or a change out of range.
+ * @cautions pressure
+ * @task how much slack does the line need for heat?
+ * @example =IRRIG.PIPE.EXPANSION(630, 60, "US")
+ */
+export function pipeExpansion(length: any, change: any, units?: Units): any {
+  const u = readUnits(units);
+  return u.length.give(
+    thermalExpansion(
+      u.length.read("length", length, atLeast(0)),
+      u.temperatureChange.read("change", change, u.temperatureChange.betweenSI(-200, 200)),
     ),
   );
 }
@@ -239,8 +285,8 @@ export function pipeInside(series: PipeSeries, size: any, rating: any, units?: U
  * @param [temperature] Temperature of the pipe wall (°F, °C), which in sun can be well above the water's. Blank: no reduction; a blank cell may count as 0, which is no reduction either.
  * @param [series] "ISO PE", "IPS PE" or "SIDR" (blank: that of the material; for a number "IPS PE" with US units, "ISO PE" with SI).
  * @returns Pressure (psi, kPa).
- * @remarks 2·stress/(ratio − 1), or 2·stress/(SIDR + 1), times the temperature factor: inch series by the Plastics Pipe Institute's table, 1 up to 73 °F and 0.5 at 140 °F; metric by ISO 4427-1, 1 up to 20 °C, 0.87 at 30 and 0.74 at 40 °C; straight lines between, never above 1 (both tables from memory). The marking on the pipe and the maker's data go first; fittings and joints may carry less. Compare with the highest static pressure plus surge.
- * @source ISO 4427-1 (2007) with annex A; ASTM D3035 and D2239; Plastics Pipe Institute TR-4 and Handbook of Polyethylene Pipe, 2nd edition, chapter 3, table A.2.
+ * @remarks 2·stress/(ratio − 1), or 2·stress/(SIDR + 1), times the temperature factor: inch series by the Plastics Pipe Institute's table, 1 up to 73 °F and 0.5 at 140 °F; metric by ISO 4427-1, 1 up to 20 °C, 0.87 at 30 and 0.74 at 40 °C; straight lines between, never above 1 (both tables from memory). For the metric series at most the nominal pressure (PN) that ISO 4427-2 gives that SDR: PE100 at SDR 26 is PN 6, not the 6.4 bar that its stress would carry. The marking on the pipe and the manufacturer's data go first; fittings and joints may carry less. Compare with the highest static pressure plus surge.
+ * @source ISO 4427-1 (2007) with annex A, ISO 4427-2 (2007) for the nominal pressures; ASTM D3035 and D2239; Plastics Pipe Institute TR-4 and Handbook of Polyethylene Pipe, 2nd edition, chapter 3, table A.2.
  * @errors #N/A above the temperature table (140 °F for the inch series, 40 °C for the metric). #VALUE! for an unknown material, a number that is a design basis or an MRS, or a ratio out of range.
  * @cautions pressure
  * @task how much pressure may this pipe carry?
@@ -274,9 +320,9 @@ export function pipeRating(
  * @param [units] "US" (blank) or "SI".
  * @param [length] Length of pipe from the valve back to the pond, tank or main (ft, m), above 0. Needed with a closure time.
  * @param [closure] Time the valve takes to close (s), 0 or more (blank or 0: at once).
- * @param [modulus] Short-term modulus of the wall (psi, kPa), above 0 (blank or 0: polyethylene, 150 000 psi, which is 1 034 000 kPa).
+ * @param [modulus] Short-term modulus of the wall (psi, kPa), above 0 (blank or 0: polyethylene, 150,000 psi, which is 1,034,000 kPa).
  * @returns Pressure (psi, kPa), to add to the running pressure.
- * @remarks The elastic wave, a = 4660/√(1 + (K/E)·inside/wall) ft/s with K = 300 000 psi, times density and speed. When the valve closes in more than 2·length/a, that times (2·length/a)/closure, for an even closure. Leaves out column separation, check-valve slam, trapped air and pumps that start: those can do more.
+ * @remarks The elastic wave, a = 4660/√(1 + (K/E)·inside/wall) ft/s with K = 300,000 psi, times density and velocity. When the valve closes in more than 2·length/a, that times (2·length/a)/closure, for an even closure. Leaves out column separation, check-valve slam, trapped air and pumps that start: those can do more.
  * @source Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6.
  * @errors #VALUE! for an outside diameter that is not above the inside one, a closure without a length, a blank, text or a negative number.
  * @cautions pressure

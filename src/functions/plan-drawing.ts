@@ -20,8 +20,8 @@ const ROWS = wholeNumber(2, 5000);
  * @param [hydrants] Hydrants (same unit): two columns, x and y; or the table of FEEDER.HYDRANTS. Blank: none shown.
  * @param [obstacles] Circles that are kept clear (same unit): three columns, x, y and radius, up to 50 rows. Blank: none shown.
  * @param [rows] Rows that every column is padded to with its last point, 2 to 5000 (blank or 0: 300).
- * @returns A header row, then 18 columns, x and y of: edge, lines, heads, change, feeders, hydrants, keep clear, frame, and lines apart, the runs beyond the first of their row. Draw edge, lines, feeders and lines apart as lines without markers, the others as markers without lines, and the frame not at all.
- * @remarks Everything lies in a square from 0 to the frame's second corner, north up: with a square plot area both axes have one scale. Lines are one comb, near end, last head, back, next near end; feeders are straight, to the nearest hydrant. Columns have no gaps, because hosts draw those differently: what is not there lies on the frame's first corner. A drawing is no survey.
+ * @returns A header row, then 18 columns, x and y of: edge, lines, heads, change, feeders, hydrants, keep clear, frame, and lines apart, the runs beyond the first of their row. Draw edge, lines and feeders as lines without markers, the others as markers without lines (lines apart and keep clear as small dots), and the frame not at all.
+ * @remarks Everything lies in a square from 0 to the frame's second corner, north up: with a square plot area both axes have one scale. Lines are one comb, near end, last head, back, next near end: the strokes that join near ends are no pipe. Feeders are straight, to the nearest hydrant. Columns have no gaps, because hosts draw those differently: what is not there lies on the frame's first corner. A drawing is no survey.
  * @source Plane geometry.
  * @errors #VALUE! for a blank or wrong table, corners that bound no field, or fewer rows than a column needs; it says how many.
  * @cautions overhead wires, buried lines, roads and buildings

@@ -17,7 +17,7 @@ import { ZERO_CELSIUS } from "../ground/unit-factors";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -25,13 +25,13 @@ enum Units {
 enum EnergySource {
   /** kWh */
   Electric = "electric",
-  /** gallons or litres */
+  /** gallons or liters */
   Diesel = "diesel",
-  /** gallons or litres, liquid */
+  /** gallons or liters, liquid */
   Propane = "propane",
-  /** gallons or litres */
+  /** gallons or liters */
   Gasoline = "gasoline",
-  /** thousand cubic feet or cubic metres */
+  /** thousand cubic feet or cubic meters */
   NaturalGas = "natural gas",
 }
 
@@ -42,11 +42,11 @@ enum EnergySource {
  * @param lift Height from the water surface up to that point (ft, m), negative when it lies below the water.
  * @param losses Friction from the water to that point, pipe, fittings, screen and valves together (psi, kPa), 0 or more; 0 is none.
  * @param [units] "US" (blank) or "SI".
- * @param [velocity] Speed of the water there (ft/s, m/s), 0 or more; blank or 0 leaves the velocity head out.
+ * @param [velocity] Velocity of the water there (ft/s, m/s), 0 or more; blank or 0 leaves the velocity head out.
  * @returns Head (ft, m).
  * @remarks Bernoulli's equation with friction: pressure and losses as height of water at 20 °C (2.311 ft a psi), plus the lift, plus V²/2g.
  * @source Bernoulli's equation; water 998.2 kg/m³, g 9.80665 m/s².
- * @errors #VALUE! for a blank or text among the first three, or a negative pressure, loss or speed.
+ * @errors #VALUE! for a blank or text among the first three, or a negative pressure, loss or velocity.
  * @cautions pressure, electricity
  * @task how much head must my pump make?
  * @example =IRRIG.PUMP.TDH(48, 12, 6.5, "US", 4)
@@ -96,9 +96,9 @@ export function pumpPower(flow: any, head: any, efficiency: any, units?: Units):
  * @param loss Friction of the suction side, strainer and fittings with it, as height of water (ft, m), 0 or more.
  * @param [units] "US" (blank) or "SI".
  * @param [temperature] Water temperature, 32 to 212 °F or 0 to 100 °C; omitted: 68 °F, 20 °C. A blank cell may count as 0, which is 0 °C in "SI" and the default in "US".
- * @param [altitude] Height above the sea (ft, m), −16 404 to 36 089 ft or −5000 to 11 000 m; blank or 0 is the sea.
+ * @param [altitude] Height above the sea (ft, m), −16,404 to 36,089 ft or −5000 to 11,000 m; blank or 0 is the sea.
  * @returns Head (ft, m). Below 0 the water would boil before it reaches the pump.
- * @remarks Air pressure of the ICAO standard atmosphere at the altitude, less the vapour pressure of water at the temperature, less lift and loss. Weather takes off up to about 1 ft (0.3 m) more. Compare it with what the pump's own curve requires, and leave a margin.
+ * @remarks Air pressure of the ICAO standard atmosphere at the altitude, less the vapor pressure of water at the temperature, less lift and loss. Weather takes off up to about 1 ft (0.3 m) more. Compare it with what the pump's own curve requires, and leave a margin.
  * @source ICAO Doc 7488, standard atmosphere; ANSI/HI 9.6.1, definition.
  * @errors #VALUE! for a blank or text lift or loss, a negative loss, or a temperature or altitude out of range.
  * @cautions water edge, electricity
@@ -226,9 +226,9 @@ export function pumpCurve(points: any[][], flow: any): any {
  * Highest pressure in the line while the pump runs against shut valves.
  * @customfunction PUMP_STATIC PUMP.STATIC
  * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), from the least flow up; it must have a point at zero flow.
- * @param lift Height from the water surface up to the riser (ft, m), negative when the riser lies below the water.
+ * @param lift Height from the water surface up to the hydrant (ft, m), negative when the hydrant lies below the water.
  * @param [units] "US" (blank) or "SI".
- * @param [drop] Fall from the riser down to the lowest point of the line (ft, m), 0 or more; blank or 0 is none.
+ * @param [drop] Fall from the hydrant down to the lowest point of the line (ft, m), 0 or more; blank or 0 is none.
  * @returns Pressure (psi, kPa).
  * @remarks The head of the curve at zero flow, less the lift, plus the drop, as pressure. Every pipe, joint and valve at the lowest point must be rated for it; a sudden stop adds surge (PIPE.SURGE). A pump whose curve rises from zero flow makes more head at some flow than this.
  * @source Hydrostatics; water 998.2 kg/m³, g 9.80665 m/s².
@@ -249,25 +249,25 @@ export function pumpStatic(curve: any[][], lift: any, units?: Units, drop?: any)
 }
 
 /**
- * Spills label and value for equal lines that run on one pump: flow of all lines, pump head, riser pressure, lateral inlet pressure, lowest nozzle pressure and average head flow.
+ * Spills label and value for equal lines that run on one pump: flow of all lines, pump head, hydrant pressure, lateral inlet pressure, lowest nozzle pressure and average flow per sprinkler.
  * @customfunction PUMP_LINES PUMP.LINES
  * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), two points or more.
- * @param lift Height from the water surface up to the riser (ft, m), negative when the riser lies below the water.
+ * @param lift Height from the water surface up to the hydrant (ft, m), negative when the hydrant lies below the water.
  * @param running Number of lines that run at once, 1 to 100.
- * @param main Pipe from the pump to the riser, which carries all lines: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
- * @param feeder Pipe from the riser to each line, which carries that line alone: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
+ * @param main Pipe from the pump to the hydrant, which carries all lines: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
+ * @param feeder Pipe from the hydrant to each line, which carries that line alone: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
  * @param heads Number of heads on the line, 1 to 500.
  * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
  * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
  * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the riser (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
+ * @param [rise] Ground above the hydrant (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
  * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [first] Distance from where the lateral begins to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
  * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns 6 rows of label and value, with the unit in the label.
- * @remarks Pump, main, feeders and lines solved together: the lines take what the pump then gives them. All lines are alike and stand on the riser's level plus the rise; fittings are not counted. A monotone cubic goes through the points of the curve and nothing is guessed beyond them; the pump runs on the falling branch, from its highest head on. Heads that run dry show as a lowest nozzle pressure of 0.
+ * @remarks Pump, main, feeders and lines solved together: the lines take what the pump then gives them. All lines are alike and stand on the hydrant's level plus the rise; fittings are not counted. A monotone cubic goes through the points of the curve and nothing is guessed beyond them; the pump runs on the falling branch, from its highest head on. Heads that run dry show as a lowest nozzle pressure of 0.
  * @source Energy and continuity; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11; curve by Fritsch and Butland (1984).
  * @errors #N/A when the pump does not lift the water to the lowest head, or the lines take less or more water than the curve covers. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
  * @cautions pressure, electricity, backflow

@@ -1,13 +1,12 @@
 import { readEfficiency } from "../boundary/efficiency";
+import { readOptionalChoice } from "../boundary/choices";
 import { above, atLeast, between, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { type Column, spillTable } from "../boundary/table";
 import { rotation } from "../formulas/rotation";
 import { timeForDepth } from "../formulas/set-time";
-import { setsADay } from "../formulas/sets-a-day";
+import { HOURS_A_DAY, setsADay } from "../formulas/sets-a-day";
 import { partsToCover } from "../formulas/whole-parts";
-
-const HOURS_A_DAY = 24;
 
 const PLAN_COLUMNS: readonly Column[] = [
   { header: "day" },
@@ -15,6 +14,14 @@ const PLAN_COLUMNS: readonly Column[] = [
   { header: "line" },
   { header: "position" },
 ];
+
+/** @customenum {string} */
+enum Order {
+  /** from the first position of each block to the last */
+  Forward = "forward",
+  /** from the last to the first, as the next time round begins */
+  Back = "back",
+}
 
 /**
  * Hours a set must run to put on a net depth.
@@ -43,8 +50,8 @@ export function setTime(depth: any, rate: any, efficiency?: any): any {
  * @param hours Length of a set, h, above 0.
  * @param [movehours] Time to drain, move and start again after a set, h, 0 or more (blank: 0).
  * @param [dayhours] Hours of a day there are for sets and moves, above 0 up to 24 (blank or 0: 24).
- * @returns Whole sets a day; 0 where a set with its move is longer than the day.
- * @remarks dayhours ÷ (hours + movehours), cut to a whole number; the last set of the day has its move too.
+ * @returns Whole sets a day. With dayhours 24, a set that is longer than the day gives the part of a set that a day makes: 0.5 where it takes two days. With fewer dayhours 0 where a set with its move is longer than them.
+ * @remarks dayhours ÷ (hours + movehours), cut to a whole number; the last set of the day has its move too. With dayhours 24 sets run on unattended: one longer than 24 h with its move takes (hours + movehours) ÷ 24 days, up to the next whole number, so 36 h with 1 h to move takes two days and 47.5 h with 1 h takes three. SYSTEM.LINES and SET.PLAN count the same way.
  * @source Arithmetic of the working day.
  * @errors #VALUE! for a blank or text, hours that are not above 0, negative movehours, or dayhours above 24.
  * @task how many sets a day?
@@ -83,11 +90,13 @@ export function setPositions(width: any, move: any): any {
  * @param [movehours] Time to drain, move and start again after a set, h, 0 or more (blank: 0).
  * @param [dayhours] Hours of a day there are for sets and moves, above 0 up to 24 (blank or 0: 24).
  * @param [start] Hour of the first set of a day, 0 to 24 (blank: 0, midnight).
+ * @param [order] "forward" (blank), or "back": each line goes through its block from the last position to the first, as the next time round begins where this one ended.
+ * @param [off] Days without moving in a week, a whole number from 0 to 6 (blank: 0).
  * @returns Header row, then one row a position in order of time: day (1 is the day of the first set), start hour of that day, line, position.
- * @remarks Each line takes a block of neighbouring positions and goes through it in order; where the positions don't share out evenly the first lines have one more. Whole sets only: a set starts only where it and its move fit into the day's hours. A set that starts past midnight shows the next day. Lines beyond the number of positions stay idle and have no row.
+ * @remarks Each line takes a block of neighboring positions and goes through it in order; where the positions don't share out evenly the first lines have one more. Whole sets only: a set starts only where it and its move fit into the day's hours. With dayhours 24 sets run on unattended: one longer than 24 h with its move takes (hours + movehours) ÷ 24 days, up to the next whole number, as in SET.PERDAY, and starts at the same hour. A set that starts past midnight shows the next day. Days off come at the end of each week, counted from day 1; a set of several days counts working days only. Lines beyond the number of positions stay idle and have no row.
  * @source Arithmetic of the rotation: every position once, no line in two places.
- * @errors #VALUE! for a blank, text, or a number outside its range; #N/A where hours and movehours together are more than dayhours.
- * @cautions towing, pressure
+ * @errors #VALUE! for a blank, text, an unknown order, or a number outside its range; #N/A where hours and movehours together are more than dayhours and these are fewer than 24.
+ * @cautions towing, pressure, lightning
  * @task in what order do I move the lines?
  * @example =IRRIG.SET.PLAN(2, 14, 11, 1, 12, 6)
  */
@@ -98,15 +107,19 @@ export function setPlan(
   movehours?: any,
   dayhours?: any,
   start?: any,
+  order?: Order,
+  off?: any,
 ): any[][] {
-  const turns = rotation(
-    readNumber("lines", lines, wholeNumber(1, MOST_POSITIONS)),
-    readNumber("positions", positions, wholeNumber(1, MOST_POSITIONS)),
-    readNumber("hours", hours, above(0), "h"),
-    readMoveHours(movehours),
-    readDayHours(dayhours),
-    readOptionalNumber("start", start, between(0, HOURS_A_DAY), "h") ?? 0,
-  );
+  const turns = rotation({
+    lines: readNumber("lines", lines, wholeNumber(1, MOST_POSITIONS)),
+    positions: readNumber("positions", positions, wholeNumber(1, MOST_POSITIONS)),
+    set: readNumber("hours", hours, above(0), "h"),
+    move: readMoveHours(movehours),
+    workday: readDayHours(dayhours),
+    start: readOptionalNumber("start", start, between(0, HOURS_A_DAY), "h") ?? 0,
+    back: readOptionalChoice("order", order, ["forward", "back"]) === "back",
+    daysOff: readOptionalNumber("off", off, wholeNumber(0, 6)) ?? 0,
+  });
   return spillTable(
     PLAN_COLUMNS,
     turns.map(({ day, hour, line, position }) => [day, hour, line, position]),

@@ -1,6 +1,7 @@
 import { coefficientUnit, giveCoefficient, readChart, readDischarge } from "../boundary/discharge";
 import { above, atLeast } from "../boundary/limits";
 import { readOptionalNumber } from "../boundary/numbers";
+import { readSpacingWind } from "../boundary/spacing-wind";
 import { spillPairs } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { headFlow, pressureForFlow } from "../formulas/discharge-law";
@@ -12,7 +13,7 @@ import { largestSpacing } from "../formulas/sprinkler-spacing";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -20,11 +21,11 @@ enum Units {
  * Flow of a sprinkler head at a pressure.
  * @customfunction SPRINKLER_FLOW SPRINKLER.FLOW
  * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
- * @param discharge Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
+ * @param discharge The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
  * @param [units] "US" (blank) or "SI".
  * @returns Flow (gpm, m³/h).
  * @remarks One row of a chart gives K with exponent ½. More rows are joined by power laws, q = K·p^x between each two, and the end pieces go on beyond the chart; CHECK.CHART says when a pressure is outside it.
- * @source The orifice equation with the maker's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
+ * @source The orifice equation with the manufacturer's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #VALUE! for a blank, text or negative pressure, or a chart with a blank, a repeated pressure or a flow that falls as the pressure rises.
  * @task how much does a head give at this pressure?
  * @example =IRRIG.SPRINKLER.FLOW(42, {35,3.7;45,4.2;55,4.6}, "US")
@@ -40,11 +41,11 @@ export function sprinklerFlow(pressure: any, discharge: any[][], units?: Units):
  * Pressure at which a sprinkler head gives a flow.
  * @customfunction SPRINKLER_PRESSURE SPRINKLER.PRESSURE
  * @param flow Flow of the head (gpm, m³/h), 0 or more.
- * @param discharge Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
+ * @param discharge The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
  * @param [units] "US" (blank) or "SI".
  * @returns Pressure at the nozzle (psi, kPa).
- * @remarks SPRINKLER.FLOW turned round.
- * @source The orifice equation with the maker's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
+ * @remarks The reverse of SPRINKLER.FLOW.
+ * @source The orifice equation with the manufacturer's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
  * @errors #N/A where the chart's flow does not change with the pressure. #VALUE! for a blank, text or negative flow, or a chart with a blank, a repeated pressure or a flow that falls as the pressure rises.
  * @task what pressure does a head need for this flow?
  * @example =IRRIG.SPRINKLER.PRESSURE(4, {35,3.7;45,4.2;55,4.6}, "US")
@@ -84,7 +85,7 @@ export function sprinklerNozzle(diameter: any, pressure: any, units?: Units, cd?
 /**
  * Spills the coefficient K and the exponent x of q = K·p^x, fitted to a sprinkler's chart.
  * @customfunction SPRINKLER_K SPRINKLER.K
- * @param chart Chart of the sprinkler's sheet, two columns: pressure (psi, kPa) and flow (gpm, m³/h), each above 0, rows in any order.
+ * @param chart The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h), each above 0, rows in any order.
  * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: K (gpm per psi^x, m³/h per kPa^x) and the exponent x.
  * @remarks Least squares on the logarithms of pressure and flow. One row gives x = ½. As the discharge argument, a K alone means exponent ½: where x is far from ½, give the chart itself.
@@ -110,10 +111,10 @@ export function sprinklerK(chart: any[][], units?: Units): any[][] {
  * @param wind Usual wind speed while irrigating (mph, km/h), 0 or more.
  * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: spacing along the line and between positions (ft, m).
- * @remarks Along the line 50 % of the wetted diameter. Between positions 65 % in no wind, 60 % up to and at 5 mph (8 km/h), 50 % up to and at 10 mph (16 km/h), 45 % above. A starting point: a catch test on the field goes first.
+ * @remarks Along the line 50% of the wetted diameter. Between positions 65% in calm air, up to and at 0.5 mph (0.8 km/h), 60% up to and at 5 mph (8 km/h), 50% up to and at 10 mph (16 km/h), 45% above: a step, so look at the next class too. A wind that shows as a limit to three digits is that limit. A starting point: a catch test on the field goes first.
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442, Irrigation System, Sprinkler (from memory).
  * @errors #VALUE! for a wetted diameter that is not above 0, or a blank, text or negative wind.
- * @cautions roads and buildings, overhead wires
+ * @cautions roads and buildings, overhead wires, treated water
  * @task how far apart may heads and positions be?
  * @example =IRRIG.SPRINKLER.SPACING(90, 4, "US")
  */
@@ -121,7 +122,7 @@ export function sprinklerSpacing(wetted: any, wind: any, units?: Units): any[][]
   const u = readUnits(units);
   const { along, between } = largestSpacing(
     u.length.read("wetted", wetted, above(0)),
-    u.wind.read("wind", wind, atLeast(0)),
+    readSpacingWind(u, wind),
   );
   return spillPairs([
     [{ header: "along the line", unit: u.length.unit }, u.length.give(along)],

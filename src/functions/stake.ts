@@ -15,7 +15,7 @@ import { headFlags, positionFlags } from "../formulas/stakes";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -40,17 +40,17 @@ const MAP_COLUMNS: readonly Column[] = [
  * Spills where to put a flag for every head of a line.
  * @customfunction STAKE_FLAGS STAKE.FLAGS
  * @param heads Heads on the line, a whole number from 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0: one value, or a row or column with one per segment from the riser end on.
+ * @param spacing Distance between heads (ft, m), above 0: one value, or a row or column with one per segment from the inlet end on.
  * @param [units] "US" (blank) or "SI".
- * @param [first] Distance from the riser end to head 1 (ft, m), above 0; blank or 0: the spacing.
- * @param [latitude] Latitude of the riser end, decimal degrees, north positive. Latitude and longitude both blank or 0: distances only.
- * @param [longitude] Longitude of the riser end, decimal degrees, east positive.
+ * @param [first] Distance from the inlet end to head 1 (ft, m), above 0; blank or 0: the spacing.
+ * @param [latitude] Latitude of the inlet end, decimal degrees, north positive. Latitude and longitude both blank or 0: distances only.
+ * @param [longitude] Longitude of the inlet end, decimal degrees, east positive.
  * @param [bearing] Direction of the line, degrees clockwise from true north, −360 to 360; needed with a latitude and longitude. A blank cell may count as 0, due north.
- * @returns A header row, then a row per head: head, distance from the riser end (ft, m) and, with a start, latitude and longitude (degrees, WGS 84).
+ * @returns A header row, then a row per head: head, distance from the inlet end (ft, m) and, with a start, latitude and longitude (degrees, WGS 84).
  * @remarks A straight line over level ground, on the WGS 84 ellipsoid by Karney's geodesic, good to far less than any receiver. On a slope the ground distance is a little longer. It is a layout for flags, not a survey; magnetic north is not true north.
  * @source C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87.
  * @errors #VALUE! for a blank or wrong count or spacing, ranges that do not fit the heads, or a latitude, longitude or bearing that is missing or out of range.
- * @cautions buried lines, overhead wires, roads and buildings
+ * @cautions buried lines, overhead wires, lightning, roads and buildings
  * @task where do I put the flags for the heads?
  * @example =IRRIG.STAKE.FLAGS(14, 45, "US", 22.5, 41.5, -97.25, 85)
  */
@@ -91,7 +91,7 @@ export function stakeFlags(
  * @remarks Straight lines over level ground, on the WGS 84 ellipsoid by Karney's geodesic. It is a layout for flags, not a survey; magnetic north is not true north.
  * @source C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87.
  * @errors #VALUE! for a blank or wrong count, move or length, or a latitude, longitude or bearing that is missing or out of range.
- * @cautions buried lines, overhead wires, roads and buildings
+ * @cautions buried lines, overhead wires, lightning, roads and buildings
  * @task where do I put the flags for every position?
  * @example =IRRIG.STAKE.POSITIONS(14, 50, "US", 630, 41.5, -97.25, 355)
  */

@@ -9,7 +9,7 @@ import { linesNeeded } from "../formulas/lines-needed";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -60,10 +60,10 @@ export function systemInterval(net: any, use: any): any {
  * Lines needed to get round all positions in the days there are.
  * @customfunction SYSTEM_LINES SYSTEM.LINES
  * @param positions Positions in the field, a whole number, 1 or more; SET.POSITIONS gives it.
- * @param setsperday Sets a line makes in a day, above 0; SET.PERDAY gives it. Sets of two days are 0.5.
- * @param days Days to get round, above 0; SYSTEM.INTERVAL gives it.
+ * @param setsperday Sets a line makes in a day, above 0; SET.PERDAY gives it, 0.5 for a set of two days.
+ * @param days Days to get round, above 0: the irrigation interval (SYSTEM.INTERVAL), less the days off.
  * @returns Whole lines.
- * @remarks positions ÷ the whole sets that a line makes in the days, up to the next whole number: at one set a day, 6.9 days are 6 sets.
+ * @remarks positions ÷ the whole sets that a line makes in the days, up to the next whole number: at one set a day, 6.9 days are 6 sets; at half a set a day, seven days are 3. SET.PLAN with that many lines ends within the days.
  * @source Arithmetic of the rotation.
  * @errors #VALUE! for a blank or text, positions that are not a whole number, or sets or days that are not above 0; #N/A where no whole set fits into the days.
  * @task how many lines do I need?
@@ -84,7 +84,7 @@ export function systemLines(positions: any, setsperday: any, days: any): any {
  * @param depth Depth (in, mm), 0 or more: gross for what is pumped, net for what the ground gets.
  * @param [units] "US" (blank) or "SI".
  * @returns Volume (gal, m³).
- * @remarks area × depth. An acre-inch is 27 154 gal; a millimetre on a hectare is 10 m³.
+ * @remarks area × depth. An acre-inch is 27,154 gal; a millimeter on a hectare is 10 m³.
  * @source NIST Special Publication 811 (2008), Appendix B, for the acre, the inch and the gallon.
  * @errors #VALUE! for a blank, text or negative area or depth.
  * @task how much water does the season take?

@@ -1,4 +1,4 @@
-import { readOptionalChoice } from "../boundary/choices";
+import { readOptionalChoice, readYesNo } from "../boundary/choices";
 import { above, atLeast, between, MOST_HEADS, wholeNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
 import { readWallTemperature } from "../boundary/strength";
@@ -13,7 +13,7 @@ import { lineWeight } from "../formulas/tubing-weight";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -75,7 +75,7 @@ export function towWeight(
  * @remarks Weight × (drag × cos + sin) of the slope. Starting takes more than keeping on, and so do ruts, corners and stands that catch. The range of drag is common practice, without a published source. Compare with TOW.SAFEPULL and with the limits of vehicle and hitch.
  * @source Coulomb friction on a slope.
  * @errors #VALUE! for a blank, text or negative value, or a drag or slope out of range.
- * @cautions towing, overhead wires
+ * @cautions towing, overhead wires, lightning
  * @task how hard must I pull to move a line?
  * @example =IRRIG.TOW.PULL(520, 0.45, "US", 2)
  */
@@ -95,13 +95,13 @@ export function towPull(weight: any, drag: any, units?: Units, slope?: any): any
  * @customfunction TOW_SAFEPULL TOW.SAFEPULL
  * @param outside Outside diameter of the smallest tubing on the line (in, mm), above 0.
  * @param rating Dimension ratio, outside diameter over wall (DR or SDR), above 2; for SIDR tubing add 2.
- * @param yield_ Tensile yield strength of the material at 73 °F or 23 °C (psi, kPa), above 0, from the maker: it differs between grades, so there is no default.
+ * @param yield_ Tensile yield strength of the material at 73 °F or 23 °C (psi, kPa), above 0, from the manufacturer: it differs between grades, so there is no default.
  * @param [units] "US" (blank) or "SI".
  * @param [temperature] Temperature of the tubing's wall (°F, °C); black tubing in the sun is far above the air. Blank (a blank cell may count as 0), or anything below 73 °F or 23 °C, is no reduction.
  * @param [minutes] How long the pull lasts, above 0; blank or 0: 60. Above 24 hours #N/A.
  * @param [joint] Pull that the weakest joint has been tested for (lbf, N), above 0; blank or 0: joints not counted.
  * @returns Pull (lbf, N): the lesser of the tubing's and the joint's.
- * @remarks 0.40 × time factor (1 to 1 h, 0.95 to 12 h, 0.91 to 24 h) × yield × π·D²·(1/DR − 1/DR²), reduced for a warm wall by the inch industry's factors (0.78 at 100 °F, 0.50 at 140 °F; #N/A above). The smallest tubing on the line governs. Clamped and threaded joints often hold less than the tubing: have one tested. The maker's limit goes first.
+ * @remarks 0.40 × time factor (1 to 1 h, 0.95 to 12 h, 0.91 to 24 h) × yield × π·D²·(1/DR − 1/DR²), reduced for a warm wall by the inch industry's factors (0.78 at 100 °F, 0.50 at 140 °F; #N/A above). The smallest tubing on the line governs. Clamped and threaded joints often hold less than the tubing: have one tested. The manufacturer's limit goes first.
  * @source ASTM F1804, Standard Practice for Determining Allowable Tensile Load for Polyethylene (PE) Gas Pipe During Pull-In Installation; Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, for the temperature.
  * @errors #VALUE! for a blank or text among the first three or a value out of range. #N/A above 140 °F or 24 hours.
  * @cautions towing
@@ -138,17 +138,19 @@ export function towSafepull(
  * @customfunction TOW_BEND TOW.BEND
  * @param outside Outside diameter (any unit of length), above 0.
  * @param rating Dimension ratio, outside diameter over wall (DR or SDR), 11 to 26; for SIDR tubing add 2.
+ * @param [fitting] TRUE where a saddle, a coupler or any other fitting lies in the bend; FALSE (blank) for plain tubing.
  * @returns Radius, in the unit of the outside diameter.
- * @remarks 25 outside diameters at DR 11 to 13.5, 27 at DR 17 to 21, 34 at DR 26; between printed ratios the next higher. Without a joint in the bend: keep joints straight.
+ * @remarks 25 outside diameters at DR 11 to 13.5, 27 at DR 17 to 21, 34 at DR 26; between printed ratios the next higher. With a fitting in the bend 100 at every ratio: a line with a saddle every few yards is hardly ever turned without one.
  * @source Plastics Pipe Institute, Handbook of Polyethylene Pipe, cold bending (read in a secondary text).
- * @errors #VALUE! for a blank, text or an outside diameter that is not above 0. #N/A for a ratio outside 11 to 26.
+ * @errors #VALUE! for a blank, text, an outside diameter that is not above 0, or a fitting that is not TRUE or FALSE. #N/A for a ratio outside 11 to 26.
  * @cautions towing
  * @task how tightly may I turn the line?
  * @example =IRRIG.TOW.BEND(1.97, 17)
  */
-export function towBend(outside: any, rating: any): any {
+export function towBend(outside: any, rating: any, fitting?: any): any {
   return bendingRadius(
     readNumber("outside", outside, above(0)),
     readNumber("rating", rating, above(2)),
+    readYesNo("fitting", fitting),
   );
 }

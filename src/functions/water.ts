@@ -1,7 +1,7 @@
 import { type Cell } from "../boundary/cell";
 import { readUnits, type Units as Measures } from "../boundary/units";
 import { ZERO_CELSIUS } from "../ground/unit-factors";
-import { vapourPressure } from "../formulas/vapour-pressure";
+import { vaporPressure } from "../formulas/vapor-pressure";
 import { waterDensity as densityOfWater } from "../formulas/water-density";
 import { kinematicViscosity } from "../formulas/water-viscosity";
 
@@ -9,7 +9,7 @@ import { kinematicViscosity } from "../formulas/water-viscosity";
 enum Units {
   /** feet, inches, psi, gpm */
   US = "US",
-  /** metres, millimetres, kPa, m³/h */
+  /** meters, millimeters, kPa, m³/h */
   SI = "SI",
 }
 
@@ -54,11 +54,11 @@ export function waterDensity(temperature: any, units?: Units): any {
 }
 
 /**
- * Vapour pressure of water: below it, water boils in a suction pipe.
+ * Vapor pressure of water: below it, water boils in a suction pipe.
  * @customfunction WATER_VAPOR WATER.VAPOR
  * @param temperature Temperature of the water (°F, °C), 32 to 212 °F or 0 to 100 °C. In °C a blank cell may count as 0.
  * @param [units] "US" (blank) or "SI".
- * @returns Vapour pressure (psi, kPa), absolute.
+ * @returns Vapor pressure (psi, kPa), absolute.
  * @remarks Absolute pressure, not gauge: at 212 °F it is that of the atmosphere.
  * @source IAPWS SR1-86 (1992); Wagner and Pruss (1993), Journal of Physical and Chemical Reference Data 22, equation 1.
  * @errors #VALUE! for a blank, a text or a temperature at which water is no liquid.
@@ -67,5 +67,5 @@ export function waterDensity(temperature: any, units?: Units): any {
  */
 export function waterVapor(temperature: any, units?: Units): any {
   const u = readUnits(units);
-  return u.pressure.give(vapourPressure(readWaterTemperature(u, temperature)));
+  return u.pressure.give(vaporPressure(readWaterTemperature(u, temperature)));
 }

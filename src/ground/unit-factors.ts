@@ -4,10 +4,10 @@
  */
 export const FOOT = 0.3048; // m, exact
 export const INCH = 0.0254; // m, exact
-export const MILLIMETRE = 0.001; // m
-export const KILOMETRE = 1000; // m
+export const MILLIMETER = 0.001; // m
+export const KILOMETER = 1000; // m
 export const MILE = 5280 * FOOT; // m, exact
-export const LITRE = 0.001; // m³
+export const LITER = 0.001; // m³
 export const US_GALLON = 231 * INCH ** 3; // m³, exact: 3.785 411 784 L
 export const ACRE = 43560 * FOOT ** 2; // m², exact (international foot)
 export const HECTARE = 10000; // m²

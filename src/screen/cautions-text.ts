@@ -1,13 +1,13 @@
 import { cautions, type CautionSubject } from "../cautions";
 import { make } from "./dom";
 
-/** A caution's points under its title. */
+/** A caution's points under its title and a sentence that is read without opening it. */
 export function cautionText(subject: CautionSubject): HTMLElement {
-  const { title, points } = cautions[subject];
+  const { title, brief, points } = cautions[subject];
   return make(
     "details",
     { class: "caution" },
-    make("summary", {}, title),
+    make("summary", {}, make("span", {}, make("strong", {}, title), make("span", {}, brief))),
     make("ul", {}, ...points.map((point) => make("li", {}, point))),
   );
 }

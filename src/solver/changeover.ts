@@ -3,7 +3,7 @@ import type { Line } from "./line";
 import { keepsWithin, type LineLimits } from "./line-limits";
 import { solveLine, type SolvedLine } from "./solve-line";
 
-/** A size of tubing, SI: bore, m, and price a metre. */
+/** A size of tubing, SI: bore, m, and price a meter. */
 export interface PricedTubing {
   readonly bore: number;
   readonly price: number;

@@ -3,6 +3,7 @@ import { requireAllRunning } from "./dry-heads";
 import { closeOnRoot, type Sample } from "./increasing-root";
 import type { Line } from "./line";
 import { March } from "./march";
+import { solveLine } from "./solve-line";
 
 /** Which nozzle pressure must meet the target. */
 export type Basis = "lowest" | "average" | "last";
@@ -22,9 +23,11 @@ export function inletFor(line: Line, target: number, basis: Basis): number {
   if (march === undefined) {
     throw new NoAnswer("target needs an inlet pressure above 10 MPa (1450 psi)");
   }
-  requireAllRunning(march.headFlow);
   if (march.inlet <= 0) {
     throw new NoAnswer("the fall of the ground alone gives more than target");
+  }
+  if (march.headFlow.includes(0)) {
+    requireAllRunning(solveLine({ ...line, inletPressure: march.inlet }));
   }
   return march.inlet;
 }

@@ -1,4 +1,3 @@
-import { WATER_WEIGHT } from "../ground/constants";
 import { NoAnswer } from "../ground/domain-error";
 import { flowAtSpeed } from "../formulas/mean-speed";
 import { MOST_INLET_PRESSURE } from "./find-inlet";
@@ -12,10 +11,10 @@ import { March } from "./march";
  */
 export function flushPressure(line: Line, speed: number): number {
   const march = new March(line);
+  march.letAirIn();
   const last = march.count - 1;
-  const spareAtOpenEnd = -(WATER_WEIGHT * line.riser + line.regulatorLoss[last]);
   const flow = flowAtSpeed(speed, line.bore[last]);
-  march.walk(spareAtOpenEnd, MOST_INLET_PRESSURE, last, flow);
+  march.walk(march.openToAir(last), MOST_INLET_PRESSURE, last, flow);
   if (march.inlet === Infinity) {
     throw new NoAnswer("velocity needs an inlet pressure above 10 MPa (1450 psi)");
   }

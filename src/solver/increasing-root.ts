@@ -17,7 +17,7 @@ export interface Root {
  * leaves it, has no finite value to go by, or fails to halve the residual. So it ends for every
  * input, in three or four steps for an ordinary one.
  *
- * Where the value jumps over the tolerance between two neighbouring numbers, these two are given.
+ * Where the value jumps over the tolerance between two neighboring numbers, these two are given.
  * `sample` was last asked for the `low` of the answer.
  */
 export function closeOnRoot(

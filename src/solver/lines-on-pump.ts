@@ -17,12 +17,12 @@ export interface PipeSection {
 export interface LinesOnPump {
   /** Flow (m³/s) and head (m). */
   readonly curve: MonotoneCurve;
-  /** Water surface up to the riser, m. */
+  /** Water surface up to the hydrant, m. */
   readonly lift: number;
   readonly running: number;
   readonly main: readonly PipeSection[];
   readonly feeder: readonly PipeSection[];
-  /** One line, its ground above the riser; its own inlet pressure is left aside. */
+  /** One line, its ground above the hydrant; its own inlet pressure is left aside. */
   readonly line: Line;
 }
 
@@ -30,7 +30,7 @@ export interface LinesRunning {
   /** All lines together, m³/s. */
   readonly flow: number;
   readonly pumpHead: number;
-  readonly riserPressure: number;
+  readonly hydrantPressure: number;
   readonly inletPressure: number;
   readonly lowestPressure: number;
   readonly averageHeadFlow: number;
@@ -103,7 +103,7 @@ export function linesOnPump(system: LinesOnPump): LinesRunning {
   return {
     flow,
     pumpHead: curveValue(curve, flow),
-    riserPressure: root.low + pressureLoss(system.feeder, solved.inflow, line.friction),
+    hydrantPressure: root.low + pressureLoss(system.feeder, solved.inflow, line.friction),
     inletPressure: root.low,
     lowestPressure: spreadOf(solved.nozzlePressure).lowest,
     averageHeadFlow: solved.inflow / line.bore.length,

@@ -1,4 +1,5 @@
 import { WATER_WEIGHT } from "../ground/constants";
+import { zeros } from "../ground/doubles";
 import { type HeadFlow, preparedHeadFlow } from "./head-flow";
 import type { Line } from "./line";
 import { type SegmentFriction, segmentFriction } from "./segment-friction";
@@ -15,6 +16,10 @@ import { type SegmentFriction, segmentFriction } from "./segment-friction";
  * The inlet pressure rises with the spare pressure at the last head, at least as fast: a head never
  * gives less for more pressure, and a segment never loses less for more flow. That is what makes a
  * line one equation with one unknown and one root.
+ *
+ * A march begins closed to the air, as a siphon is; letAirIn opens it. Then no head that water flows
+ * past has less than the air's pressure in its tubing: what is below it runs down part full, and the
+ * water loses on the way what the ground gives.
  */
 export class March {
   readonly count: number;
@@ -44,23 +49,28 @@ export class March {
   private readonly threshold: number[];
   /** How much a head's threshold is above that of the head before (of the inlet, for the first). */
   private readonly step: number[];
+  /** Pressure that the height of the risers takes, Pa. */
+  private readonly riser: number;
+  private readonly regulatorLoss: readonly number[];
+  private isOpenToAir = false;
 
   constructor(line: Line) {
     const count = line.bore.length;
-    const zeros = () => new Array<number>(count).fill(0);
     this.count = count;
-    this.spare = zeros();
-    this.spareSlope = zeros();
-    this.headFlow = zeros();
-    this.segmentFlow = zeros();
-    this.segmentLoss = zeros();
+    this.spare = zeros(count);
+    this.spareSlope = zeros(count);
+    this.headFlow = zeros(count);
+    this.segmentFlow = zeros(count);
+    this.segmentLoss = zeros(count);
     this.set = line.regulatorSet;
     this.law = preparedHeadFlow(line.discharge);
     this.friction = segmentFriction(line.friction, line.bore, line.segmentLength);
-    this.threshold = zeros();
-    this.step = zeros();
+    this.threshold = zeros(count);
+    this.step = zeros(count);
+    this.riser = WATER_WEIGHT * line.riser;
+    this.regulatorLoss = line.regulatorLoss;
     let elevation = 0;
-    let taken = -WATER_WEIGHT * line.riser;
+    let taken = -this.riser;
     let threshold = 0;
     for (let i = 0; i < count; i++) {
       // Differences first: heads at one level have exactly the same threshold.
@@ -73,16 +83,41 @@ export class March {
     }
   }
 
-  /** The spare pressure at the last head of a line at rest under an inlet pressure. */
-  atRest(inlet: number): number {
-    return inlet - this.threshold[this.count - 1];
+  /** From now on heads let air in wherever the tubing under them has less than the air's pressure. */
+  letAirIn(): void {
+    this.isOpenToAir = true;
   }
 
-  /** The highest spare pressure at the last head at which the whole line is dry. */
-  dryLimit(): number {
+  /** Spare pressure at which the tubing under a head has the air's, Pa: riser and regulator below 0. */
+  openToAir(head: number): number {
+    return -(this.riser + this.regulatorLoss[head]);
+  }
+
+  /** Pressure in the tubing under a head on the last walk, Pa. */
+  linePressure(head: number): number {
+    return this.spare[head] - this.openToAir(head);
+  }
+
+  /** Leaves no water beyond a head. */
+  empty(beyond: number): void {
+    for (let i = beyond + 1; i < this.count; i++) {
+      this.spare[i] = this.openToAir(i);
+      this.headFlow[i] = 0;
+      this.segmentFlow[i] = 0;
+      this.segmentLoss[i] = 0;
+    }
+  }
+
+  /** The spare pressure at a head (the last one unless told) of a line at rest under an inlet pressure. */
+  atRest(inlet: number, head = this.count - 1): number {
+    return inlet - this.threshold[head];
+  }
+
+  /** The highest spare pressure at a head (the last one unless told) at which all up to it are dry. */
+  dryLimit(head = this.count - 1): number {
     let above = 0;
     let most = 0;
-    for (let i = this.count - 1; i > 0; i--) {
+    for (let i = head; i > 0; i--) {
       above += this.step[i];
       most = Math.max(most, above);
     }
@@ -141,6 +176,11 @@ export class March {
           discharge = this.law.flow(set);
         }
         flow += discharge;
+      } else if (this.isOpenToAir && flow > 0 && spare < this.openToAir(i)) {
+        // The segment beyond runs part full: its fall is lost on the way.
+        this.segmentLoss[i + 1] += this.openToAir(i) - spare;
+        spare = this.openToAir(i);
+        slope = 0;
       }
       this.spare[i] = spare;
       this.spareSlope[i] = slope;

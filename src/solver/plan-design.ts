@@ -1,4 +1,3 @@
-import { excess, shortfall } from "../formulas/criterion";
 import { frictionPressureLoss } from "../formulas/friction";
 import { FLOW_EXPONENT } from "../formulas/hazen-williams";
 import { meanSpeed } from "../formulas/mean-speed";
@@ -13,6 +12,7 @@ import {
   type PlanProblem,
   type PlanSprinkler,
   type PlanTerms,
+  SLACK,
 } from "./plan-problem";
 import type { PlanCosts } from "./plan-costs";
 import {
@@ -199,12 +199,13 @@ export function wettedDiameter({ wetted }: PlanSprinkler, pressure: number): num
 
 /** How far the heads run outside the sprinkler's chart, Pa. */
 export function beyondChart(sprinkler: PlanSprinkler, lowest: number, highest: number): number {
-  return Math.max(shortfall(lowest, sprinkler.lowest), excess(highest, sprinkler.highest));
+  const beyond = Math.max(sprinkler.lowest - lowest, highest - sprinkler.highest);
+  return beyond > SLACK * highest ? beyond : 0;
 }
 
 /** Whether a design goes beyond a limit. */
 export function isOver(name: LimitName, { value, allowed }: Use): boolean {
-  return (name === "coverage" ? shortfall(value, allowed) : excess(value, allowed)) > 0;
+  return name === "coverage" ? value < allowed * (1 - SLACK) : value > allowed * (1 + SLACK);
 }
 
 /** Whether a design keeps to every limit but one. */

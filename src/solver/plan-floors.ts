@@ -91,10 +91,7 @@ export class Prospect {
         ? Infinity
         : this.pressure / (1 - terms.variation);
     const byChart = without === "chart" ? Infinity : highest;
-    this.cap = Math.max(
-      this.pressure,
-      ROOM * Math.min(byVariation, byChart, BEYOND_ANY),
-    );
+    this.cap = Math.max(this.pressure, ROOM * Math.min(byVariation, byChart, BEYOND_ANY));
     const head = preparedHeadFlow(law);
     this.leastFlow = head.flow(this.pressure);
     this.mostFlow = head.flow(this.cap);
@@ -118,7 +115,8 @@ export class Prospect {
     for (const name of ["spacing", "move", "coverage"] as const) {
       if (name !== without && isOver(name, placing[name])) return true;
     }
-    if (without !== "chart" && beyondChart(sprinkler, this.pressure, this.pressure) > 0) return true;
+    if (without !== "chart" && beyondChart(sprinkler, this.pressure, this.pressure) > 0)
+      return true;
     const area = laid.spacing * laid.move;
     if (without !== "intake" && this.leastFlow / area > terms.intake * ROOM) return true;
     const given = givenTime(terms, without);
@@ -130,12 +128,7 @@ export class Prospect {
   lines(): readonly number[] {
     const { terms } = this.problem;
     const of = (setTime: number) =>
-      linesInTime(
-        terms,
-        this.laid.sets,
-        dailySets(terms, setTime, this.without),
-        this.without,
-      );
+      linesInTime(terms, this.laid.sets, dailySets(terms, setTime, this.without), this.without);
     const fewest = of(this.shortestSet);
     if (fewest === 0) return [];
     // Where the longest set fits no day, those that pass are shorter: one a day, or fewer lines.

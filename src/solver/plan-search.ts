@@ -89,7 +89,8 @@ export class PlanSearch {
           sprinklers.length *
           pressures.length *
           feeders.length;
-        if (designs > MOST_DESIGNS) throw tooMany(`more than ${MOST_DESIGNS / 1e6} million designs`);
+        if (designs > MOST_DESIGNS)
+          throw tooMany(`more than ${MOST_DESIGNS / 1e6} million designs`);
         const friction = this.frictionIn(laid);
         for (let z = 0; z < sprinklers.length; z++) {
           if (only !== undefined && only.sprinkler !== z) continue;
@@ -201,10 +202,7 @@ export class PlanSearch {
     );
   }
 
-  private remembered(
-    place: string,
-    solve: () => FieldState | undefined,
-  ): FieldState | undefined {
+  private remembered(place: string, solve: () => FieldState | undefined): FieldState | undefined {
     if (!this.states.has(place)) {
       this.states.set(place, solve());
       this.checkWork();

@@ -1,4 +1,4 @@
-import { WATER_WEIGHT } from "../ground/constants";
+import { zeros } from "../ground/doubles";
 import { NoAnswer } from "../ground/domain-error";
 import { closeOnRoot } from "./increasing-root";
 import type { Line } from "./line";
@@ -7,12 +7,13 @@ import { March } from "./march";
 /** A line solved, SI. Index 0 is head 1; segment i ends at head i. */
 export interface SolvedLine {
   readonly line: Line;
-  /** Pressure in the tubing at each head, Pa; below 0 where the ground stands above what is left. */
+  /** Pressure in the tubing at each head, Pa; 0 where air stands in it: at no head is it below. */
   readonly linePressure: readonly number[];
   /** Pressure at each nozzle, above riser and regulator, Pa; never below 0. */
   readonly nozzlePressure: readonly number[];
   readonly headFlow: readonly number[];
   readonly segmentFlow: readonly number[];
+  /** Pressure lost in each segment, Pa: to friction, and in one that runs part full all its fall. */
   readonly segmentLoss: readonly number[];
   /** Flow into the lateral, m³/s. */
   readonly inflow: number;
@@ -34,12 +35,24 @@ const JOINING_TOLERANCE = 1e-11;
 /** What a line leaves at its last head, as a share: good ones lose a tenth, poor ones half. */
 const FIRST_GUESS = 0.7;
 
-/** Finds the pressure at the last head that meets the inlet pressure, and with it all the rest. */
+/**
+ * Finds the pressure at the last head that meets the inlet pressure, and with it all the rest.
+ *
+ * First as if no air could get in. Where that leaves less than the air's pressure in tubing that
+ * water flows through, the line would be a siphon, and an open head ends one: it is solved again
+ * with the air let in, up to the crest that water does not pass.
+ */
 export function solveLine(line: Line): SolvedLine {
   const march = new March(line);
   const inlet = line.inletPressure;
   const scale = Math.max(Math.abs(inlet), march.largestThreshold());
-  closeOnInlet(march, inlet, scale);
+  closeOnInlet(march, inlet, scale, march.count - 1);
+  if (isSiphon(march)) {
+    march.letAirIn();
+    const end = farthestReached(march, line.elevation, inlet);
+    closeOnInlet(march, inlet, scale, end);
+    march.empty(end);
+  }
   const residual = Math.abs(march.inlet - inlet) / scale;
   if (!(residual <= PROMISED_RESIDUAL)) {
     throw new NoAnswer(
@@ -49,21 +62,46 @@ export function solveLine(line: Line): SolvedLine {
   return solved(line, march, residual);
 }
 
-function closeOnInlet(march: March, inlet: number, scale: number): void {
+/** Whether water flows on from a head whose tubing has less than the air's pressure. */
+function isSiphon(march: March): boolean {
+  for (let i = 0; i < march.count - 1; i++) {
+    if (march.segmentFlow[i + 1] > 0 && march.linePressure(i) < 0) return true;
+  }
+  return false;
+}
+
+/**
+ * The first crest that no water passes, or the last head. Water passes a crest once the inlet has
+ * more than what raises it up to there, with nothing flowing on: so each crest is tried in turn.
+ */
+function farthestReached(march: March, elevation: readonly number[], inlet: number): number {
+  const last = march.count - 1;
+  for (let i = 0; i < last; i++) {
+    const isCrest = elevation[i] > elevation[i + 1] && !(elevation[i] < elevation[i - 1]);
+    if (!isCrest) continue;
+    march.walk(march.openToAir(i), inlet, i);
+    if (march.inlet > inlet) return i;
+  }
+  return last;
+}
+
+/** Closes the line that ends, for the water, at a head: nothing flows past it. */
+function closeOnInlet(march: March, inlet: number, scale: number, end: number): void {
   // Without flow nothing is lost on the way: with flow the last head can only have less.
-  const dry = march.dryLimit();
-  const atRest = march.atRest(inlet);
+  const dry = march.dryLimit(end);
+  const atRest = march.atRest(inlet, end);
   if (dry >= atRest) {
-    march.walk(atRest, Infinity);
+    march.walk(atRest, Infinity, end);
     return;
   }
   // Far above the inlet a guess is plainly too high, and its slope tells nothing.
   const ceiling = inlet + scale;
   const sample = { value: 0, slope: 1 };
-  let from = march.count - 1;
+  let from = end;
   let flowPast = 0;
   let low = dry;
-  let high = atRest + scale;
+  // A crest that no water passes has less than the air's pressure.
+  let high = end < march.count - 1 ? march.openToAir(end) : atRest + scale;
   let guess = dry + FIRST_GUESS * (atRest - dry);
   for (;;) {
     const root = closeOnRoot(
@@ -80,7 +118,7 @@ function closeOnInlet(march: March, inlet: number, scale: number): void {
     );
     if (root.found) return;
     // In a starved line the last digit at the far end moves the inlet by more than its pressure. Up
-    // to some head, though, the walks from two neighbouring numbers are one: what they say beyond it
+    // to some head, though, the walks from two neighboring numbers are one: what they say beyond it
     // stands, and the search goes on from there, with digits to spare again.
     march.walk(root.high, ceiling, from, flowPast);
     const spare = march.spare.slice();
@@ -102,12 +140,14 @@ function closeOnInlet(march: March, inlet: number, scale: number): void {
 }
 
 function solved(line: Line, march: March, residual: number): SolvedLine {
-  const { count, spare, headFlow, segmentFlow, segmentLoss } = march;
-  const riser = WATER_WEIGHT * line.riser;
-  const linePressure = new Array<number>(count).fill(0);
-  const nozzlePressure = new Array<number>(count).fill(0);
+  const { count, headFlow, segmentFlow, segmentLoss } = march;
+  const linePressure = zeros(count);
+  const nozzlePressure = zeros(count);
   for (let i = 0; i < count; i++) {
-    linePressure[i] = spare[i] + riser + line.regulatorLoss[i];
+    const pressure = march.linePressure(i);
+    // The water ends below a head that has less than the air's pressure.
+    if (pressure < 0) break;
+    linePressure[i] = pressure;
     nozzlePressure[i] = march.nozzlePressure(i);
   }
   return {

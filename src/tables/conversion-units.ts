@@ -7,13 +7,13 @@ import {
   HORSEPOWER,
   HOUR,
   INCH,
-  KILOMETRE,
+  KILOMETER,
   KILOPASCAL,
   KILOWATT,
-  LITRE,
+  LITER,
   MEGAJOULE,
   MILE,
-  MILLIMETRE,
+  MILLIMETER,
   MINUTE,
   POUND,
   POUND_FORCE,
@@ -42,10 +42,10 @@ function unit(symbol: string, scale: number, ...aliases: string[]): ConversionUn
 
 // Factors beyond unit-factors.ts, from NIST Special Publication 811 (2008), Appendix B.8; exact
 // where no digits follow.
-const CENTIMETRE = 0.01;
+const CENTIMETER = 0.01;
 const YARD = 3 * FOOT;
-const IMPERIAL_GALLON = 4.54609 * LITRE;
-const MERCURY_METRE = 133322.4; // Pa per metre of mercury, conventional
+const IMPERIAL_GALLON = 4.54609 * LITER;
+const MERCURY_METER = 133322.4; // Pa per meter of mercury, conventional
 const ATMOSPHERE = 101325;
 const BAR = 100_000;
 const KILOGRAM_FORCE = 9.80665;
@@ -68,9 +68,9 @@ export const QUANTITIES: readonly Quantity[] = [
       unit("yd", YARD, "yard", "yards"),
       unit("mi", MILE, "mile", "miles"),
       unit("m", 1, "metre", "metres", "meter", "meters"),
-      unit("cm", CENTIMETRE, "centimetre", "centimetres", "centimeter", "centimeters"),
-      unit("mm", MILLIMETRE, "millimetre", "millimetres", "millimeter", "millimeters"),
-      unit("km", KILOMETRE, "kilometre", "kilometres", "kilometer", "kilometers"),
+      unit("cm", CENTIMETER, "centimetre", "centimetres", "centimeter", "centimeters"),
+      unit("mm", MILLIMETER, "millimetre", "millimetres", "millimeter", "millimeters"),
+      unit("km", KILOMETER, "kilometre", "kilometres", "kilometer", "kilometers"),
     ],
   },
   {
@@ -83,9 +83,9 @@ export const QUANTITIES: readonly Quantity[] = [
       unit("yd²", YARD ** 2, "sqyd", "square yards", "square yard"),
       unit("mi²", MILE ** 2, "sqmi", "square miles", "square mile"),
       unit("m²", 1, "sqm", "square metres", "square meters"),
-      unit("cm²", CENTIMETRE ** 2, "sqcm"),
-      unit("mm²", MILLIMETRE ** 2, "sqmm"),
-      unit("km²", KILOMETRE ** 2, "sqkm"),
+      unit("cm²", CENTIMETER ** 2, "sqcm"),
+      unit("mm²", MILLIMETER ** 2, "sqmm"),
+      unit("km²", KILOMETER ** 2, "sqkm"),
     ],
   },
   {
@@ -98,10 +98,10 @@ export const QUANTITIES: readonly Quantity[] = [
       unit("yd³", YARD ** 3, "cuyd", "cubic yards", "cubic yard"),
       unit("acre-in", ACRE * INCH, "acre-inch", "acre-inches", "ac-in"),
       unit("acre-ft", ACRE * FOOT, "acre-foot", "acre-feet", "ac-ft"),
-      unit("L", LITRE, "litre", "litres", "liter", "liters"),
+      unit("L", LITER, "litre", "litres", "liter", "liters"),
       unit(
         "mL",
-        LITRE / 1000,
+        LITER / 1000,
         "ml",
         "millilitre",
         "millilitres",
@@ -109,10 +109,10 @@ export const QUANTITIES: readonly Quantity[] = [
         "milliliters",
         "cc",
       ),
-      unit("ML", LITRE * 1e6, "megalitre", "megalitres", "megaliter", "megaliters"),
+      unit("ML", LITER * 1e6, "megalitre", "megalitres", "megaliter", "megaliters"),
       unit("m³", 1, "cum", "cubic metres", "cubic meters"),
-      unit("cm³", CENTIMETRE ** 3),
-      unit("ha-mm", HECTARE * MILLIMETRE, "hectare-millimetre", "hectare-millimetres"),
+      unit("cm³", CENTIMETER ** 3),
+      unit("ha-mm", HECTARE * MILLIMETER, "hectare-millimetre", "hectare-millimetres"),
       unit("ha-m", HECTARE, "hectare-metre", "hectare-metres"),
     ],
   },
@@ -127,13 +127,13 @@ export const QUANTITIES: readonly Quantity[] = [
       unit("cfm", FOOT ** 3 / MINUTE, "ft³/min", "cubic feet per minute"),
       unit("acre-in/h", (ACRE * INCH) / HOUR, "acre-in/hr", "ac-in/h", "acre-inches per hour"),
       unit("acre-ft/day", (ACRE * FOOT) / DAY, "ac-ft/day", "acre-ft/d", "acre-feet per day"),
-      unit("L/s", LITRE, "lps", "litres per second", "liters per second"),
-      unit("L/min", LITRE / MINUTE, "lpm", "litres per minute", "liters per minute"),
-      unit("L/h", LITRE / HOUR, "lph", "l/hr", "litres per hour", "liters per hour"),
+      unit("L/s", LITER, "lps", "litres per second", "liters per second"),
+      unit("L/min", LITER / MINUTE, "lpm", "litres per minute", "liters per minute"),
+      unit("L/h", LITER / HOUR, "lph", "l/hr", "litres per hour", "liters per hour"),
       unit("m³/h", 1 / HOUR, "m³/hr", "cmh", "cubic metres per hour", "cubic meters per hour"),
       unit("m³/s", 1, "cumec", "cubic metres per second", "cubic meters per second"),
       unit("m³/day", 1 / DAY, "m³/d", "cubic metres per day", "cubic meters per day"),
-      unit("ML/day", (LITRE * 1e6) / DAY, "megalitres per day", "megaliters per day"),
+      unit("ML/day", (LITER * 1e6) / DAY, "megalitres per day", "megaliters per day"),
     ],
   },
   {
@@ -166,16 +166,16 @@ export const QUANTITIES: readonly Quantity[] = [
         "meters of head",
         "mwc",
       ),
-      unit("mm of water", MILLIMETRE * WATER_WEIGHT, "mmH2O", "mm H2O"),
+      unit("mm of water", MILLIMETER * WATER_WEIGHT, "mmH2O", "mm H2O"),
       unit("kPa", KILOPASCAL, "kilopascal", "kilopascals"),
       unit("Pa", 1, "pascal", "pascals", "N/m²"),
       unit("MPa", 1e6, "megapascal", "megapascals"),
       unit("bar", BAR, "bars"),
       unit("mbar", BAR / 1000, "hPa", "millibar", "millibars"),
       unit("atm", ATMOSPHERE, "atmosphere", "atmospheres"),
-      unit("kgf/cm²", KILOGRAM_FORCE / CENTIMETRE ** 2, "kg/cm²"),
-      unit("in of mercury", MERCURY_METRE * INCH, "inHg", "in Hg", "inches of mercury"),
-      unit("mm of mercury", MERCURY_METRE * MILLIMETRE, "mmHg", "mm Hg"),
+      unit("kgf/cm²", KILOGRAM_FORCE / CENTIMETER ** 2, "kg/cm²"),
+      unit("in of mercury", MERCURY_METER * INCH, "inHg", "in Hg", "inches of mercury"),
+      unit("mm of mercury", MERCURY_METER * MILLIMETER, "mmHg", "mm Hg"),
     ],
   },
   {
@@ -187,12 +187,12 @@ export const QUANTITIES: readonly Quantity[] = [
       unit("in/day", INCH / DAY, "in/d", "inches per day"),
       unit("mph", MILE / HOUR, "mi/h", "miles per hour"),
       unit("m/s", 1, "m/sec", "metres per second", "meters per second"),
-      unit("mm/h", MILLIMETRE / HOUR, "mm/hr", "millimetres per hour", "millimeters per hour"),
-      unit("mm/day", MILLIMETRE / DAY, "mm/d", "millimetres per day", "millimeters per day"),
-      unit("cm/h", CENTIMETRE / HOUR, "cm/hr"),
+      unit("mm/h", MILLIMETER / HOUR, "mm/hr", "millimetres per hour", "millimeters per hour"),
+      unit("mm/day", MILLIMETER / DAY, "mm/d", "millimetres per day", "millimeters per day"),
+      unit("cm/h", CENTIMETER / HOUR, "cm/hr"),
       unit(
         "km/h",
-        KILOMETRE / HOUR,
+        KILOMETER / HOUR,
         "kph",
         "kmh",
         "km/hr",
@@ -254,7 +254,7 @@ export const QUANTITIES: readonly Quantity[] = [
     name: "water capacity of soil",
     units: [
       unit("in/ft", INCH / FOOT, "inches per foot"),
-      unit("mm/m", MILLIMETRE),
+      unit("mm/m", MILLIMETER),
       unit("m/m", 1),
     ],
   },
@@ -263,7 +263,7 @@ export const QUANTITIES: readonly Quantity[] = [
     units: [
       unit("MJ/m²/day", MEGAJOULE / DAY, "MJ/m²/d", "MJ/m²day"),
       unit("W/m²", 1),
-      unit("ly/day", CALORIE / CENTIMETRE ** 2 / DAY, "ly/d", "langleys per day", "cal/cm²/day"),
+      unit("ly/day", CALORIE / CENTIMETER ** 2 / DAY, "ly/d", "langleys per day", "cal/cm²/day"),
       unit("kWh/m²/day", (KILOWATT * HOUR) / DAY, "kWh/m²/d"),
     ],
   },
@@ -281,7 +281,7 @@ export const QUANTITIES: readonly Quantity[] = [
     units: [
       unit("ft²/s", FOOT ** 2),
       unit("m²/s", 1),
-      unit("mm²/s", MILLIMETRE ** 2, "cSt", "centistokes"),
+      unit("mm²/s", MILLIMETER ** 2, "cSt", "centistokes"),
     ],
   },
 ];

@@ -5,7 +5,7 @@
  * Source: FAO Irrigation and Drainage Paper 56 (1998): Table 22 for the greatest effective rooting
  * depth and the depletion fraction p (at 5 mm/day), Table 12 for the single crop coefficients at the
  * initial, the middle and the end stage (unstressed, well managed, in a subhumid climate: least
- * humidity 45 %, wind 2 m/s). The values were read in secondary texts: an open-source library's copy
+ * humidity 45%, wind 2 m/s). The values were read in secondary texts: an open-source library's copy
  * of the tables and, for the ranges, of which it has one number each, two open transcriptions.
  * Copies differ in the initial coefficient of dry peas and soybeans: here is that of their group.
  * Corn stands in the tables as maize, canola as rapeseed, peanuts as groundnut.

@@ -3,32 +3,44 @@ import { HOUR, INCH } from "../ground/unit-factors";
 import type { SoilTexture } from "./soils";
 
 /**
- * Largest rate at which sprinklers may apply water to bare ground in average tilth, by the soil's
- * profile and the slope of the ground.
+ * Largest rate at which sprinklers may apply water, by the soil's profile, the slope of the ground
+ * and its cover: bare in average tilth, or under a good sod.
  *
- * Source: the USDA Soil Conservation Service's table of maximum application rates, columns for bare
- * ground, as the National Engineering Handbook, Section 15 Chapter 11 (1983), prints it. The rows of
- * the uniform profiles and the heavy clays were read in a secondary text up to 12 % slope; the last
- * slope class and the rows over compact subsoil are from memory. Each entry is one value, an upper
- * limit; "to 6 ft" is how deep the soil is alike.
+ * Source: the USDA Soil Conservation Service's table of maximum application rates, columns "bare"
+ * and "cover"; the bare ones as the National Engineering Handbook, Section 15 Chapter 11 (1983),
+ * prints them. The rows of the uniform profiles and the heavy clays were read in a secondary text up
+ * to 12% slope; the last slope class and the rows over compact subsoil are from memory. Each entry
+ * is one value, an upper limit; "to 6 ft" is how deep the soil is alike.
  */
 interface Row {
   readonly profile: string;
   /** in/h, as printed, one for each slope class. */
-  readonly rates: readonly number[];
+  readonly bare: readonly number[];
+  readonly sod: readonly number[];
 }
+
+/** What grows on the ground. */
+export const COVERS = ["bare", "sod"] as const;
+export type Cover = (typeof COVERS)[number];
+
+/** The table's own word for sod. */
+export const coverSpellings: Readonly<Record<string, Cover>> = { cover: "sod", grass: "sod" };
 
 /** The steepest slope of each class; a slope on the boundary belongs to the flatter class. */
 const STEEPEST = [0.05, 0.08, 0.12, 0.16];
 
 const rows = [
-  { profile: "coarse sandy", rates: [2, 1.5, 1, 0.5] },
-  { profile: "coarse sandy over compact", rates: [1.5, 1, 0.75, 0.4] },
-  { profile: "light sandy loam", rates: [1, 0.8, 0.6, 0.4] },
-  { profile: "light sandy loam over compact", rates: [0.75, 0.5, 0.4, 0.3] },
-  { profile: "silt loam", rates: [0.5, 0.4, 0.3, 0.2] },
-  { profile: "silt loam over compact", rates: [0.3, 0.25, 0.15, 0.1] },
-  { profile: "heavy clay", rates: [0.15, 0.1, 0.08, 0.06] },
+  { profile: "coarse sandy", bare: [2, 1.5, 1, 0.5], sod: [2, 2, 1.5, 1] },
+  { profile: "coarse sandy over compact", bare: [1.5, 1, 0.75, 0.4], sod: [1.75, 1.25, 1, 0.75] },
+  { profile: "light sandy loam", bare: [1, 0.8, 0.6, 0.4], sod: [1.75, 1.25, 1, 0.75] },
+  {
+    profile: "light sandy loam over compact",
+    bare: [0.75, 0.5, 0.4, 0.3],
+    sod: [1.25, 1, 0.75, 0.5],
+  },
+  { profile: "silt loam", bare: [0.5, 0.4, 0.3, 0.2], sod: [1, 0.8, 0.6, 0.4] },
+  { profile: "silt loam over compact", bare: [0.3, 0.25, 0.15, 0.1], sod: [0.6, 0.5, 0.4, 0.3] },
+  { profile: "heavy clay", bare: [0.15, 0.1, 0.08, 0.06], sod: [0.2, 0.15, 0.12, 0.1] },
 ] as const satisfies readonly Row[];
 
 export type SoilProfile = (typeof rows)[number]["profile"];
@@ -55,15 +67,15 @@ export const profileSpellings: Readonly<Record<string, SoilProfile>> = {
 };
 
 /** Largest rate, m/s, on a slope (fraction, 0 or more). */
-export function largestApplicationRate(profile: SoilProfile, slope: number): number {
+export function largestApplicationRate(profile: SoilProfile, slope: number, cover: Cover): number {
   const slopeClass = STEEPEST.findIndex((steepest) => slope <= steepest);
   if (slopeClass < 0) {
     throw new NoAnswer(
-      "the table of application rates ends at a slope of 16 %: have the rate tested on the ground",
+      "the table of application rates ends at a slope of 16%: have the rate tested on the ground",
     );
   }
-  const { rates } = rows.find((row) => row.profile === profile) as Row;
-  return (rates[slopeClass] * INCH) / HOUR;
+  const row = rows.find((entry) => entry.profile === profile) as Row;
+  return (row[cover][slopeClass] * INCH) / HOUR;
 }
 
 /**

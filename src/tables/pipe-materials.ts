@@ -25,3 +25,23 @@ export const PIPE_MATERIALS = {
 
 /** No polyethylene's design stress is higher: a larger number is a basis or an MRS. */
 export const GREATEST_DESIGN_STRESS = { US: 1000, SI: 8000 } as const;
+
+/**
+ * Nominal pressure (PN), bar, by SDR and material: what metric pipe is sold for, rounded down to a
+ * preferred number from the 2σ/(SDR − 1) that its stress would carry.
+ *
+ * Source: ISO 4427-2:2007, table of nominal pressures (read in a secondary text).
+ */
+export const NOMINAL_PRESSURES: ReadonlyMap<
+  number,
+  { readonly PE100: number; readonly PE80: number }
+> = new Map([
+  [7.4, { PE100: 25, PE80: 20 }],
+  [9, { PE100: 20, PE80: 16 }],
+  [11, { PE100: 16, PE80: 12.5 }],
+  [13.6, { PE100: 12.5, PE80: 10 }],
+  [17, { PE100: 10, PE80: 8 }],
+  [21, { PE100: 8, PE80: 6 }],
+  [26, { PE100: 6, PE80: 5 }],
+  [33, { PE100: 5, PE80: 4 }],
+]);

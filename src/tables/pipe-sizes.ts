@@ -58,6 +58,8 @@ export const IPS_PE = {
 export const SIDR = {
   /** Inside-diameter ratios of ASTM D2239 (from memory). */
   ratings: [5.3, 7, 9, 11.5, 15, 19],
+  /** ASTM D2239 makes no wall thinner than this, in (from memory). */
+  leastWall: 0.06,
   /** Nominal size to inside diameter, in: that of schedule 40 pipe (read in open tables), which ASTM D2239 shares (from memory). */
   inside: new Map<number, number>([
     [0.5, 0.622],

@@ -2,7 +2,7 @@ import { FOOT, HORSEPOWER, HOUR, KILOWATT, US_GALLON } from "../ground/unit-fact
 
 /**
  * The Nebraska Pumping Plant Performance Criteria: the work on the water that a well-kept pumping
- * plant gets from a unit of energy or fuel, with a pump of 75 % efficiency in the figures.
+ * plant gets from a unit of energy or fuel, with a pump of 75% efficiency in the figures.
  * University of Nebraska–Lincoln Extension. The natural-gas figure assumes 925 Btu a cubic foot;
  * gasoline is 8.66 here, 8.55 in other printings.
  */

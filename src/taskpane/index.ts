@@ -2,6 +2,7 @@ import type { Reference } from "../reference";
 import { make, part } from "../screen/dom";
 import { FunctionHost } from "../screen/host";
 import { applyTheme, component, message, supportArrowKeys } from "./components";
+import { plainWords } from "./host-errors";
 import type { Pane } from "./pane";
 import { strings } from "./strings";
 import { checkView } from "./views/check-view";
@@ -64,8 +65,7 @@ function makePane(host: HostState, reference: Reference, functions: FunctionHost
       try {
         await step();
       } catch (error) {
-        const text = error instanceof Error ? error.message : String(error);
-        pane.say(message("error", strings.hostError(text)));
+        pane.say(message("error", plainWords(error)));
       }
     },
   };

@@ -1,8 +1,13 @@
 import { rename, toScreen } from "../formula-text/dialect";
-import type { NamedRange, Page, SheetCell } from "../sheets/kit/definition";
+import type { NamedRange, Page, SheetCell, UnitSystem } from "../sheets/kit/definition";
 import { columnLetters, readAddress, writeAddress } from "../sheets/kit/address";
-import { BODY_SIZE, looks, palette } from "../sheets/kit/look";
-import type { PreparedCell, PreparedLook, PreparedSheet } from "./workbook";
+import { Lists, LISTS_SHEET } from "../sheets/kit/lists";
+import { BODY_SIZE, FONT, looks, MONOSPACED, palette, seriesColours } from "../sheets/kit/look";
+import { columnPoints, printedParts, rowHeights } from "../sheets/kit/print";
+import { absolute } from "../sheets/kit/reference";
+import { lookRules } from "../sheets/kit/rules";
+import { unmerged } from "../sheets/kit/unmerged";
+import type { PreparedBook, PreparedCell, PreparedLook } from "./add-sheets";
 
 /** What the open workbook already holds. */
 export interface Taken {
@@ -18,12 +23,20 @@ const LONGEST_SHEET_NAME = 31;
  * a worksheet or a name that the workbook already has gets a number, and every formula follows.
  */
 export function prepareSheets(
-  pages: readonly Page[],
+  definition: readonly Page[],
   taken: Taken,
   namespace: string,
-): PreparedSheet[] {
+  system: UnitSystem,
+): PreparedBook {
+  const pages = unmerged(definition);
+  const lists = new Lists();
+  // One pass for the lists alone: the worksheet that holds them needs a free name as well.
+  for (const { allowed } of pages.flatMap(({ cells }) => cells)) {
+    if (allowed !== undefined && "list" in allowed) lists.source(allowed.list);
+  }
+  const wanted = pages.map((page) => page.name);
   const sheets = freeNames(
-    pages.map((page) => page.name),
+    lists.columns.length === 0 ? wanted : [...wanted, LISTS_SHEET],
     taken.sheets,
     (name, number) => {
       const suffix = ` (${number})`;
@@ -37,30 +50,50 @@ export function prepareSheets(
   );
   const spell = (formula: string) => toScreen(rename(formula, names, sheets), namespace);
   const free = (name: string) => names.get(name) ?? name;
-  return pages.map((page) => ({
-    name: sheets.get(page.name) ?? page.name,
-    widths: page.widths,
-    cells: page.cells.map((cell) => prepareCell(cell, spell)),
-    frozenRows: page.frozenRows ?? 0,
-    landscape: page.landscape ?? false,
-    printArea: page.printArea,
-    lines: page.lines,
-    names: namesOf(page).map(({ name, range }) => ({ name: free(name), range })),
-    functions: (page.functions ?? []).map(({ name, formula }) => ({
-      name: free(name),
-      formula: spell(formula),
+  const listsName = sheets.get(LISTS_SHEET) ?? LISTS_SHEET;
+  const sourceOf = (entries: readonly string[]) => {
+    const source = lists.source(entries);
+    return "typed" in source ? source.typed : `=${absolute(listsName, source.range)}`;
+  };
+  return {
+    ...(lists.columns.length > 0 && {
+      lists: {
+        name: listsName,
+        columns: lists.columns.map((entries) => entries.map(typedText)),
+      },
+    }),
+    sheets: pages.map((page) => ({
+      name: sheets.get(page.name) ?? page.name,
+      widths: page.widths.map(columnPoints),
+      heights: rowHeights(page),
+      cells: page.cells.map((cell) => prepareCell(cell, spell, sourceOf)),
+      frozenRows: page.frozenRows ?? 0,
+      landscape: page.landscape ?? false,
+      paper: system === "US" ? "Letter" : "A4",
+      printAreas: printedParts(page, system),
+      names: namesOf(page).map(({ name, range }) => ({ name: free(name), range })),
+      functions: (page.functions ?? []).map(({ name, formula }) => ({
+        name: free(name),
+        formula: spell(formula),
+      })),
+      rules: lookRules(page).map(({ range, formula, look }) => ({
+        range,
+        formula: `=${formula}`,
+        ...(look.ink !== undefined && { ink: look.ink }),
+        ...(look.fill !== undefined && { fill: look.fill }),
+      })),
+      charts: (page.charts ?? []).map((chart) => ({
+        title: chart.title,
+        x: chart.x.range,
+        xTitle: chart.x.title,
+        yTitle: chart.yTitle,
+        series: chart.series.map((series, i) => ({ ...series, colour: seriesColours[i] })),
+        from: chart.place.from,
+        to: chart.place.to,
+        description: chart.description,
+      })),
     })),
-    charts: (page.charts ?? []).map((chart) => ({
-      title: chart.title,
-      x: chart.x.range,
-      xTitle: chart.x.title,
-      yTitle: chart.yTitle,
-      series: chart.series,
-      from: chart.place.from,
-      to: chart.place.to,
-      description: chart.description,
-    })),
-  }));
+  };
 }
 
 function namesOf(page: Page): NamedRange[] {
@@ -87,10 +120,14 @@ function freeNames(
   return renamed;
 }
 
-function prepareCell(cell: SheetCell, spell: (formula: string) => string): PreparedCell {
+function prepareCell(
+  cell: SheetCell,
+  spell: (formula: string) => string,
+  sourceOf: (entries: readonly string[]) => string,
+): PreparedCell {
   const { row, column } = readAddress(cell.at);
   const merged =
-    cell.span === undefined || cell.span < 2
+    cell.span === undefined || cell.span === 1
       ? undefined
       : `${cell.at}:${writeAddress({ row, column: column + cell.span - 1 })}`;
   const { allowed } = cell;
@@ -100,13 +137,22 @@ function prepareCell(cell: SheetCell, spell: (formula: string) => string): Prepa
     ...contentOf(cell, spell),
     formats: formatsOf(cell),
     look: prepareLook(cell),
-    ...(allowed !== undefined && "list" in allowed ? { list: allowed.list.join(",") } : {}),
+    ...(allowed !== undefined && "list" in allowed ? { list: sourceOf(allowed.list) } : {}),
     // Where a text may stand for the number, the workbook's own limits say what is wrong.
     ...(allowed !== undefined && "low" in allowed && allowed.orText === undefined
       ? { between: { low: allowed.low, high: allowed.high, whole: allowed.whole ?? false } }
       : {}),
     ...(cell.note === undefined ? {} : { prompt: cell.note }),
   };
+}
+
+/** What a host would read as something else than the text that it is: "1/2", "63", "TRUE", "-". */
+const READS_AS_MORE =
+  /^[-=+@'"\d.,(#$€£%/]|^(?:true|false)$|^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.? ?\d/i;
+
+/** An apostrophe before it keeps a text as it is. */
+function typedText(text: string): string {
+  return READS_AS_MORE.test(text) ? `'${text}` : text;
 }
 
 function contentOf(
@@ -120,7 +166,7 @@ function contentOf(
   }
   if (cell.value === undefined) return {};
   const { value } = cell;
-  return { content: typeof value === "string" && /^[=+\-@']/.test(value) ? `'${value}` : value };
+  return { content: typeof value === "string" ? typedText(value) : value };
 }
 
 function formatsOf(cell: SheetCell): { range: string; code: string }[] {
@@ -143,8 +189,9 @@ function prepareLook(cell: SheetCell): PreparedLook {
     bold: look.bold ?? false,
     italic: look.italic ?? false,
     ink: look.ink ?? palette.ink,
-    wrap: look.wrap ?? false,
-    monospaced: look.monospaced ?? false,
+    wrap: cell.runsOver === undefined && (look.wrap ?? false),
+    font: look.monospaced === true ? MONOSPACED : FONT,
+    indent: look.indent ?? 0,
     ...(look.fill === undefined ? {} : { fill: look.fill }),
     ...(look.rule === undefined ? {} : { rule: look.rule }),
     ...(look.align === undefined ? {} : { align: look.align }),

@@ -23,6 +23,18 @@ export const strings = {
     spills: "following a table that one formula fills",
   },
   hostError: (message: string) => `Excel says: ${message}`,
+  errors: {
+    cellEdit:
+      "A cell is still being typed in. Press Enter or Escape there, then press the button again.",
+    protectedSheet:
+      "The sheet is protected. Choose Review, Unprotect Sheet, or go to another sheet, then try again.",
+    accessDenied:
+      "Excel allows no change here. Is the workbook read-only, in Protected View or protected? Choose Enable Editing, or save a copy, then try again.",
+    WorkbookProtected:
+      "The workbook's structure is protected, so no worksheet can be added. Choose Review, Protect Workbook to lift that, or open a new workbook.",
+    SheetThere: "A worksheet of that name has just been added. Press the button again.",
+    TooLarge: "That is more cells than a line has. Select the table itself.",
+  },
   search: {
     label: "Search functions",
     placeholder: "A word, a unit or a task",
@@ -67,6 +79,8 @@ export const strings = {
     si: "Metric units",
     add: "Add to this workbook",
     added: (names: readonly string[]) => `Added: ${names.join(", ")}.`,
+    refusedParts: (parts: readonly string[]) =>
+      `The numbers are all there, but this Excel did not take: ${parts.join("; ")}.`,
     refused: (names: readonly string[]) =>
       `This Excel took none of these function names, and the Names page shows #NAME? in their place: ${names.join(", ")}.`,
   },
@@ -123,7 +137,13 @@ export const strings = {
     ownMark: "Its message stands at the cell's own error mark.",
     differs: "Worked out again from its arguments it gives no error: recalculate the sheet.",
     spill: "Something stands where its table would go. Clear those cells.",
-    name: "Excel does not know the function here: is the add-in loaded?",
+    name: "Excel does not know the function here yet. Enter these cells again with the button above; if that does not help, choose Home, Add-ins, Fieldsum, then try once more.",
+    reenter: (count: number) =>
+      count === 1 ? "Enter this cell again" : `Enter these ${count} cells again`,
+    reentered: (count: number) =>
+      count === 1 ? "1 cell was entered again." : `${count} cells were entered again.`,
+    stillUnknown: (count: number) =>
+      `${count === 1 ? "1 cell still shows" : `${count} cells still show`} #NAME?. Choose Home, Add-ins, Fieldsum, then try once more.`,
   },
   picture: {
     intro: "Select the table that LATERAL.PROFILE fills, or one cell of it.",

@@ -1,8 +1,9 @@
 import { columnLetters } from "../sheets/kit/address";
 
 /**
- * The only module that talks to the host. Everything it gives and takes is plain values, so that
- * the rest of the pane can be tested without a host, and nothing here decides what to do.
+ * With add-sheets.ts the only module that talks to the host. Everything it gives and takes is plain
+ * values, so that the rest of the pane can be tested without a host, and nothing here decides what
+ * to do.
  */
 export interface CellAt {
   readonly sheet: string;
@@ -27,58 +28,6 @@ export interface WorkbookName {
   readonly comment: string;
 }
 
-/** A worksheet ready to be written: everything resolved to plain values, formulas as typed. */
-export interface PreparedSheet {
-  readonly name: string;
-  /** Column widths in characters. */
-  readonly widths: readonly number[];
-  readonly cells: readonly PreparedCell[];
-  readonly frozenRows: number;
-  readonly landscape: boolean;
-  readonly printArea: string;
-  readonly names: readonly { readonly name: string; readonly range: string }[];
-  readonly functions: readonly { readonly name: string; readonly formula: string }[];
-  /** Heights of rows that hold more than one line, in lines. */
-  readonly lines: ReadonlyMap<number, number>;
-  readonly charts: readonly PreparedChart[];
-}
-
-export interface PreparedCell {
-  readonly at: string;
-  /** "B4:D4" where text runs over several columns. */
-  readonly merged?: string;
-  readonly content?: string | number | boolean;
-  /** The cell, or all that a spill may fill, with number formats by column. */
-  readonly formats: readonly { readonly range: string; readonly code: string }[];
-  readonly look: PreparedLook;
-  readonly list?: string;
-  readonly between?: { readonly low: number; readonly high: number; readonly whole: boolean };
-  readonly prompt?: string;
-}
-
-export interface PreparedLook {
-  readonly size: number;
-  readonly bold: boolean;
-  readonly italic: boolean;
-  readonly ink: string;
-  readonly fill?: string;
-  readonly rule?: string;
-  readonly wrap: boolean;
-  readonly monospaced: boolean;
-  readonly align?: "left" | "right";
-}
-
-export interface PreparedChart {
-  readonly title: string;
-  readonly x: string;
-  readonly xTitle: string;
-  readonly yTitle: string;
-  readonly series: readonly { readonly range: string; readonly titleAt: string }[];
-  readonly from: string;
-  readonly to: string;
-  readonly description: string;
-}
-
 /** What the host is and what it lacks. */
 export interface HostState {
   readonly inExcel: boolean;
@@ -86,6 +35,8 @@ export interface HostState {
   readonly version: string;
   readonly dark: boolean;
   readonly has: (set: RequirementSet) => boolean;
+  /** Whether several steps can be undone as one. */
+  readonly oneUndo: boolean;
 }
 
 /** Requirement sets by what they bring. */
@@ -96,20 +47,24 @@ export const requirementSets = {
   printing: ["ExcelApi", "1.9"],
   spills: ["ExcelApi", "1.12"],
 } as const;
+
+/** A host without it takes a step back for each part of what was added; nothing is missing. */
+const ONE_UNDO = ["ExcelApi", "1.20"] as const;
 export type RequirementSet = keyof typeof requirementSets;
 
 export async function hostState(): Promise<HostState> {
   const info = await Office.onReady();
   const inExcel = info.host === Office.HostType.Excel;
   const context = inExcel ? Office.context : undefined;
+  const isSupported = ([set, version]: readonly [string, string]) =>
+    context?.requirements.isSetSupported(set, version) ?? false;
   return {
     inExcel,
     platform: String(context?.diagnostics?.platform ?? ""),
     version: String(context?.diagnostics?.version ?? ""),
     dark: isDark(context?.officeTheme?.bodyBackgroundColor),
-    has: (set) =>
-      context?.requirements.isSetSupported(requirementSets[set][0], requirementSets[set][1]) ??
-      false,
+    has: (set) => isSupported(requirementSets[set]),
+    oneUndo: isSupported(ONE_UNDO),
   };
 }
 
@@ -122,8 +77,23 @@ function isDark(colour: string | undefined): boolean {
   return 0.299 * red + 0.587 * green + 0.114 * blue < 128;
 }
 
+/** While a cell is being typed in the host takes nothing: a step waits until that is done. */
+export function run<T>(
+  step: (context: Excel.RequestContext) => Promise<T>,
+  more: Excel.RunOptions = {},
+): Promise<T> {
+  return Excel.run({ delayForCellEdit: true, ...more }, step);
+}
+
+/** What this module itself refuses, told apart from the host's own errors. */
+export class Refusal extends Error {
+  constructor(readonly code: "TooLarge" | "SheetThere" | "WorkbookProtected") {
+    super(code);
+  }
+}
+
 export async function selectedCell(): Promise<Selection> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const cell = context.workbook.getActiveCell();
     cell.load("address, formulas");
     await context.sync();
@@ -133,7 +103,7 @@ export async function selectedCell(): Promise<Selection> {
 
 /** Puts a formula (or what stood there before) into one cell and gives what the cell then shows. */
 export async function writeCell(at: CellAt, content: string): Promise<unknown> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const cell = context.workbook.worksheets.getItem(at.sheet).getRange(at.address);
     cell.formulas = [[content]];
     cell.load("values");
@@ -143,7 +113,7 @@ export async function writeCell(at: CellAt, content: string): Promise<unknown> {
 }
 
 export async function contentOf(at: CellAt): Promise<string> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const cell = context.workbook.worksheets.getItem(at.sheet).getRange(at.address);
     cell.load("formulas");
     await context.sync();
@@ -151,34 +121,69 @@ export async function contentOf(at: CellAt): Promise<string> {
   });
 }
 
+/** As many cells are read at a time: a host answers no more than a few megabytes at once. */
+const CELLS_AT_A_TIME = 20000;
+
 /** The active worksheet's name and its cells that hold formulas. */
 export async function formulasOfSheet(): Promise<{ sheet: string; cells: CellContent[] }> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const sheet = context.workbook.worksheets.getActiveWorksheet();
     sheet.load("name");
     const used = sheet.getUsedRangeOrNullObject(false);
-    used.load("formulas, values, rowIndex, columnIndex, isNullObject");
+    used.load("rowIndex, columnIndex, rowCount, columnCount, isNullObject");
     await context.sync();
     if (used.isNullObject) return { sheet: sheet.name, cells: [] };
+    const { rowIndex, columnIndex, rowCount, columnCount } = used;
+    const rows = Math.max(1, Math.floor(CELLS_AT_A_TIME / columnCount));
     const cells: CellContent[] = [];
-    used.formulas.forEach((row: unknown[], i: number) =>
-      row.forEach((formula, j) => {
-        if (typeof formula !== "string" || !formula.startsWith("=")) return;
-        cells.push({
-          address: `${columnLetters(used.columnIndex + j)}${used.rowIndex + i + 1}`,
-          formula,
-          value: used.values[i][j] as unknown,
-        });
-      }),
-    );
+    for (let first = 0; first < rowCount; first += rows) {
+      const count = Math.min(rows, rowCount - first);
+      const top = rowIndex + first;
+      const part = sheet.getRangeByIndexes(top, columnIndex, count, columnCount);
+      part.load("formulas, values");
+      await context.sync();
+      part.formulas.forEach((row: unknown[], i: number) =>
+        row.forEach((formula, j) => {
+          if (typeof formula !== "string" || !formula.startsWith("=")) return;
+          cells.push({
+            address: `${columnLetters(columnIndex + j)}${top + i + 1}`,
+            formula,
+            value: part.values[i][j] as unknown,
+          });
+        }),
+      );
+      part.untrack();
+    }
     return { sheet: sheet.name, cells };
   });
 }
 
+/** Enters cells anew, as if each were typed again; gives how many of them still show #NAME?. */
+export async function reenter(
+  sheetName: string,
+  cells: readonly { readonly address: string; readonly formula: string }[],
+): Promise<number> {
+  return run(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(sheetName);
+    const ranges = cells.map(({ address, formula }) => {
+      const range = sheet.getRange(address);
+      range.formulas = [[formula]];
+      return range;
+    });
+    await context.sync();
+    for (const range of ranges) range.load("values");
+    await context.sync();
+    return ranges.filter((range) => range.values[0][0] === "#NAME?").length;
+  });
+}
+
+/** A reference to more cells than any of the functions takes is not read. */
+const MOST_CELLS = 100000;
+
 /** Values of a reference or a name on the active worksheet; undefined where the host finds none. */
 export async function valuesOf(reference: string): Promise<unknown[][] | undefined> {
   try {
-    return await Excel.run(async (context) => {
+    return await run(async (context) => {
       const bang = reference.lastIndexOf("!");
       const sheets = context.workbook.worksheets;
       const sheet =
@@ -187,6 +192,9 @@ export async function valuesOf(reference: string): Promise<unknown[][] | undefin
       const spilled = inside.endsWith("#");
       const range = sheet.getRange(spilled ? inside.slice(0, -1) : inside);
       const whole = spilled ? range.getSpillingToRange() : range;
+      whole.load("cellCount");
+      await context.sync();
+      if (whole.cellCount > MOST_CELLS) return undefined;
       whole.load("values");
       await context.sync();
       return whole.values as unknown[][];
@@ -198,7 +206,7 @@ export async function valuesOf(reference: string): Promise<unknown[][] | undefin
 }
 
 export async function goTo(at: CellAt): Promise<void> {
-  await Excel.run(async (context) => {
+  await run(async (context) => {
     const sheet = context.workbook.worksheets.getItem(at.sheet);
     sheet.activate();
     sheet.getRange(at.address).select();
@@ -207,7 +215,7 @@ export async function goTo(at: CellAt): Promise<void> {
 }
 
 export async function sheetNames(): Promise<string[]> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const sheets = context.workbook.worksheets;
     sheets.load("items");
     await context.sync();
@@ -216,7 +224,7 @@ export async function sheetNames(): Promise<string[]> {
 }
 
 export async function names(): Promise<WorkbookName[]> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const all = context.workbook.names;
     all.load("items");
     await context.sync();
@@ -233,7 +241,7 @@ export async function names(): Promise<WorkbookName[]> {
  * #NAME?. Such a name is taken out again. Throws the host's own error.
  */
 export async function addName(name: WorkbookName): Promise<"stored" | "no LAMBDA"> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const stored = context.workbook.names.add(name.name, name.formula, name.comment);
     stored.load("value");
     await context.sync();
@@ -245,7 +253,7 @@ export async function addName(name: WorkbookName): Promise<"stored" | "no LAMBDA
 }
 
 export async function deleteName(name: string): Promise<void> {
-  await Excel.run(async (context) => {
+  await run(async (context) => {
     context.workbook.names.getItem(name).delete();
     await context.sync();
   });
@@ -253,145 +261,17 @@ export async function deleteName(name: string): Promise<void> {
 
 /** The selected table: the selection itself, or the block of filled cells around a single cell. */
 export async function selectedTable(): Promise<{ at: string; values: unknown[][] }> {
-  return Excel.run(async (context) => {
+  return run(async (context) => {
     const selected = context.workbook.getSelectedRange();
     selected.load("cellCount");
     const region = selected.getSurroundingRegion();
-    region.load("address, values");
+    region.load("cellCount");
     await context.sync();
-    if (selected.cellCount === 1) return { at: region.address, values: region.values };
-    selected.load("address, values");
+    const table = selected.cellCount === 1 ? region : selected;
+    if (table.cellCount > MOST_CELLS) throw new Refusal("TooLarge");
+    table.load("address, values");
     await context.sync();
-    return { at: selected.address, values: selected.values };
-  });
-}
-
-/**
- * Adds new worksheets, never touching one that is there, and shows the first. When the host refuses
- * a part, what was added is taken out again and its error thrown.
- */
-export async function addSheets(
-  sheets: readonly PreparedSheet[],
-  has: HostState["has"],
-): Promise<void> {
-  let begun = false;
-  try {
-    await Excel.run(async (context) => {
-      const there = context.workbook.worksheets;
-      there.load("items");
-      await context.sync();
-      const taken = new Set(there.items.map(({ name }) => name.toUpperCase()));
-      const twice = sheets.find(({ name }) => taken.has(name.toUpperCase()));
-      // What stands under that name is the user's: taking out what was added must never reach it.
-      if (twice !== undefined) throw new Error(`there is a worksheet ${twice.name} already`);
-      begun = true;
-      for (const prepared of sheets) context.workbook.worksheets.add(prepared.name);
-      // Names first: a formula that uses one before it exists would show an error until recalculated.
-      for (const prepared of sheets) {
-        const sheet = context.workbook.worksheets.getItem(prepared.name);
-        for (const { name, range } of prepared.names) {
-          context.workbook.names.add(name, sheet.getRange(range));
-        }
-      }
-      await context.sync();
-      for (const prepared of sheets) {
-        fillSheet(context.workbook.worksheets.getItem(prepared.name), prepared, has);
-        await context.sync();
-      }
-      context.workbook.worksheets.getItem(sheets[0].name).activate();
-      await context.sync();
-    });
-  } catch (error) {
-    if (begun) await removeSheets(sheets);
-    throw error;
-  }
-}
-
-async function removeSheets(sheets: readonly PreparedSheet[]): Promise<void> {
-  await Excel.run(async (context) => {
-    const added = sheets.map(({ name }) => context.workbook.worksheets.getItemOrNullObject(name));
-    const named = sheets
-      .flatMap((sheet) => sheet.names)
-      .map(({ name }) => context.workbook.names.getItemOrNullObject(name));
-    for (const part of [...added, ...named]) part.load("isNullObject");
-    await context.sync();
-    for (const part of [...named, ...added]) if (!part.isNullObject) part.delete();
-    await context.sync();
-  });
-}
-
-/** Width of a character of the body font in points, as the host measures columns. */
-const CHARACTER_WIDTH = 5.6;
-const LINE_HEIGHT = 14;
-
-function fillSheet(sheet: Excel.Worksheet, prepared: PreparedSheet, has: HostState["has"]): void {
-  sheet.showGridlines = false;
-  prepared.widths.forEach((width, column) => {
-    const letters = columnLetters(column);
-    sheet.getRange(`${letters}:${letters}`).format.columnWidth = width * CHARACTER_WIDTH;
-  });
-  for (const [row, lines] of prepared.lines) {
-    sheet.getRange(`${row}:${row}`).format.rowHeight = lines * LINE_HEIGHT;
-  }
-  for (const cell of prepared.cells) fillCell(sheet, cell, has);
-  if (prepared.frozenRows > 0) sheet.freezePanes.freezeRows(prepared.frozenRows);
-  for (const chart of prepared.charts) addChart(sheet, chart);
-  if (!has("printing")) return;
-  sheet.pageLayout.setPrintArea(prepared.printArea);
-  sheet.pageLayout.orientation = prepared.landscape ? "Landscape" : "Portrait";
-  sheet.pageLayout.zoom = { horizontalFitToPages: 1 };
-}
-
-function fillCell(sheet: Excel.Worksheet, cell: PreparedCell, has: HostState["has"]): void {
-  const range = sheet.getRange(cell.merged ?? cell.at);
-  if (cell.merged !== undefined) range.merge();
-  for (const { range: formatted, code } of cell.formats) {
-    sheet.getRange(formatted).numberFormat = [[code]];
-  }
-  const { format } = range;
-  const { look } = cell;
-  format.font.size = look.size;
-  format.font.bold = look.bold;
-  format.font.italic = look.italic;
-  format.font.color = look.ink;
-  if (look.monospaced) format.font.name = "Consolas";
-  if (look.fill !== undefined) format.fill.color = look.fill;
-  if (look.wrap) format.wrapText = true;
-  format.verticalAlignment = "Top";
-  if (look.align !== undefined)
-    format.horizontalAlignment = look.align === "left" ? "Left" : "Right";
-  if (look.rule !== undefined) {
-    const edge = format.borders.getItem("EdgeBottom");
-    edge.style = "Continuous";
-    edge.color = look.rule;
-  }
-  if (cell.content !== undefined) sheet.getRange(cell.at).formulas = [[cell.content]];
-  if (!has("validation")) return;
-  const { dataValidation } = range;
-  if (cell.list !== undefined) {
-    dataValidation.rule = { list: { inCellDropDown: true, source: cell.list } };
-  }
-  if (cell.between !== undefined) {
-    const { low, high, whole } = cell.between;
-    const bounds = { formula1: low, formula2: high, operator: "Between" as const };
-    dataValidation.rule = whole ? { wholeNumber: bounds } : { decimal: bounds };
-  }
-  if (cell.prompt !== undefined) {
-    dataValidation.prompt = { showPrompt: true, title: "", message: cell.prompt };
-  }
-}
-
-function addChart(sheet: Excel.Worksheet, prepared: PreparedChart): void {
-  const [first] = prepared.series;
-  const chart = sheet.charts.add("XYScatterLines", sheet.getRange(first.range), "Columns");
-  chart.title.text = prepared.title;
-  chart.setPosition(prepared.from, prepared.to);
-  chart.axes.categoryAxis.title.text = prepared.xTitle;
-  chart.axes.valueAxis.title.text = prepared.yTitle;
-  prepared.series.forEach(({ range }, i) => {
-    const series = i === 0 ? chart.series.getItemAt(0) : chart.series.add();
-    series.setXAxisValues(sheet.getRange(prepared.x));
-    series.setValues(sheet.getRange(range));
+    return { at: table.address, values: table.values };
   });
 }
 

@@ -107,7 +107,8 @@ export class FirstValues implements SheetValues {
     const owner = this.spilled.get(at);
     if (owner !== undefined) {
       const first = readAddress(owner.at);
-      const table = this.formulaValue(page, owner);
+      const isFirst = row === first.row && column === first.column;
+      const table = isFirst ? this.formulaValue(page, owner) : this.spilledTable(page, owner);
       const value = Array.isArray(table) ? table[row - first.row]?.[column - first.column] : table;
       return value ?? null;
     }
@@ -115,6 +116,16 @@ export class FirstValues implements SheetValues {
     if (cell === undefined) return null;
     if (cell.formula === undefined) return plainValue(cell);
     return single(this.formulaValue(page, cell));
+  }
+
+  /** An error stands in the first cell alone; the others are blank then. */
+  private spilledTable(page: string, owner: SheetCell): Value {
+    try {
+      return this.formulaValue(page, owner);
+    } catch (thrown) {
+      if (thrown instanceof Fault) return [];
+      throw thrown;
+    }
   }
 
   private formulaValue(page: string, cell: SheetCell): Value {
@@ -184,11 +195,21 @@ export class FirstValues implements SheetValues {
       return this.callOwn(name.slice(DEFAULT_NAMESPACE.length + 1), given.map(compute));
     // Only the branch that is taken may fail.
     if (name === "IF") return compute(truth(single(compute(given[0]))) ? given[1] : given[2]);
-    if (name === "IFERROR") {
+    if (name === "IFERROR" || name === "IFNA") {
+      const isCaught = ({ error }: Fault) => name === "IFERROR" || error.code === "#N/A";
       try {
         return compute(given[0]);
       } catch (thrown) {
-        if (thrown instanceof Fault) return compute(given[1]);
+        if (thrown instanceof Fault && isCaught(thrown)) return compute(given[1]);
+        throw thrown;
+      }
+    }
+    if (name === "ISERROR") {
+      try {
+        compute(given[0]);
+        return false;
+      } catch (thrown) {
+        if (thrown instanceof Fault) return true;
         throw thrown;
       }
     }

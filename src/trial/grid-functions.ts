@@ -158,7 +158,7 @@ function passedOn(argument: ArgumentHelp, code: string): ReadArgument {
   return {
     error: {
       code,
-      message: `${argument.name} comes from a cell that shows ${code}: mend that one first`,
+      message: `${argument.name} comes from a cell that shows ${code}: fix that one first`,
     },
   };
 }

@@ -7,7 +7,9 @@ import type { Reference } from "../reference";
 import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
 import { readTyped } from "./typed";
 import { WORKBOOK, workbookOf } from "./grid-workbook";
+import { wordsOfError } from "../screen/error-words";
 import type { CallError, CellValue, FunctionHost } from "../screen/host";
+import { sameSpills, type Spills } from "./same-spills";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 import type { FRange } from "@univerjs/preset-sheets-core";
 import {
@@ -15,8 +17,12 @@ import {
   CellValueType,
   FormulaDataModel,
   FUniver,
+  IActiveDirtyManagerService,
+  ICommandService,
   LocaleType,
   LogLevel,
+  SetFormulaCalculationStartMutation,
+  SetRangeValuesMutation,
   Univer,
   UniverInstanceType,
   UniverSheetsCorePreset,
@@ -24,6 +30,9 @@ import {
 
 /** Pixels of height and width from which the first rows may stay in view. */
 const ROOM_TO_FREEZE = 500;
+
+/** Results that fill cells may feed others that do so; more rounds than sheets have such stages. */
+const MOST_ROUNDS = 20;
 
 export interface GridOptions {
   readonly container: HTMLElement;
@@ -49,6 +58,9 @@ export class Grid implements SheetValues {
   private readonly pageListeners: ((page: string) => void)[] = [];
   private readonly writtenListeners: ((key: string, value: CellValue) => void)[] = [];
   private pending: number | undefined;
+  private spills: Spills = {};
+  private rounds = 0;
+  private readonly atRest = new Promise<void>((resolve) => this.settled.push(resolve));
   private disposed = false;
 
   private readonly container: HTMLElement;
@@ -95,12 +107,13 @@ export class Grid implements SheetValues {
       (sheetId) =>
         this.api.getWorkbook(WORKBOOK)?.getSheetBySheetId(sheetId)?.getSheetName() ?? sheetId,
     );
+    this.computeAll();
     this.listen();
   }
 
   /** Resolves when every formula has its first value. */
   async ready(): Promise<void> {
-    await this.api.getFormula().onCalculationResultApplied(60000);
+    await this.atRest;
     mendMarkup(this.container);
   }
 
@@ -110,7 +123,7 @@ export class Grid implements SheetValues {
     const error = this.errors.read({ page, row, column });
     const code = String(value);
     if (error !== undefined && error.code === code) return { value, error };
-    return { value, error: { code, message: nativeErrors[code] ?? "the formula has an error" } };
+    return { value, error: { code, message: wordsOfError(code) } };
   }
 
   /**
@@ -234,11 +247,10 @@ export class Grid implements SheetValues {
   }
 
   private listen(): void {
-    this.api.getFormula().calculationResultApplied(() => this.announce());
-    this.api.addEvent(this.api.Event.SheetValueChanged, ({ effectedRanges }) => {
-      this.tellWritten(effectedRanges);
-      this.announce();
-    });
+    this.api.getFormula().calculationResultApplied(() => this.rest());
+    this.api.addEvent(this.api.Event.SheetValueChanged, ({ effectedRanges }) =>
+      this.tellWritten(effectedRanges),
+    );
     this.api.addEvent(this.api.Event.ActiveSheetChanged, ({ activeSheet }) => {
       for (const listener of this.pageListeners) listener(activeSheet.getSheetName());
     });
@@ -273,7 +285,54 @@ export class Grid implements SheetValues {
     }
   }
 
-  /** Results come in several steps; listeners hear once. */
+  /**
+   * Every edit computes all of the workbook. Left to itself the library computes what it takes for
+   * touched, and misses what reads a changed cell through INDEX: an old total beside a new error.
+   */
+  private computeAll(): void {
+    const dirty = this.univer.__getInjector().get(IActiveDirtyManagerService);
+    const usual = dirty.get(SetRangeValuesMutation.id);
+    if (usual === undefined || usual === null) throw new Error("the grid does not follow edits");
+    dirty.remove(SetRangeValuesMutation.id);
+    dirty.register(SetRangeValuesMutation.id, {
+      commandId: usual.commandId,
+      getDirtyData: (command) => {
+        const found = usual.getDirtyData(command);
+        // A change of look alone touches nothing.
+        return Object.keys(found).length === 0 ? found : { ...found, forceCalculation: true };
+      },
+    });
+  }
+
+  /** Computes again until no cell that a formula elsewhere fills changes; then tells. */
+  private rest(): void {
+    if (this.disposed) return;
+    const injector = this.univer.__getInjector();
+    const spills = structuredClone(
+      injector.get(FormulaDataModel).getArrayFormulaCellData()[WORKBOOK] ?? {},
+    ) as Spills;
+    const isAtRest = sameSpills(this.spills, spills) || this.rounds >= MOST_ROUNDS;
+    this.spills = spills;
+    this.rounds = isAtRest ? 0 : this.rounds + 1;
+    if (isAtRest) this.announce();
+    else
+      void injector.get(ICommandService).executeCommand(
+        SetFormulaCalculationStartMutation.id,
+        {
+          forceCalculation: true,
+          dirtyRanges: [],
+          dirtyNameMap: {},
+          dirtyDefinedNameMap: {},
+          dirtySuperTableMap: {},
+          dirtyUnitFeatureMap: {},
+          dirtyUnitOtherFormulaMap: {},
+          clearDependencyTreeCache: {},
+        },
+        { onlyLocal: true },
+      );
+  }
+
+  /** Several results may come close together; listeners hear once. */
   private announce(): void {
     window.clearTimeout(this.pending);
     this.pending = window.setTimeout(() => this.settled.forEach((listener) => listener()), 20);
@@ -292,16 +351,3 @@ function mendMarkup(container: HTMLElement): void {
   add?.setAttribute("aria-label", "Add a page");
   list?.setAttribute("aria-label", "All pages");
 }
-
-/** What the host's own errors mean. */
-const nativeErrors: Readonly<Record<string, string>> = {
-  "#NAME?": "the formula has a name that is no function and no named cell",
-  "#DIV/0!": "the formula divides by 0 or by a blank cell",
-  "#REF!": "the formula refers to a cell that is gone",
-  "#SPILL!": "the result needs more cells than are free: clear the cells below and to the right",
-  "#NUM!": "the formula gives a number that does not exist or is too large",
-  "#N/A": "a value that the formula looks for is not there",
-  "#VALUE!": "the formula gets text or an error where a number is due",
-  "#CYCLE!": "the formula comes back to its own cell",
-  "#CALC!": "the formula cannot be computed",
-};

@@ -150,8 +150,7 @@ class TrialPage {
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     this.view = new SheetView(page, this.values);
-    const title = page.cells.find((cell) => cell.role === "title")?.value ?? page.name;
-    part("sheet-title").textContent = String(title);
+    this.view.title(part("sheet-title"));
     part("purpose").textContent = this.sheet.purpose;
     part("reading").replaceChildren(this.view.build());
     this.tabs.replaceChildren(

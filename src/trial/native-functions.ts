@@ -32,6 +32,8 @@ export const nativeFunctions: Readonly<
     return kind === 0 && at >= 0 ? at + 1 : undefined;
   },
   MAX: (given) => (numbers(given).length === 0 ? 0 : Math.max(...numbers(given))),
+  MID: ([text, from, count]) =>
+    String(text ?? "").slice(Number(from) - 1, Number(from) - 1 + Number(count)),
   MIN: (given) => (numbers(given).length === 0 ? 0 : Math.min(...numbers(given))),
   MINIFS: ([range, marks, wanted]) => {
     const kept = cells([range]).filter((_, index) => cells([marks])[index] === wanted);
@@ -54,6 +56,12 @@ export const nativeFunctions: Readonly<
     ),
   ROWS: ([table]) => (Array.isArray(table) ? table.length : 1),
   SMALL: ([range, place]) => numbers([range]).sort((one, two) => one - two)[Number(place) - 1],
+  SUMIF: ([range, wanted, amounts]) => {
+    const kept = cells([amounts]).filter(
+      (_, index) => like(cells([range])[index]) === like(wanted as CellValue),
+    );
+    return sum([[kept]]);
+  },
   SQRT: ([value]) => (Number(value) < 0 ? undefined : Math.sqrt(Number(value))),
   SUM: (given) => sum(given),
   TEXT: ([value, code]) => formatValue(value as CellValue, String(code)),

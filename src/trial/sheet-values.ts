@@ -20,7 +20,7 @@ export interface CellPlace {
 export interface SheetValues {
   read(place: CellPlace): ShownCell;
   write(place: CellPlace, value: CellValue): void;
-  /** Called after every change, and again when what follows from it has been computed. */
+  /** Called after every change, when all that follows from it has been computed. */
   onSettled(listener: () => void): void;
 }
 

@@ -54,7 +54,7 @@ export class SheetView {
         ...withInputs.map((block) => this.block(block)),
         ...this.tables(parts.tables.filter(tableHasInput)),
       ]),
-      ...this.section("What follows from it", "results", [
+      ...this.section("Results", "results", [
         ...withoutInputs.map((block) => this.block(block)),
         ...this.tables(parts.tables.filter((table) => !tableHasInput(table))),
         ...parts.spilled.map((spilled) => this.spilled(spilled)),
@@ -64,6 +64,13 @@ export class SheetView {
     );
     this.refresh();
     return view;
+  }
+
+  /** The page's title, which may be worked out too; to be given before the page is built. */
+  title(element: HTMLElement): void {
+    const cell = this.page.cells.find(({ role }) => role === "title");
+    if (cell === undefined) element.textContent = this.page.name;
+    else this.live(element, cell);
   }
 
   private section(title: string, name: string, content: readonly HTMLElement[]): HTMLElement[] {
@@ -112,7 +119,7 @@ export class SheetView {
     if (field.value.role !== "input") return make("dl", { class: "values" }, this.result(field));
     const id = freshId("input");
     const about = freshId("about");
-    const hint = make("span", { id: about, class: "hint" }, hintOf(field.value));
+    const hint = make("span", { id: about, class: "hint" }, field.value.note ?? "");
     const control = this.control(field.value, id, about, hint);
     const unit = make("span", { class: "unit" });
     if (field.unit !== undefined) this.live(unit, field.unit);
@@ -152,14 +159,23 @@ export class SheetView {
     const { allowed } = cell;
     const place = this.place(cell);
     if (allowed !== undefined && "list" in allowed) {
+      const blank = allowed.optional === true ? [make("option", { value: "" }, "")] : [];
       const select = make(
         "select",
         attributes,
+        ...blank,
         ...allowed.list.map((choice) => make("option", { value: choice }, choice)),
       );
-      select.addEventListener("change", () => this.values.write(place, select.value));
+      select.addEventListener("change", () =>
+        this.values.write(place, choiceValue(select.value, cell)),
+      );
       this.refreshers.push(() => {
-        select.value = String(this.values.read(place).value ?? "");
+        const { value } = this.values.read(place);
+        const text = formatValue(value);
+        // A value that is not on the list selects nothing, and is named.
+        select.value =
+          allowed.list.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? "";
+        judge(select, value, cell, hint);
       });
       return select;
     }
@@ -179,7 +195,7 @@ export class SheetView {
       if (input.value === written) return;
       written = input.value;
       this.values.write(place, readTyped(input.value));
-      judge(input, cell, hint);
+      judge(input, readTyped(input.value), cell, hint);
     };
     input.addEventListener("input", () => {
       window.clearTimeout(waiting);
@@ -195,7 +211,7 @@ export class SheetView {
       if (document.activeElement === input && readTyped(input.value) === value) return;
       input.value = text;
       written = text;
-      judge(input, cell, hint);
+      judge(input, readTyped(input.value), cell, hint);
     });
     return input;
   }
@@ -411,7 +427,7 @@ export class SheetView {
       (subject): subject is CautionSubject => subject in cautions,
     );
     return this.section(
-      "Before anyone works on it",
+      "Safety: read before field work",
       "cautions",
       subjects.map((subject) => cautionText(subject)),
     );
@@ -500,15 +516,23 @@ function isBlank(value: CellValue): boolean {
   return value === null || value === "";
 }
 
-function hintOf(cell: SheetCell): string {
-  return cell.note ?? "";
+/** A truth value where the cell holds one, else the words. */
+function choiceValue(choice: string, { value }: SheetCell): CellValue {
+  if (choice === "") return null;
+  return typeof value === "boolean" ? choice === "TRUE" : choice;
 }
 
 /** Says what the cell allows when it holds something else. The functions have the last word. */
-function judge(input: HTMLInputElement, cell: SheetCell, hint?: HTMLElement): void {
-  const { allowed, label } = cell;
+function judge(
+  control: HTMLInputElement | HTMLSelectElement,
+  value: CellValue,
+  { allowed, label, note = "" }: SheetCell,
+  hint?: HTMLElement,
+): void {
   if (allowed === undefined) return;
-  const fault = faultOf(label ?? "It", allowed, readTyped(input.value));
-  input.setAttribute("aria-invalid", String(fault !== undefined));
-  if (hint !== undefined) hint.textContent = fault ?? hintOf(cell);
+  const fault = faultOf(label ?? "It", allowed, value);
+  control.setAttribute("aria-invalid", String(fault !== undefined));
+  // In a table there is no room for a sentence beside each input.
+  if (hint === undefined) control.title = fault ?? "";
+  else hint.textContent = fault ?? note;
 }

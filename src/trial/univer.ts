@@ -4,6 +4,7 @@ export {
   BooleanNumber,
   BorderStyleTypes,
   CellValueType,
+  ICommandService,
   HorizontalAlign,
   LocaleType,
   LogLevel,

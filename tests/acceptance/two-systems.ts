@@ -32,3 +32,13 @@ export function expectSame(
     }
   }
 }
+
+/** Verdicts without their numbers, which each system says in its own unit. */
+export function inWords(verdicts: Readonly<Record<string, unknown>>): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(verdicts).map(([name, verdict]) => [
+      name,
+      String(verdict).replace(/[\d.]+(?=[; ]|\. )/g, "#"),
+    ]),
+  );
+}

@@ -30,18 +30,18 @@ describe("a list too long to read at a glance", () => {
   const long = [...crops, "turf"] as const;
   const all = long.map((entry) => `"${entry}"`).join(", ");
 
-  test("what came stands first, then what is like it, then the list", () => {
+  test("what came stands first, then what may be meant, then the list", () => {
     expect(() => readChoice("crop", "Corn for silage", long)).toThrow(
-      `crop cannot be "Corn for silage"; like it: "corn, field", "corn, sweet"; it must be one of ${all}`,
+      `unknown crop "Corn for silage". Did you mean: "corn, field", "corn, sweet"? It must be one of ${all}`,
     );
     expect(() => readChoice("crop", "maize", long)).toThrow(
-      `crop cannot be "maize"; it must be one of ${all}`,
+      `unknown crop "maize". It must be one of ${all}`,
     );
-    expect(() => readChoice("crop", 7, long)).toThrow(`crop cannot be 7; it must be one of ${all}`);
+    expect(() => readChoice("crop", 7, long)).toThrow(`unknown crop 7. It must be one of ${all}`);
   });
 
   test("two letters in common are no likeness", () => {
-    expect(() => readChoice("crop", "ry", long)).toThrow(/^crop cannot be "ry"; it must/);
+    expect(() => readChoice("crop", "ry", long)).toThrow(/^unknown crop "ry"\. It must/);
   });
 
   test("a list of eight still stands before what came", () => {
@@ -56,6 +56,12 @@ test("yes or no", () => {
     true,
     false,
     false,
+    false,
+    false,
+  ]);
+  expect(["TRUE", " true ", "FALSE", "False"].map((cell) => readYesNo("compact", cell))).toEqual([
+    true,
+    true,
     false,
     false,
   ]);

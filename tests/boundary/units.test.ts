@@ -30,6 +30,7 @@ test("the units of the catalogue's table", () => {
     fieldVolume: "gal",
     speed: "ft/s",
     temperature: "°F",
+    temperatureChange: "°F",
     power: "hp",
     weight: "lb",
     pull: "lbf",
@@ -51,6 +52,7 @@ test("the units of the catalogue's table", () => {
     fieldVolume: "m³",
     speed: "m/s",
     temperature: "°C",
+    temperatureChange: "°C",
     power: "kW",
     weight: "kg",
     pull: "N",
@@ -102,7 +104,7 @@ test("a limit in SI reads in the units of the call", () => {
 
 test("messages round to what a person acts on", () => {
   expect(rounded(48.3551)).toBe("48.4");
-  expect(rounded(12345.678)).toBe("12346");
+  expect(rounded(12345.678)).toBe("12350");
   expect(readUnits("US").pressure.say(333000)).toBe("48.3 psi");
 });
 

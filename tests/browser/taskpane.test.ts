@@ -217,15 +217,168 @@ describe("ready-made sheets", () => {
   });
 });
 
+/** What the stand-in remembers of the parts that are no cells. */
+interface Remembered {
+  sheets: {
+    name: string;
+    settings: Record<string, unknown>;
+    look: Record<string, Record<string, unknown>>;
+    rules?: unknown[];
+    charts?: { series: { name: string }[] }[];
+  }[];
+  quietSyncs: number;
+  loudSyncs: number;
+  runs: Record<string, unknown>[];
+}
+
+const remembered = (page: Page) =>
+  page.evaluate(() => {
+    const { sheets, quietSyncs, loudSyncs, runs } = (window as never as { standIn: Remembered })
+      .standIn;
+    return JSON.parse(JSON.stringify({ sheets, quietSyncs, loudSyncs, runs })) as Remembered;
+  });
+
+const addButton = (page: Page, title: string) =>
+  page.getByRole("button", { name: new RegExp(`Add to this workbook: ${title}`) });
+
+test.each(["Line layout", "Quote", "Workshop", "Spacing what-if", "Season"])(
+  "%s: the host takes every part, and no formula is blocked by a merge",
+  async (title) => {
+    const pane = await open();
+    await tab(pane.page, "Sheets");
+    await addButton(pane.page, title).click();
+    await pane.page.getByText(/^Added: /).waitFor({ timeout: 30000 });
+    expect(await pane.page.getByText(/did not take/).count()).toBe(0);
+    const { sheets } = await pane.workbook();
+    const blocked = sheets.flatMap(({ name, cells }) =>
+      Object.entries(cells).flatMap(([at, { value }]) =>
+        value === "#SPILL!" ? `${name}!${at}` : [],
+      ),
+    );
+    expect(blocked).toEqual([]);
+    const host = await remembered(pane.page);
+    const lists = host.sheets.filter(({ settings }) => settings.visibility === "Hidden");
+    const rules = host.sheets.flatMap(({ look }) =>
+      Object.values(look).flatMap((one) => one["dataValidation.rule"] ?? []),
+    ) as { list?: { source: string } }[];
+    const leading = rules.flatMap(({ list }) => (list?.source.startsWith("=") ? list.source : []));
+    expect(lists.length > 0).toBe(leading.length > 0);
+    // Everything that writes does it with calculation and screen suspended, but for the last names.
+    expect(host.quietSyncs).toBeGreaterThan(host.loudSyncs);
+    expect(host.runs.some((one) => one.mergeUndoGroup === true)).toBe(true);
+    expect(host.runs.every((one) => one.delayForCellEdit === true)).toBe(true);
+    expectGood(pane);
+  },
+);
+
+test("checks get their colours, charts the names of their cells, each part its sheet of paper", async () => {
+  const { page } = await open();
+  await tab(page, "Sheets");
+  await addButton(page, "Line layout").click();
+  await page.getByText(/^Added: /).waitFor();
+  const { sheets } = await remembered(page);
+  expect(sheets.flatMap(({ rules }) => rules ?? []).length).toBeGreaterThan(10);
+  const names = sheets
+    .flatMap(({ charts }) => charts ?? [])
+    .flatMap(({ series }) => series.map(({ name }) => name));
+  expect(names.length).toBeGreaterThan(1);
+  for (const name of names) expect(name).toMatch(/^='[^']+'!\$[A-Z]+\$\d+$/);
+  const line = sheets.find(({ name }) => name === "Line")!;
+  expect(line.settings["pageLayout.setPrintArea"]).toEqual([expect.stringMatching(/^A1:K\d+,A/)]);
+  expect(line.settings["pageLayout.zoom"]).toEqual({
+    horizontalFitToPages: 1,
+    verticalFitToPages: 1,
+  });
+});
+
+test("a host that takes a chart's name as text gets the text", async () => {
+  const { page } = await open({ namesAreText: true });
+  await tab(page, "Sheets");
+  await addButton(page, "Line layout").click();
+  await page.getByText(/^Added: /).waitFor();
+  const { sheets } = await remembered(page);
+  const names = sheets
+    .flatMap(({ charts }) => charts ?? [])
+    .flatMap(({ series }) => series.map(({ name }) => name));
+  for (const name of names) expect(name.startsWith("='")).toBe(false);
+});
+
+test.each([
+  ["charts", "Line: charts"],
+  ["dataValidation", "Line: lists and limits"],
+  ["conditionalFormats", "Line: colours of checks"],
+  ["pageLayout", "Line: print settings"],
+])("%s that the host refuses are told, and nothing else is lost", async (part, told) => {
+  const pane = await open();
+  const { page } = pane;
+  await page.evaluate((kind) => {
+    (window as never as { standIn: { refuses: string[] } }).standIn.refuses = [kind];
+  }, part);
+  await tab(page, "Sheets");
+  await addButton(page, "Line layout").click();
+  await page.getByText(/The numbers are all there, but this Excel did not take:/).waitFor();
+  await page.getByText(told).waitFor();
+  const { sheets } = await pane.workbook();
+  const formulas = sheets.flatMap(({ cells }) => Object.values(cells)).length;
+  expect(formulas).toBeGreaterThan(300);
+});
+
 test("a sheet that the host refuses half-way leaves nothing behind", async () => {
   const pane = await open();
   await pane.change((workbook) => (workbook.fail = "The name is not valid here."));
   await tab(pane.page, "Sheets");
-  await pane.page.getByRole("button", { name: /Add to this workbook: Line layout/ }).click();
+  await addButton(pane.page, "Line layout").click();
   await pane.page.getByText("Excel says: The name is not valid here.").waitFor();
   const { sheets, names } = await pane.workbook();
   expect(sheets.map(({ name }) => name)).toEqual(["Sheet1"]);
   expect(names).toEqual([]);
+});
+
+test("a workbook whose structure is protected is said so, and left alone", async () => {
+  const pane = await open();
+  await pane.page.evaluate(() => {
+    (window as never as { standIn: { protected: boolean } }).standIn.protected = true;
+  });
+  await tab(pane.page, "Sheets");
+  await addButton(pane.page, "Line layout").click();
+  await pane.page.getByText("The workbook's structure is protected").waitFor();
+  expect((await pane.workbook()).sheets).toHaveLength(1);
+});
+
+test("while a cell is being typed in the pane waits, and then goes on", async () => {
+  const pane = await open();
+  const editing = (yes: boolean) =>
+    pane.page.evaluate((now) => {
+      (window as never as { standIn: { editing: boolean } }).standIn.editing = now;
+    }, yes);
+  await openFunction(pane.page, "PIPE.FRICTION");
+  await editing(true);
+  await insert(pane.page);
+  await pane.page.waitForTimeout(300);
+  expect(await pane.cell("B4")).toBeUndefined();
+  await editing(false);
+  await pane.page.getByText("Put into B4.").waitFor();
+  expectGood(pane);
+});
+
+test("cells stuck at #NAME? are entered again, as the host spells them", async () => {
+  const pane = await open();
+  const { page } = pane;
+  await pane.change((workbook) => {
+    workbook.sheets[0].cells = {
+      B2: { content: "=_xldudf_IRRIG_SET_TIME(1.4,0.17,0.75)", value: "#NAME?" },
+      B3: { content: "=IRRIG.SET.TIME(1,0.2,0.8)", value: "#NAME?" },
+    };
+  });
+  await tab(page, "Check");
+  await page.getByRole("button", { name: "Check this sheet" }).click();
+  await page.getByRole("button", { name: "Enter these 2 cells again" }).click();
+  await page.getByText("2 cells were entered again.").waitFor();
+  const { cells } = (await pane.workbook()).sheets[0];
+  expect(cells.B2.content).toBe("=IRRIG.SET.TIME(1.4,0.17,0.75)");
+  expect(cells.B3.content).toBe("=IRRIG.SET.TIME(1,0.2,0.8)");
+  await page.getByText("No errors, and every check is OK").waitFor();
+  expectGood(pane);
 });
 
 describe("own names", () => {
@@ -523,7 +676,7 @@ describe("the host's real script", () => {
     await expectText(page.locator("output"), /^\d/);
     await tab(page, "Sheets");
     await page.getByText("This pane is not open in Excel").waitFor();
-    // The host's script tries to open a frame of its own; the page's policy blocks it, which is right.
+    // The host's script tries to open a frame of another address; the page's policy blocks it, which is right.
     const blocked = /^Framing .* violates the following Content Security Policy directive/;
     expect(misdeeds.errors.filter((error) => !blocked.test(error))).toEqual([]);
   });

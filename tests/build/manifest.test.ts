@@ -1,17 +1,45 @@
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { fillIn, problemsOf } from "../../build/manifest";
+import { LOCAL_ADDRESS, problemsOf, rewritten } from "../../build/manifest";
 import { BASE_URL, NAMESPACE, VERSION } from "../../build/settings";
 
-const template = readFileSync(join(__dirname, "..", "..", "manifest.xml"), "utf8");
-const manifest = fillIn(template);
+const source = readFileSync(join(__dirname, "..", "..", "manifest.xml"), "utf8");
+const manifest = rewritten(source);
 const everything = () => true;
 
-test("the template is filled in and sound", () => {
+test("the manifest at the root is sound as it stands, and of this version", () => {
+  expect(problemsOf(source, LOCAL_ADDRESS, everything)).toEqual([]);
+  expect(source).toContain(`<Version>${VERSION}.0</Version>`);
+  expect(source).toContain('id="Functions.Namespace" DefaultValue="IRRIG"');
+});
+
+test("the built one is of this build's address, namespace and version", () => {
   expect(problemsOf(manifest, BASE_URL, everything)).toEqual([]);
   expect(manifest).toContain(`<Version>${VERSION}.0</Version>`);
   expect(manifest).toContain(`id="Functions.Namespace" DefaultValue="${NAMESPACE}"`);
   expect(manifest).toContain(`DefaultValue="${BASE_URL}/functions.json"`);
+});
+
+test("another address, namespace and version", () => {
+  const env = {
+    ...process.env,
+    BASE_URL: "https://tools.example.org/fieldsum/",
+    NAMESPACE: "FIELDTEST",
+  };
+  const printed = execFileSync(
+    process.execPath,
+    [
+      "--import",
+      "tsx",
+      "--eval",
+      'const { rewritten } = require("./build/manifest"); process.stdout.write(rewritten(require("node:fs").readFileSync("manifest.xml", "utf8").replace(/<Version>[^<]*/, "<Version>9.9.9.9")));',
+    ],
+    { cwd: join(__dirname, "..", ".."), env, encoding: "utf8" },
+  );
+  expect(problemsOf(printed, "https://tools.example.org/fieldsum", everything)).toEqual([]);
+  expect(printed).not.toMatch(/localhost:3443|IRRIG|9\.9\.9/);
+  expect(printed).toContain("Type =FIELDTEST. in a cell");
 });
 
 test("asks for no more than it needs", () => {
@@ -52,11 +80,6 @@ test.each([
     (xml: string) =>
       xml.replace(`Namespace" DefaultValue="${NAMESPACE}"`, 'Namespace" DefaultValue="IRR"'),
     'the namespace "IRR"',
-  ],
-  [
-    "a place that is not filled in",
-    (xml: string) => xml.replace("Fieldsum is ready", "{{NAME}} is ready"),
-    "is not filled in",
   ],
 ])("refuses %s", (_, spoil, message) => {
   const problems = problemsOf(spoil(manifest), BASE_URL, everything);

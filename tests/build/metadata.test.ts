@@ -1,9 +1,10 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { functionFiles, generate } from "../../build/metadata";
+import { functionFiles, generate, withCaution } from "../../build/metadata";
 import { BASE_URL } from "../../build/settings";
 import { catalogue } from "../../src/catalogue";
+import { cautions } from "../../src/cautions";
 
 const fixture = (name: string) => join(__dirname, "fixtures", `${name}.ts`);
 const sound = fixture("sound");
@@ -18,7 +19,7 @@ test("writes what a host reads: names, texts, choices, ranges, help addresses", 
       {
         id: "SAMPLE_DOUBLE",
         name: "SAMPLE.DOUBLE",
-        description: "Twice a length.",
+        description: `Twice a length. Caution: ${cautions.towing.brief}`,
         helpUrl: `${BASE_URL}/reference/sample-double.html`,
         parameters: [
           { name: "length", description: "Length (ft, m).", type: "any" },
@@ -54,7 +55,7 @@ test("writes what a host reads: names, texts, choices, ranges, help addresses", 
         type: "string",
         values: [
           { name: "US", stringValue: "US", tooltip: "feet" },
-          { name: "SI", stringValue: "SI", tooltip: "metres" },
+          { name: "SI", stringValue: "SI", tooltip: "meters" },
         ],
       },
     ],
@@ -83,7 +84,7 @@ test("reads the rest of the doc comment for the pages", () => {
         range: false,
         choices: [
           { value: "US", help: "feet" },
-          { value: "SI", help: "metres" },
+          { value: "SI", help: "meters" },
         ],
       },
     ],
@@ -193,4 +194,14 @@ describe("refuses", () => {
 
 test("finds nothing wrong with the functions of this project", () => {
   expect(generate(functionFiles(), catalogue).problems).toEqual([]);
+});
+
+test("the help in a cell carries a caution where one is named and there is room", () => {
+  const { metadata, functions } = generate(functionFiles(), catalogue);
+  for (const { id, short, cautions: subjects } of functions) {
+    const { description } = metadata.functions.find((one) => one.id === id) ?? {};
+    const first = Object.entries(cautions).find(([subject]) => subject === subjects[0])?.[1];
+    expect(description).toBe(first === undefined ? short : `${short} Caution: ${first.brief}`);
+  }
+  expect(withCaution("x".repeat(1000), ["pressure"])).toBe("x".repeat(1000));
 });

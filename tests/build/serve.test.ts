@@ -5,7 +5,6 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { generateCertificates } from "office-addin-dev-certs";
-import { headersFile, headersFor } from "../../build/headers";
 import { answering, listen } from "../../build/serve";
 
 let folder: string;
@@ -64,15 +63,6 @@ test("pages inside Excel may load the host's script and be framed", async () => 
 test("what is not there is said so, and nothing outside the folder is", async () => {
   expect((await fetch(`${address}/nowhere.html`)).status).toBe(404);
   expect((await fetch(`${address}/..%2f..%2fetc/hostname`)).status).toBe(404);
-});
-
-test("the headers file says the same as the server", () => {
-  const text = headersFile();
-  for (const [name, value] of Object.entries(headersFor("/taskpane.html"))) {
-    expect(text).toContain(`  ${name}: ${value}`);
-  }
-  expect(text).toMatch(/^\/\*\n/);
-  expect(text).toContain("\n\n/assets/*\n  Cache-Control: public");
 });
 
 test("the same server answers over https with a development certificate", async () => {

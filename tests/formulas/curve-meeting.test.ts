@@ -23,7 +23,7 @@ describe("where two curves meet", () => {
     ]);
   });
 
-  test("two roots between neighbouring points are both found", () => {
+  test("two roots between neighboring points are both found", () => {
     // Two cubics over the same three points' flows: their gap turns inside a piece.
     const bowed = monotoneCurve([0, 1, 2], [0, 9, 10]);
     const straight = monotoneCurve([0, 2], [0.5, 10.2]);

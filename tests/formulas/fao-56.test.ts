@@ -1,8 +1,8 @@
 import {
   dewPointFromHumidity,
-  vapourPressureAtDewPoint,
-  vapourPressureFromHumidity,
-} from "../../src/formulas/actual-vapour-pressure";
+  vaporPressureAtDewPoint,
+  vaporPressureFromHumidity,
+} from "../../src/formulas/actual-vapor-pressure";
 import { barometricPressure, psychrometricConstant } from "../../src/formulas/barometric-pressure";
 import { NoAnswer } from "../../src/ground/domain-error";
 import { extraterrestrialRadiation } from "../../src/formulas/extraterrestrial-radiation";
@@ -13,11 +13,11 @@ import {
   referenceEvapotranspiration,
 } from "../../src/formulas/reference-evapotranspiration";
 import {
-  meanSaturationVapourPressure,
+  meanSaturationVaporPressure,
   saturationSlope,
   saturationTemperature,
-  saturationVapourPressure,
-} from "../../src/formulas/saturation-vapour-pressure";
+  saturationVaporPressure,
+} from "../../src/formulas/saturation-vapor-pressure";
 import { clearSkyRadiation, solarRadiation } from "../../src/formulas/solar-radiation";
 import {
   daylight,
@@ -25,23 +25,23 @@ import {
   solarDeclination,
   sunsetHourAngle,
 } from "../../src/formulas/sun-position";
-import { windAtTwoMetres } from "../../src/formulas/wind-profile";
+import { windAtTwoMeters } from "../../src/formulas/wind-profile";
 import { expectClose } from "../support/published";
 
 // The expected values were worked out apart from this code, from the equations as printed.
 const celsius = (value: number) => value + 273.15;
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 const watts = (megajoulesADay: number) => megajoulesADay / 0.0864;
-const millimetresADay = (speed: number) => speed * 86400 * 1000;
+const millimetersADay = (speed: number) => speed * 86400 * 1000;
 
-test("saturation vapour pressure, its mean, its slope and its inverse", () => {
-  expectClose(saturationVapourPressure(celsius(-10)), 285.7109821667413, 1e-12);
-  expectClose(saturationVapourPressure(celsius(0)), 610.8, 1e-12);
-  expectClose(saturationVapourPressure(celsius(20)), 2338.281270927446, 1e-12);
-  expectClose(meanSaturationVapourPressure(celsius(0), celsius(20)), 1474.540635463723, 1e-12);
+test("saturation vapor pressure, its mean, its slope and its inverse", () => {
+  expectClose(saturationVaporPressure(celsius(-10)), 285.7109821667413, 1e-12);
+  expectClose(saturationVaporPressure(celsius(0)), 610.8, 1e-12);
+  expectClose(saturationVaporPressure(celsius(20)), 2338.281270927446, 1e-12);
+  expectClose(meanSaturationVaporPressure(celsius(0), celsius(20)), 1474.540635463723, 1e-12);
   expectClose(saturationSlope(celsius(20)), 144.74018811241365, 1e-12);
   for (const temperature of [-60, -5, 0, 12.5, 45]) {
-    const pressure = saturationVapourPressure(celsius(temperature));
+    const pressure = saturationVaporPressure(celsius(temperature));
     expectClose(saturationTemperature(pressure), celsius(temperature), 1e-12);
   }
 });
@@ -50,17 +50,17 @@ test("the slope is that of the curve", () => {
   const step = 0.001;
   for (const temperature of [5, 20, 35]) {
     const rise =
-      saturationVapourPressure(celsius(temperature + step)) -
-      saturationVapourPressure(celsius(temperature - step));
+      saturationVaporPressure(celsius(temperature + step)) -
+      saturationVaporPressure(celsius(temperature - step));
     // 4098 is 17.27 × 237.3, rounded.
     expectClose(saturationSlope(celsius(temperature)), rise / (2 * step), 1e-4);
   }
 });
 
-test("actual vapour pressure from a dew point and from humidity", () => {
-  expectClose(vapourPressureAtDewPoint(celsius(20)), 2338.281270927446, 1e-12);
+test("actual vapor pressure from a dew point and from humidity", () => {
+  expectClose(vaporPressureAtDewPoint(celsius(20)), 2338.281270927446, 1e-12);
   expectClose(
-    vapourPressureFromHumidity(celsius(0), celsius(20), 0.5, 0.9),
+    vaporPressureFromHumidity(celsius(0), celsius(20), 0.5, 0.9),
     (610.8 * 0.9 + 2338.281270927446 * 0.5) / 2,
     1e-12,
   );
@@ -135,8 +135,8 @@ test("net radiation, with the cloud factor held between its limits", () => {
 });
 
 test("wind at 2 m", () => {
-  expectClose(windAtTwoMetres(5, 10), 3.7397553758397204, 1e-12);
-  expectClose(windAtTwoMetres(5, 0.5), 7.270388400219857, 1e-12);
+  expectClose(windAtTwoMeters(5, 10), 3.7397553758397204, 1e-12);
+  expectClose(windAtTwoMeters(5, 0.5), 7.270388400219857, 1e-12);
 });
 
 test("the combination equation: energy alone, drying alone", () => {
@@ -150,11 +150,11 @@ test("the combination equation: energy alone, drying alone", () => {
     psychrometric: 50,
   };
   // 0.408 · 9 MJ · Δ/(Δ + γ)
-  expectClose(millimetresADay(penmanMonteith(still)), 0.408 * 9 * 0.75, 1e-12);
+  expectClose(millimetersADay(penmanMonteith(still)), 0.408 * 9 * 0.75, 1e-12);
   // γ 900/293 · 2 · 1 kPa / (Δ + 1.68 γ)
   const drying = { ...still, netRadiation: still.soilHeat, wind: 2 };
   expectClose(
-    millimetresADay(penmanMonteith(drying)),
+    millimetersADay(penmanMonteith(drying)),
     (50 * (900 / 293) * 2) / (150 + 50 * 1.68),
     1e-12,
   );
@@ -178,7 +178,7 @@ test.each([
     elevation,
     day: when,
   });
-  expectClose(millimetresADay(evaporation), expected, 1e-11);
+  expectClose(millimetersADay(evaporation), expected, 1e-11);
 });
 
 test("a dark frozen day that would give dew is 0", () => {
@@ -198,7 +198,7 @@ test("a dark frozen day that would give dew is 0", () => {
 
 test("reference evapotranspiration from temperature alone", () => {
   const sun = extraterrestrialRadiation(radians(40), 196);
-  expectClose(millimetresADay(hargreaves(celsius(12), celsius(28), sun)), 5.791195137485684, 1e-11);
+  expectClose(millimetersADay(hargreaves(celsius(12), celsius(28), sun)), 5.791195137485684, 1e-11);
   expect(hargreaves(celsius(15), celsius(15), sun)).toBe(0);
   // −17.8 °C is where it reaches 0, and below it stays there.
   expect(hargreaves(celsius(-30), celsius(-20), sun)).toBe(0);

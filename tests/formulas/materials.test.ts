@@ -26,7 +26,7 @@ test("two lines of three heads, counted by hand, by length", () => {
     of("reducing coupler", 2, "2", "1.5"),
     of("end cap", 2, "1.5"),
     of("quick connect", 4, "3"),
-    of("riser connection", 2),
+    of("hydrant connection", 2),
     of("backflow device", 1),
     of("flag", 6),
   ]);

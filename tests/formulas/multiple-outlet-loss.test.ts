@@ -12,10 +12,10 @@ test("a given law is summed over the segments, as Hazen–Williams is by its fac
   const spacing = 180 / 11.5;
   let expected = 0.5 * spacing * 0.003 ** 1.852;
   for (let i = 1; i < 12; i++) expected += spacing * ((0.003 * i) / 12) ** 1.852;
-  const metresOfWater = multipleOutletLoss({ ...line, friction: power }) / (998.2 * 9.80665);
-  expectClose(metresOfWater, expected / 0.05, 1e-12);
+  const metersOfWater = multipleOutletLoss({ ...line, friction: power }) / (998.2 * 9.80665);
+  expectClose(metersOfWater, expected / 0.05, 1e-12);
   expectClose(
-    metresOfWater,
+    metersOfWater,
     (multipleOutletFactor(12, 1.852, 0.5) * 180 * 0.003 ** 1.852) / 0.05,
     1e-12,
   );

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { type OpenEnds, trappedWater } from "../../src/formulas/trapped-water";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-/** Whole millimetres: no survey knows more, and heights within rounding of each other have no side. */
-const ground = fc.integer({ min: -9000, max: 9000 }).map((millimetres) => millimetres / 1000);
+/** Whole millimeters: no survey knows more, and heights within rounding of each other have no side. */
+const ground = fc.integer({ min: -9000, max: 9000 }).map((millimeters) => millimeters / 1000);
 const profile = fc
   .array(fc.record({ step: number(0.5, 80), height: ground, bore: number(0.01, 0.1) }), {
     minLength: 2,

@@ -144,7 +144,7 @@ describe("APPLICATION.CU and APPLICATION.DU", () => {
 
 describe("APPLICATION.OVERLAP", () => {
   test("straight lines join the catches, the last is where the water ends", () => {
-    // One cell, its centre 50 from each of four heads that reach it.
+    // One cell, its center 50 from each of four heads that reach it.
     const at50 = (radial: number[], step: number) =>
       callTable("APPLICATION.OVERLAP", [radial], step, 60, 80, 1)[0][0];
     expect(at50([8, 0], 80)).toBeCloseTo(4 * 3, 12);
@@ -157,7 +157,7 @@ describe("APPLICATION.OVERLAP", () => {
     const depths = callTable("APPLICATION.OVERLAP", [[1], [0]], 12, 10, 40, 4) as number[][];
     expect(depths).toHaveLength(4);
     expect(depths.every((row) => row.length === 4)).toBe(true);
-    // The centre is 5 from the line, 1.25 along it from one head and 8.75 from the next.
+    // The center is 5 from the line, 1.25 along it from one head and 8.75 from the next.
     const twoHeads = 2 - (Math.hypot(1.25, 5) + Math.hypot(8.75, 5)) / 12;
     expect(depths[0][0]).toBeCloseTo(twoHeads, 12);
     expect(depths[1][0]).toBe(0);

@@ -180,7 +180,7 @@ describe("BILL.QUOTE", () => {
   test("prices what BILL.MATERIALS gives", () => {
     const materials = callTable("BILL.MATERIALS", 1, 2, 40, [["50 mm", 2]], [["50 mm", 20]]);
     const each = materials.slice(1).map(([item]) => [item, 1]);
-    // 100 ft, 2 heads, 2 saddles, 2 stands, 1 cap, 2 connects, 1 riser connection, 1 device, 2 flags
+    // 100 ft, 2 heads, 2 saddles, 2 stands, 1 cap, 2 connects, 1 hydrant connection, 1 device, 2 flags
     expect(amounts(materials, each).slice(-1)).toEqual([113]);
   });
 

@@ -3,48 +3,48 @@ import { call, callError } from "../support/host";
 
 describe("the sentences", () => {
   test("CHECK.VARIATION", () => {
-    expect(call("CHECK.VARIATION", 0.25)).toBe(
-      "Pressure variation is 25 % above the limit of 0.2: use larger tubing, fewer heads or a run with less slope, or regulators under the heads.",
+    expect(call("CHECK.VARIATION", 0.258)).toBe(
+      "Pressure varies by 25.8%; the limit is 20%. Use larger tubing, fewer sprinklers, a line with less slope, or regulators.",
     );
     expect(call("CHECK.VARIATION", 0.25, 0.3)).toBe("OK");
-    expect(call("CHECK.VARIATION", 0.12, 0.1)).toMatch(/is 20 % above the limit of 0.1:/);
+    expect(call("CHECK.VARIATION", 0.12, 0.1)).toMatch(
+      /^Pressure varies by 12%; the limit is 10%\. Use/,
+    );
   });
 
   test("CHECK.RATE", () => {
     expect(call("CHECK.RATE", 0.4, 0.3)).toBe(
-      "Application rate is 33.3 % above what the soil takes in: use smaller nozzles, or a wider spacing or move.",
+      "Application rate is 0.4; the soil takes in 0.3. Use smaller nozzles, or a wider spacing or move.",
     );
   });
 
   test("CHECK.SPEED", () => {
     expect(call("CHECK.SPEED", 6.2, "US")).toBe(
-      "Speed of 6.2 ft/s is 1.2 ft/s above the limit of 5 ft/s: use larger tubing or send less flow through it.",
+      "Velocity is 6.2 ft/s; the limit is 5 ft/s. Use larger tubing, or send less flow through it.",
     );
     expect(call("CHECK.SPEED", 1.75, "SI")).toMatch(
-      /^Speed of 1.75 m\/s is 0.25 m\/s above the limit of 1.5 m\/s:/,
+      /^Velocity is 1.75 m\/s; the limit is 1.5 m\/s\./,
     );
     expect(call("CHECK.SPEED", 6.2, "US", 7)).toBe("OK");
-    expect(call("CHECK.SPEED", 2, "SI", 1.8)).toMatch(/the limit of 1.8 m\/s/);
+    expect(call("CHECK.SPEED", 2, "SI", 1.8)).toMatch(/the limit is 1.8 m\/s/);
   });
 
   test("CHECK.PRESSURE", () => {
     expect(call("CHECK.PRESSURE", 108, 125)).toBe(
-      "Pressure is 20 % above 72 % of the rating: use pipe and parts with a higher rating, or lower the pressure.",
+      "Pressure is 108; the limit is 90 (72% of the rating of 125). Use pipe and parts with a higher rating, or lower the pressure.",
     );
     expect(call("CHECK.PRESSURE", 108, 125, 0.9)).toBe("OK");
     expect(call("CHECK.PRESSURE", 0, 125)).toBe("OK");
   });
 
   test("CHECK.REGULATOR", () => {
-    expect(call("CHECK.REGULATOR", 41, 60, 40)).toBe(
-      "Lowest pressure of 41 psi is 4 psi below the 45 psi that the regulators need (set 40 psi, loss 5 psi): raise the inlet pressure or use larger tubing.",
-    );
-    expect(call("CHECK.REGULATOR", 50, 130, 40, "US", 5, 120)).toBe(
-      "Highest pressure of 130 psi is 10 psi above the regulators' limit of 120 psi: lower the inlet pressure or use regulators made for more.",
-    );
-    expect(call("CHECK.REGULATOR", 41, 130, 40, "US", 5, 120)).toBe(
-      "Lowest pressure of 41 psi is 4 psi below the 45 psi that the regulators need (set 40 psi, loss 5 psi): raise the inlet pressure or use larger tubing; highest pressure of 130 psi is 10 psi above the regulators' limit of 120 psi: lower the inlet pressure or use regulators made for more.",
-    );
+    const low =
+      "Lowest pressure under a regulator is 41 psi; the regulators need 45 psi (set 40 psi, loss 5 psi). Raise the inlet pressure or use larger tubing.";
+    const high =
+      "Highest line pressure is 130 psi; the regulators' limit is 120 psi. Lower the inlet pressure or use regulators made for more.";
+    expect(call("CHECK.REGULATOR", 41, 60, 40)).toBe(low);
+    expect(call("CHECK.REGULATOR", 50, 130, 40, "US", 5, 120)).toBe(high);
+    expect(call("CHECK.REGULATOR", 41, 130, 40, "US", 5, 120)).toBe(`${low} ${high}`);
     expect(call("CHECK.REGULATOR", 41, 60, 40, "US", 0)).toBe("OK");
     expect(call("CHECK.REGULATOR", 290, 300, 270, "SI", 20)).toBe("OK");
   });
@@ -66,38 +66,92 @@ describe("the sentences", () => {
       [null, null],
     ];
     expect(call("CHECK.CHART", 28, chart)).toBe(
-      "Pressure is 20 % below the lowest of the chart, 35: raise it, or use a nozzle whose chart reaches down to it.",
+      "Pressure is 28; the chart begins at 35. Raise the pressure, or use a nozzle whose chart reaches down to it.",
     );
     expect(call("CHECK.CHART", 60, chart)).toBe(
-      "Pressure is 20 % above the highest of the chart, 50: lower it, or use a nozzle whose chart reaches up to it.",
+      "Pressure is 60; the chart ends at 50. Lower the pressure, or use a nozzle whose chart reaches up to it.",
     );
     expect(call("CHECK.CHART", 40, chart)).toBe("OK");
   });
 
   test("CHECK.SPACING", () => {
     expect(call("CHECK.SPACING", 50, 50, 90, 5)).toBe(
-      "Spacing of 50 ft is 5 ft above the 45 ft that a wetted diameter of 90 ft allows along the line: set the heads closer or use heads that throw farther.",
+      "Spacing is 50 ft; the limit along the line is 45 ft (50% of the wetted diameter of 90 ft). Set the sprinklers closer, or use sprinklers that throw farther.",
     );
     expect(call("CHECK.SPACING", 14, 15, 28, 20, "SI")).toBe(
-      "Move of 15 m is 2.4 m above the 12.6 m that it allows between positions at a wind of 20 km/h: make shorter moves, use heads that throw farther or run when it is calmer.",
+      "Move is 15 m; the limit is 12.6 m (45% of the wetted diameter of 28 m at a wind of 20 km/h). Make shorter moves, use sprinklers that throw farther, or run when it is calmer.",
     );
-    expect(call("CHECK.SPACING", 50, 60, 90, 5)).toMatch(/^Spacing of 50 ft .*; move of 60 ft /);
+    expect(call("CHECK.SPACING", 50, 60, 90, 5)).toMatch(/^Spacing is 50 ft; .* Move is 60 ft; /);
   });
 
   test("CHECK.NPSH", () => {
     expect(call("CHECK.NPSH", 6, 8)).toBe(
-      "Suction head available is 25 % below what the pump requires: set the pump lower, use a shorter or larger suction pipe, or pump less.",
+      "Suction head available is 6; the pump requires 8. Set the pump lower, use a shorter or larger suction pipe, or pump less.",
     );
     expect(call("CHECK.NPSH", -2, 8)).toBe(
-      "Suction head available is below 0, so the water boils before it reaches any pump: set the pump lower, use a shorter or larger suction pipe, or pump less.",
+      "Suction head available is below 0, so the water boils before it reaches any pump. Set the pump lower, use a shorter or larger suction pipe, or pump less.",
     );
-    expect(call("CHECK.NPSH", 0, 8)).toMatch(/is 100 % below what the pump requires/);
+    expect(call("CHECK.NPSH", 0, 8)).toMatch(/is 0; the pump requires 8\./);
   });
 
   test("CHECK.PULL", () => {
     expect(call("CHECK.PULL", 660, 550)).toBe(
-      "Pull is 20 % above the safe pull: drain the line first or tow it in shorter pieces.",
+      "Pull is 660; the allowable pull is 550. Drain the line first, or tow it in shorter pieces.",
     );
+  });
+});
+
+describe("a value that shows as its limit keeps it", () => {
+  test.each([
+    ["CHECK.VARIATION", [0.20004], [0.2006]],
+    ["CHECK.RATE", [0.3004, 0.3], [0.306, 0.3]],
+    ["CHECK.SPEED", [5.001, "US"], [5.02, "US"]],
+    ["CHECK.SPEED", [1.5004, "SI"], [1.506, "SI"]],
+    ["CHECK.PRESSURE", [90.04, 125], [90.2, 125]],
+    ["CHECK.REGULATOR", [44.96, 60, 40], [44.9, 60, 40]],
+    ["CHECK.SPACING", [45.04, 40, 90, 4], [45.2, 40, 90, 4]],
+    ["CHECK.SPACING", [40, 54.04, 90, 4], [40, 54.2, 90, 4]],
+    ["CHECK.NPSH", [7.996, 8], [7.98, 8]],
+    ["CHECK.PULL", [550.4, 550], [552, 550]],
+    ["CHECK.PULL", [5500.4, 5500], [5501, 5500]],
+  ])("%s: %j is OK, %j is not", (name, within, beyond) => {
+    expect(call(name, ...within)).toBe("OK");
+    expect(call(name, ...beyond)).not.toBe("OK");
+  });
+
+  test("whatever a sentence says, its two numbers differ", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 4, max: 6, noNaN: true }),
+        fc.double({ min: 0.99, max: 1.01, noNaN: true }),
+        (limit, near) => {
+          const verdict = String(call("CHECK.SPEED", limit * near, "US", limit));
+          const [value, bound] = verdict.match(/[\d.]+ ft/g) ?? [];
+          if (verdict !== "OK") expect(value).not.toBe(bound);
+        },
+      ),
+    );
+  });
+
+  test("a wind that shows as the limit of its class is that limit", () => {
+    const move = (wind: number, units: string) =>
+      [65, 60, 50, 45].find((share) => call("CHECK.SPACING", 40, share, 100, wind, units) === "OK");
+    for (const [share, ...winds] of [
+      [65, 0, 0.4, 0.5],
+      [60, 0.51, 4.99, 5, 5.004],
+      [50, 5.02, 10, 10.04],
+      [45, 10.1, 20],
+    ]) {
+      for (const wind of winds) expect([wind, move(wind, "US")]).toEqual([wind, share]);
+    }
+    for (const [share, ...winds] of [
+      [65, 0, 0.8, 0.805],
+      [60, 0.81, 8, 8.05],
+      [50, 8.06, 16, 16.1],
+      [45, 16.2],
+    ]) {
+      for (const wind of winds) expect([wind, move(wind, "SI")]).toEqual([wind, share]);
+    }
   });
 });
 
@@ -109,14 +163,14 @@ test("a value that rounding leaves beside its limit keeps it", () => {
 
 test("blank optional arguments are their defaults", () => {
   for (const blank of [null, "", 0]) {
-    expect(call("CHECK.VARIATION", 0.25, blank)).toMatch(/the limit of 0.2:/);
-    expect(call("CHECK.SPEED", 6, "US", blank)).toMatch(/the limit of 5 ft\/s/);
-    expect(call("CHECK.SPEED", 6, "SI", blank)).toMatch(/the limit of 1.5 m\/s/);
-    expect(call("CHECK.PRESSURE", 108, 125, blank)).toMatch(/72 % of the rating/);
+    expect(call("CHECK.VARIATION", 0.25, blank)).toMatch(/the limit is 20%/);
+    expect(call("CHECK.SPEED", 6, "US", blank)).toMatch(/the limit is 5 ft\/s/);
+    expect(call("CHECK.SPEED", 6, "SI", blank)).toMatch(/the limit is 1.5 m\/s/);
+    expect(call("CHECK.PRESSURE", 108, 125, blank)).toMatch(/72% of the rating/);
   }
 });
 
-test("the two unit systems pass and fail the same plan", () => {
+test("the two unit systems pass and fail the same plan, but for what a third digit rounds", () => {
   fc.assert(
     fc.property(
       fc.integer({ min: 20, max: 80 }),
@@ -124,13 +178,17 @@ test("the two unit systems pass and fail the same plan", () => {
       fc.integer({ min: 40, max: 160 }),
       fc.integer({ min: 0, max: 20 }),
       (spacing, move, wetted, wind) => {
+        // Half a per cent at most is what three digits can hide, in one unit or the other.
+        const share = wind === 0 ? 0.65 : wind <= 5 ? 0.6 : wind <= 10 ? 0.5 : 0.45;
+        fc.pre(Math.abs(spacing / (0.5 * wetted) - 1) > 0.005);
+        fc.pre(Math.abs(move / (share * wetted) - 1) > 0.005);
         const us = call("CHECK.SPACING", spacing, move, wetted, wind, "US");
-        const metre = 0.3048;
+        const meter = 0.3048;
         const si = call(
           "CHECK.SPACING",
-          spacing * metre,
-          move * metre,
-          wetted * metre,
+          spacing * meter,
+          move * meter,
+          wetted * meter,
           wind * 1.609344,
           "SI",
         );

@@ -275,3 +275,17 @@ describe("ET.RADIATION", () => {
     });
   });
 });
+
+describe("ET.PEAK", () => {
+  test("both systems agree, and the shallower irrigation has the higher peak", () => {
+    const inches = callNumber("ET.PEAK", 7.5, 2, "US");
+    expect(callNumber("ET.PEAK", 7.5 * 25.4, 2 * 25.4, "SI")).toBeCloseTo(inches * 25.4, 9);
+    expect(callNumber("ET.PEAK", 7.5, 1)).toBeGreaterThan(inches);
+  });
+
+  test("a wrong argument is named", () => {
+    expect(callError("ET.PEAK", 32, 2).message).toBe("month must be from 0 to 31 in; got 32");
+    expect(callError("ET.PEAK", 190, 0, "SI").message).toBe("net must be above 0 mm; got 0");
+    expect(callError("ET.PEAK", null, 2).message).toMatch(/^month is missing/);
+  });
+});

@@ -92,12 +92,18 @@ describe("the one-value functions", () => {
     const profile = callTable("LATERAL.PROFILE", ...uphill);
     expect(column(profile, 6).findIndex((flow) => flow === 0)).toBe(dry - 1);
     expect(profile[14][5]).toBe(0);
-    expect(profile[14][4]).toBeLessThan(0);
+    expect(profile[14].slice(4, 8)).toEqual([0, 0, 0, 0]);
+    expect((column(profile, 10) as unknown[]).indexOf("empty")).toBeGreaterThanOrEqual(dry - 1);
+    expect(profile[14][10]).toBe("empty");
     const summary = new Map(callTable("LATERAL.SUMMARY", ...uphill) as [string, number][]);
     expect(summary.get("heads without pressure")).toBe(14 - dry + 1);
     expect(summary.get("lowest nozzle pressure (psi)")).toBe(0);
   });
 });
+
+/** A summary by its labels. */
+const summaryOf = (...cells: unknown[]) =>
+  new Map(callTable("LATERAL.SUMMARY", ...cells) as [string, number | string][]);
 
 describe("the tables", () => {
   test("a profile has its units in the header and one row a head", () => {
@@ -113,14 +119,16 @@ describe("the tables", () => {
       "segment flow (gpm)",
       "speed (ft/s)",
       "friction loss (psi)",
+      "water",
     ]);
+    expect(new Set(column(us, 10))).toEqual(new Set(["runs"]));
     expect(us).toHaveLength(15);
     expect(callTable("LATERAL.PROFILE", 300, 3, 14, 44, 0.05, "SI")[0][4]).toBe(
       "line pressure (kPa)",
     );
   });
 
-  test("a summary is thirteen labels and values that agree with the profile", () => {
+  test("a summary is labels and values that agree with the profile", () => {
     const profile = callTable("LATERAL.PROFILE", ...line({ rise: -10, riser: 2 }));
     const rows = callTable("LATERAL.SUMMARY", ...line({ rise: -10, riser: 2 })) as [
       string,
@@ -129,7 +137,7 @@ describe("the tables", () => {
     const nozzles = column(profile, 5);
     const flows = column(profile, 6);
     const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / 14;
-    const expected: [string, number][] = [
+    const expected: [string, number | string][] = [
       ["flow into the lateral (gpm)", profile[1][7] as number],
       ["lowest nozzle pressure (psi)", Math.min(...nozzles)],
       ["lowest at head", nozzles.indexOf(Math.min(...nozzles)) + 1],
@@ -143,9 +151,96 @@ describe("the tables", () => {
       ["length (ft)", 630],
       ["heads outside the chart's pressures", 0],
       ["heads without pressure", 0],
+      ["highest line pressure (psi)", 45],
+      ["highest line pressure at head", "inlet"],
+      ["lowest pressure under a regulator (psi)", ""],
+      ["air in the line", "none"],
     ];
     expect(rows.map(([label]) => label)).toEqual(expected.map(([label]) => label));
-    rows.forEach(([, value], i) => expect(value).toBeCloseTo(expected[i][1], 9));
+    rows.forEach(([, value], i) => {
+      const [, wanted] = expected[i];
+      if (typeof wanted === "number") expect(value).toBeCloseTo(wanted, 9);
+      else expect(value).toBe(wanted);
+    });
+  });
+
+  test("the highest line pressure is at a head where the ground falls faster than friction takes", () => {
+    const falling = line({ rise: -40 });
+    const rows = summaryOf(...falling);
+    const pressures = column(callTable("LATERAL.PROFILE", ...falling), 4) as number[];
+    const highest = Math.max(...pressures);
+    expect(highest).toBeGreaterThan(45);
+    expect(rows.get("highest line pressure (psi)")).toBe(highest);
+    expect(rows.get("highest line pressure at head")).toBe(pressures.indexOf(highest) + 1);
+  });
+
+  test("what is under a regulator is the line's pressure less the riser, and CHECK.REGULATOR takes it", () => {
+    // A regulator under every second head, on risers of 2.311 ft: 1 psi of water.
+    const regulator = Array.from({ length: 14 }, (_, i) => [i % 2 === 0 ? 30 : null, 5]);
+    const regulated = line({ inlet: 45, riser: 2.311, regulator });
+    const profile = callTable("LATERAL.PROFILE", ...regulated);
+    const under = (column(profile, 4) as number[]).filter((_, i) => i % 2 === 0);
+    const rows = summaryOf(...regulated);
+    const lowest = rows.get("lowest pressure under a regulator (psi)") as number;
+    expectClose(lowest, Math.min(...under) - 1, 1e-4);
+    const highest = rows.get("highest line pressure (psi)");
+    expect(call("CHECK.REGULATOR", lowest, highest, lowest - 5.001, "US", 5)).toBe("OK");
+    expect(call("CHECK.REGULATOR", lowest, highest, lowest - 4, "US", 5)).toMatch(
+      /^Lowest pressure under a regulator is .*; the regulators need /,
+    );
+    // The nozzles just hold their set pressure there, and no more.
+    const holds = (set: number) => {
+      const all = line({ inlet: 45, riser: 2.311, regulator: set });
+      const nozzles = column(callTable("LATERAL.PROFILE", ...all), 5) as number[];
+      const checked = summaryOf(...all);
+      const verdict = call(
+        "CHECK.REGULATOR",
+        checked.get("lowest pressure under a regulator (psi)"),
+        checked.get("highest line pressure (psi)"),
+        set,
+      );
+      expect([set, verdict === "OK"]).toEqual([set, nozzles.every((value) => value > set - 1e-6)]);
+      return verdict === "OK";
+    };
+    expect([20, 25, 30, 35, 38, 40].map(holds)).toContain(true);
+    expect(holds(40)).toBe(false);
+  });
+
+  test("air that gets in at a crest is said in words, in both systems", () => {
+    const heights = (top: number) => Array.from({ length: 14 }, (_, i) => [i === 5 ? top : 0]);
+    const over = line({ inlet: 45, rise: heights(100) });
+    const profile = callTable("LATERAL.PROFILE", ...over);
+    expect(column(profile, 10).slice(0, 7)).toEqual([
+      ...new Array<string>(5).fill("runs"),
+      "part full",
+      "runs",
+    ]);
+    expect(profile[6].slice(4, 7)).toEqual([0, 0, 0]);
+    expect(summaryOf(...over).get("air in the line")).toBe(
+      "gets in at head 6: beyond it the water runs down part full, not as in a siphon",
+    );
+    const message =
+      "air gets in at head 6 of 14, which stands above what is left of the pressure, and what lies " +
+      "beyond is no siphon: raise the inlet pressure, use larger tubing or fewer heads, or lay the " +
+      "line around that ground";
+    for (const name of ["LATERAL.FLOW", "LATERAL.VARIATION"]) {
+      expect(callError(name, ...over)).toMatchObject({ code: "#N/A", message });
+    }
+    expect(callError("LATERAL.PRESSURE", 1, ...over).message).toBe(message);
+
+    const metres = Array.from({ length: 5 }, (_, i) => [i === 2 ? 33 : 0]);
+    const beyond = [300, 5, 14, 44, 0.05, "SI", metres];
+    expect(column(callTable("LATERAL.PROFILE", ...beyond), 10)).toEqual([
+      "runs",
+      "runs",
+      "empty",
+      "empty",
+      "empty",
+    ]);
+    expect(summaryOf(...beyond).get("air in the line")).toBe(
+      "from head 3 on: it stands above what is left of the pressure, and no water passes it",
+    );
+    expect(callError("LATERAL.FLOW", ...beyond).message).toMatch(/^air gets in at head 3 of 5, /);
   });
 
   test("heads outside the chart are counted, below and above", () => {

@@ -174,8 +174,8 @@ describe("PIPE.INSIDE", () => {
   });
 
   test("takes the size in the standard's own unit and gives the bore in that of the call", () => {
-    const millimetres = callNumber("PIPE.INSIDE", "ISO PE", 63, 17, "SI");
-    expectClose(callNumber("PIPE.INSIDE", "ISO PE", 63, 17), millimetres / 25.4, 1e-12);
+    const millimeters = callNumber("PIPE.INSIDE", "ISO PE", 63, 17, "SI");
+    expectClose(callNumber("PIPE.INSIDE", "ISO PE", 63, 17), millimeters / 25.4, 1e-12);
     const inches = callNumber("PIPE.INSIDE", "IPS PE", 2, 11, "US");
     expectClose(callNumber("PIPE.INSIDE", "IPS PE", 2, 11, "SI"), inches * 25.4, 1e-12);
   });
@@ -255,6 +255,70 @@ describe("PIPE.INSIDE", () => {
   });
 });
 
+describe("PIPE.OUTSIDE", () => {
+  test.each([
+    ["ISO PE", 63, 17],
+    ["ISO PE", 50, 11],
+    ["IPS PE", 2, 13.5],
+    ["SIDR", 1.5, 15],
+  ])("%s %p, ratio %p: the wall between it and the bore is a little above the least", (...pipe) => {
+    const outside = callNumber("PIPE.OUTSIDE", ...pipe);
+    const inside = callNumber("PIPE.INSIDE", ...pipe);
+    const [series, , rating] = pipe;
+    const least = series === "SIDR" ? inside / rating : outside / rating;
+    expect((outside - inside) / 2 / least).toBeGreaterThan(1.02);
+    expect((outside - inside) / 2 / least).toBeLessThan(1.1);
+  });
+
+  test("takes the size in the standard's own unit and gives the diameter in that of the call", () => {
+    expectClose(callNumber("PIPE.OUTSIDE", "ISO PE", 63, 17, "SI"), 63.2, 1e-12);
+    expectClose(callNumber("PIPE.OUTSIDE", "ISO PE", 63, 17), 63.2 / 25.4, 1e-12);
+    expectClose(callNumber("PIPE.OUTSIDE", "IPS PE", 2, 11), 2.375, 1e-12);
+    expectClose(callNumber("PIPE.OUTSIDE", "IPS PE", 2, 17), 2.375, 1e-12);
+    expectClose(callNumber("PIPE.OUTSIDE", "IPS PE", 2, 11, "SI"), 2.375 * 25.4, 1e-12);
+  });
+
+  test("a thin wall of small pipe of controlled bore is the least that the standard makes", () => {
+    expectClose(callNumber("PIPE.OUTSIDE", "SIDR", 0.5, 15), 0.622 + 2.12 * 0.06, 1e-12);
+  });
+
+  test("refuses what PIPE.INSIDE refuses, in the same words", () => {
+    for (const pipe of [
+      ["ISO PE", 60, 17],
+      ["ISO PE", 25, 17],
+      ["IPS PE", 6, 12],
+      ["SIDR", 2, 13],
+      ["PVC", 2, 11],
+      ["IPS PE", null, 11],
+      ["IPS PE", 2, -1],
+    ]) {
+      const { code, message } = callError("PIPE.INSIDE", ...pipe);
+      expect(callError("PIPE.OUTSIDE", ...pipe)).toMatchObject({ code, message });
+    }
+  });
+});
+
+describe("PIPE.EXPANSION", () => {
+  test("the same line in both systems, longer when warmer and shorter when colder", () => {
+    expectClose(callNumber("PIPE.EXPANSION", 100, 10), 0.09, 1e-12);
+    const feet = callNumber("PIPE.EXPANSION", 630, 54, "US");
+    expectClose(callNumber("PIPE.EXPANSION", 630 * 0.3048, 30, "SI"), feet * 0.3048, 1e-12);
+    expectClose(callNumber("PIPE.EXPANSION", 630, -54), -feet, 1e-12);
+    expect(callNumber("PIPE.EXPANSION", 0, 50)).toBe(0);
+  });
+
+  test("a wrong argument is named", () => {
+    expect(callError("PIPE.EXPANSION", -1, 10).message).toBe("length must be 0 ft or more; got -1");
+    expect(callError("PIPE.EXPANSION", 100, 400).message).toBe(
+      "change must be from -360 to 360 °F; got 400",
+    );
+    expect(callError("PIPE.EXPANSION", 100, -201, "SI").message).toBe(
+      "change must be from -200 to 200 °C; got -201",
+    );
+    expect(callError("PIPE.EXPANSION", 100, null).message).toMatch(/^change is missing/);
+  });
+});
+
 describe("PIPE.RATING", () => {
   test("is the same pipe in both systems", () => {
     const us = callNumber("PIPE.RATING", "PE4710", 11, "US", 86);
@@ -302,7 +366,7 @@ describe("PIPE.RATING", () => {
       const error = callError("PIPE.RATING", 800, 11, units, temperature, series);
       expect(error.code).toBe("#N/A");
       expect(error.message).toBe(
-        "temperature is above the published table: ask the pipe's maker what it carries there",
+        "temperature is above the published table: ask the pipe's manufacturer what it carries there",
       );
     }
   });
@@ -345,6 +409,18 @@ describe("PIPE.RATING", () => {
     expect(callError("PIPE.RATING", "PE100", 17, "SI", 500).message).toBe(
       "temperature must be from -50 to 200 °C; got 500",
     );
+  });
+
+  test("metric pipe is never rated above its nominal pressure, whatever names its strength", () => {
+    expectClose(callNumber("PIPE.RATING", "PE100", 26, "SI"), 600, 1e-12);
+    expectClose(callNumber("PIPE.RATING", 7000, 26, "SI"), 560, 1e-12);
+    expectClose(callNumber("PIPE.RATING", 7900, 26, "SI"), 600, 1e-12);
+    expectClose(callNumber("PIPE.RATING", 6401, 21, "SI"), 640.1, 1e-12);
+    expectClose(callNumber("PIPE.RATING", 6400, 21, "SI"), 600, 1e-12);
+    expectClose(callNumber("PIPE.RATING", "PE100", 26, "SI", 30), 600 * 0.87, 1e-12);
+    // Neither other series nor ratios that the metric table does not list have such a class.
+    expectClose(callNumber("PIPE.RATING", "PE100", 26, "SI", null, "IPS PE"), 640, 1e-12);
+    expectClose(callNumber("PIPE.RATING", "PE100", 17.6, "SI"), 16000 / 16.6, 1e-12);
   });
 });
 

@@ -43,10 +43,10 @@ test("six labels, and values that close on the pump, the pipes and the line", ()
   expect(table.map(([label]) => label)).toEqual([
     "flow of all lines (gpm)",
     "pump head (ft)",
-    "riser pressure (psi)",
+    "hydrant pressure (psi)",
     "lateral inlet pressure (psi)",
     "lowest nozzle pressure (psi)",
-    "average head flow (gpm)",
+    "average flow per sprinkler (gpm)",
   ]);
   const [flow, head, riser, inlet, lowest, average] = ask();
   expect(average).toBeCloseTo(flow / 28, 9);

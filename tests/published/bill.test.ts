@@ -46,7 +46,7 @@ published(
       ["reducing coupler, 63 mm SDR 17 to 50 mm SDR 17", 2, "each"],
       ["end cap, 50 mm SDR 17", 2, "each"],
       ["quick connect, 75 mm SDR 17", 4, "each"],
-      ["riser connection with valve, gauge and screen", 2, "each"],
+      ["hydrant connection with valve, gauge and screen", 2, "each"],
       ["backflow device", 1, "each"],
       ["flag", 28, "each"],
     ]);
@@ -68,7 +68,7 @@ published(
       ["stand", 5, "each"],
       ["end cap, 50 mm", 1, "each"],
       ["quick connect, 50 mm", 2, "each"],
-      ["riser connection with valve, gauge and screen", 1, "each"],
+      ["hydrant connection with valve, gauge and screen", 1, "each"],
       ["backflow device", 1, "each"],
       ["flag", 5, "each"],
     ]);

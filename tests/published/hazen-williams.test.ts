@@ -67,10 +67,10 @@ published(
   },
   () => {
     const gallonsAMinute = (1.5 / 3.785411784) * 60;
-    const metres = 1050 * (gallonsAMinute / 150) ** 1.852 * (44 / 25.4) ** -4.87;
-    expectClose(metres, 2.3855, 0.0001);
+    const meters = 1050 * (gallonsAMinute / 150) ** 1.852 * (44 / 25.4) ** -4.87;
+    expectClose(meters, 2.3855, 0.0001);
     const kilopascals = callNumber("PIPE.FRICTION", 5.4, 44, 100, "SI", 150);
-    expectClose(kilopascals / 9.789, metres, 0.0002);
+    expectClose(kilopascals / 9.789, meters, 0.0002);
   },
 );
 

@@ -1,3 +1,4 @@
+import { LinkProperty, NodeProperty } from "epanet-js";
 import { solveLine } from "../../src/solver/solve-line";
 import { WATER_WEIGHT } from "../../src/ground/constants";
 import { Chance } from "../support/chance";
@@ -14,6 +15,7 @@ import {
   networkEngine,
   type NetworkLine,
   OUR_PSI_PER_FOOT,
+  optionsText,
   PSI_PER_FOOT,
 } from "../support/network-engine";
 import { expectClose, published } from "../support/published";
@@ -284,5 +286,89 @@ published(
     expect(table.slice(1).map((row) => row[1])).toEqual([large, heads - large]);
     expect(large).toBeGreaterThan(0);
     expect(large).toBeLessThan(heads);
+  },
+);
+
+/** A crest at head 6, ft above an otherwise level line, that the inlet's head only just raises water over. */
+const crest = (height: number): NetworkLine => ({
+  ...L1,
+  elevation: repeat(10, 0).map((_, i) => (i === 5 ? height : 0)),
+});
+
+published(
+  {
+    source: ENGINE,
+    where:
+      "a crest that lets air in: the line up to it with a free outfall there, and the heads beyond fed with what passes",
+    seen: "independent engine",
+    guards: ["LATERAL.PROFILE", "LATERAL.SUMMARY"],
+  },
+  () => {
+    const line = crest(105);
+    const ours = solveOurs(line);
+    // Up to the crest: an outfall at the air's pressure is a reservoir whose level is the tubing's.
+    const heads = [1, 2, 3, 4, 5];
+    const network = `[RESERVOIRS]
+R ${line.inletHead}
+C ${line.elevation[5]}
+[JUNCTIONS]
+${heads.map((i) => `J${i} 0 0`).join("\n")}
+[PIPES]
+${heads.map((i) => `P${i} ${i === 1 ? "R" : `J${i - 1}`} J${i} 30 1.5 150 0 Open`).join("\n")}
+P6 J5 C 30 1.5 150 0 Open
+[EMITTERS]
+${heads.map((i) => `J${i} ${line.coefficient}`).join("\n")}
+${optionsText(line.exponent, "H-W")}`;
+    const upstream = engine.run(network, (project) => ({
+      pressureHead: heads.map((i) =>
+        project.getNodeValue(project.getNodeIndex(`J${i}`), NodeProperty.Head),
+      ),
+      passing: project.getLinkValue(project.getLinkIndex("P6"), LinkProperty.Flow),
+    }));
+    expect(upstream.passing).toBeGreaterThan(1);
+    expect(ours.linePressure[5]).toBe(0);
+    upstream.pressureHead.forEach((head, i) => {
+      expectClose(ours.linePressure[i] / WATER_WEIGHT / FOOT, head, 0.0005);
+    });
+    expectClose(ours.segmentFlow[6] / GPM, upstream.passing, 0.0005);
+
+    // Beyond it: heads 8 to 10 fed from the pressure at head 7, and head 7's own flow, take what passes.
+    const seventh = ours.linePressure[6] / WATER_WEIGHT / FOOT;
+    expect(seventh).toBeLessThan(105);
+    const beyond = engine.solve({
+      ...L1,
+      inletHead: seventh,
+      segmentLength: repeat(3, 30),
+      bore: repeat(3, 1.5),
+      elevation: repeat(3, 0),
+    });
+    const own = line.coefficient * (seventh * PSI_PER_FOOT) ** line.exponent;
+    expectClose(own + beyond.segmentFlow[0], upstream.passing, 0.0005);
+    beyond.headFlow.forEach((flow, i) => expectClose(ours.headFlow[7 + i] / GPM, flow, 0.001));
+  },
+);
+
+published(
+  {
+    source: ENGINE,
+    where: "a crest that no water passes: the heads before it as a line of their own",
+    seen: "independent engine",
+    guards: ["LATERAL.PROFILE", "LATERAL.SUMMARY"],
+  },
+  () => {
+    const line = crest(130);
+    const ours = solveOurs(line);
+    const theirs = engine.solve({
+      ...L1,
+      segmentLength: repeat(5, 30),
+      bore: repeat(5, 1.5),
+      elevation: repeat(5, 0),
+    });
+    theirs.pressureHead.forEach((head, i) => {
+      expectClose(ours.linePressure[i] / WATER_WEIGHT / FOOT, head, 0.0005);
+      expectClose(ours.headFlow[i] / GPM, theirs.headFlow[i], 0.0005);
+    });
+    expect(ours.headFlow.slice(5)).toEqual(repeat(5, 0));
+    expect(ours.linePressure.slice(5)).toEqual(repeat(5, 0));
   },
 );

@@ -8,20 +8,21 @@ published(
     seen: "read in a secondary text",
   },
   () => {
-    // The standard rounds the smaller ones down to a preferred number: 6.4 is its PN 6.
-    const printed: readonly [rating: number, pe100: number | null, pe80: number][] = [
+    const printed: readonly [rating: number, pe100: number, pe80: number][] = [
       [7.4, 25, 20],
       [9, 20, 16],
-      [11, 16, 12.8],
-      [13.6, 12.7, 10.2],
+      [11, 16, 12.5],
+      [13.6, 12.5, 10],
       [17, 10, 8],
-      [21, 8, 6.4],
-      [26, 6.4, 5.1],
+      [21, 8, 6],
+      [26, 6, 5],
       [33, 5, 4],
     ];
     for (const [rating, pe100, pe80] of printed) {
-      expectClose(callNumber("PIPE.RATING", "PE100", rating, "SI"), Number(pe100) * 100, 0.005);
-      expectClose(callNumber("PIPE.RATING", "PE80", rating, "SI"), pe80 * 100, 0.005);
+      expectClose(callNumber("PIPE.RATING", "PE100", rating, "SI"), pe100 * 100, 1e-9);
+      expectClose(callNumber("PIPE.RATING", "PE80", rating, "SI"), pe80 * 100, 1e-9);
+      expectClose(callNumber("PIPE.RATING", 8000, rating, "SI"), pe100 * 100, 1e-9);
+      expectClose(callNumber("PIPE.RATING", 6400, rating, "SI"), pe80 * 100, 1e-9);
     }
   },
 );

@@ -169,3 +169,64 @@ published(
     }
   },
 );
+
+published(
+  {
+    source: "EN 12201-2, Plastics piping systems for water supply, polyethylene pipes",
+    where: "table of mean outside diameter, least and greatest, 20 to 160 mm: the middle",
+    seen: "read in a secondary text",
+  },
+  () => {
+    for (const [size, greatest] of Object.entries(GREATEST_OUTSIDE)) {
+      const middle = (Number(size) + greatest) / 2;
+      expectWithin(callNumber("PIPE.OUTSIDE", "ISO PE", Number(size), 11, "SI"), middle, 1e-9);
+    }
+  },
+);
+
+published(
+  {
+    source: "ANSI B36.10 as ASTM D3035 takes it",
+    where: "outside diameter of iron pipe sizes, in",
+    seen: "read in a secondary text",
+  },
+  () => {
+    const printed = [
+      [0.5, 0.84],
+      [0.75, 1.05],
+      [1, 1.315],
+      [1.25, 1.66],
+      [1.5, 1.9],
+      [2, 2.375],
+      [3, 3.5],
+      [4, 4.5],
+      [6, 6.625],
+    ];
+    for (const [size, outside] of printed) {
+      expectWithin(callNumber("PIPE.OUTSIDE", "IPS PE", size, 9), outside, 1e-9);
+    }
+  },
+);
+
+published(
+  {
+    source: "ASTM D2239, Polyethylene plastic pipe based on controlled inside diameter",
+    where: "least wall at SIDR 15, 1/2 to 2 in; walls average 6 % above it",
+    seen: "from memory",
+  },
+  () => {
+    const printed = [
+      [0.5, 0.06],
+      [0.75, 0.06],
+      [1, 0.07],
+      [1.25, 0.092],
+      [1.5, 0.107],
+      [2, 0.138],
+    ];
+    for (const [size, wall] of printed) {
+      const inside = callNumber("PIPE.INSIDE", "SIDR", size, 15);
+      const outside = callNumber("PIPE.OUTSIDE", "SIDR", size, 15);
+      expectWithin((outside - inside) / 2.12, wall, 0.0006);
+    }
+  },
+);

@@ -32,7 +32,7 @@ published(
 published(
   {
     source: "Volume of a cylinder, π/4 D² L",
-    where: "a bore of 100 mm holds 7.854 L in each metre",
+    where: "a bore of 100 mm holds 7.854 L in each meter",
     seen: "closed form",
   },
   () => {

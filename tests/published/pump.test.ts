@@ -205,8 +205,8 @@ published(
     seen: "read in a secondary text",
   },
   () => {
-    // At 0 °C the vapour takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
-    const weight = 9.78899803; // kPa a metre of water
+    // At 0 °C the vapor takes 0.6112 kPa (IAPWS); the rest of the head is the air's.
+    const weight = 9.78899803; // kPa a meter of water
     const air = (altitude: number) =>
       callNumber("PUMP.NPSH", 0, 0, "SI", 0, altitude) * weight + 0.6112;
     expectWithin(air(0), 101.325, 0.001);
@@ -220,7 +220,7 @@ published(
   {
     source: "Pump textbook example of net positive suction head",
     where:
-      "open tank 6 ft above the pump: 33.9 + 6.0 − 0.839 − 2.0 − 2.0 = 35.06 ft, vapour head 0.839 ft that of 70 °F",
+      "open tank 6 ft above the pump: 33.9 + 6.0 − 0.839 − 2.0 − 2.0 = 35.06 ft, vapor head 0.839 ft that of 70 °F",
     seen: "read in a secondary text",
   },
   () => {
@@ -232,13 +232,52 @@ published(
 published(
   {
     source: "IAPWS saturation pressure, by the chemicals library 1.5.2",
-    where: "vapour takes 2.3393 kPa at 20 °C, 7.3849 kPa at 40 °C",
+    where: "vapor takes 2.3393 kPa at 20 °C, 7.3849 kPa at 40 °C",
     seen: "independent engine",
   },
   () => {
     const npsh = (celsius: number) => callNumber("PUMP.NPSH", 0, 0, "SI", celsius);
     expectWithin(npsh(20) * 9.78899803, 101.325 - 2.3393, 0.002);
     expectWithin((npsh(20) - npsh(40)) * 9.78899803, 7.3849 - 2.3393, 0.003);
+  },
+);
+
+published(
+  {
+    source: "SciPy 1.17.1, PchipInterpolator",
+    where: "an efficiency and a suction head column of a pump's sheet, at flows between its points",
+    seen: "independent engine",
+  },
+  () => {
+    const efficiency = [
+      [40, 0.48],
+      [80, 0.66],
+      [120, 0.71],
+      [160, 0.64],
+    ];
+    for (const [flow, value] of [
+      [60, 0.5908423913043478],
+      [100, 0.6947826086956522],
+      [118, 0.7098233695652174],
+      [125, 0.70876953125],
+      [150, 0.66921875],
+    ]) {
+      expectClose(callNumber("PUMP.CURVE", efficiency, flow), value, 1e-12);
+    }
+    const suctionHead = [
+      [0, 6],
+      [60, 6.4],
+      [120, 9.1],
+      [170, 15.5],
+    ];
+    for (const [flow, value] of [
+      [30, 6.112903225806452],
+      [90, 7.330306870176485],
+      [150, 12.378309174934557],
+      [165, 14.68001193969557],
+    ]) {
+      expectClose(callNumber("PUMP.CURVE", suctionHead, flow), value, 1e-12);
+    }
   },
 );
 

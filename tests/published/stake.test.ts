@@ -1,7 +1,7 @@
 import { callTable } from "../support/host";
 import { published } from "../support/published";
 
-/** Distance on the ground between two places a few metres apart at most, m. */
+/** Distance on the ground between two places a few meters apart at most, m. */
 function apart(place: (string | number)[], latitude: number, longitude: number): number {
   const [found, foundLongitude] = place.slice(-2).map(Number);
   const radians = Math.PI / 180;

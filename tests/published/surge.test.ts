@@ -70,7 +70,7 @@ published(
 published(
   {
     source: "Joukowsky's equation with the thin-wall wave speed, K = 2.19 GPa, E = 1.0 GPa",
-    where: "63 × 3.8 mm 257.9 kPa and 63 × 5.8 mm 327.6 kPa for each metre a second",
+    where: "63 × 3.8 mm 257.9 kPa and 63 × 5.8 mm 327.6 kPa for each meter a second",
     seen: "closed form",
   },
   () => {

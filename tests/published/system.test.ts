@@ -78,3 +78,21 @@ published(
     expect(plan[22]).toEqual([6, 7, 2, 22]);
   },
 );
+
+published(
+  {
+    source: "Counting by hand: sets of 36 h with 1 h to move, run unattended, six days a week",
+    where: "two days a set; six sets in 12 working days, the last begins on day 12 of the calendar",
+    seen: "closed form",
+  },
+  () => {
+    const perDay = callNumber("SET.PERDAY", 36, 1, 24);
+    expect(perDay).toBe(0.5);
+    expect(callNumber("SYSTEM.LINES", 6, perDay, 12)).toBe(1);
+    expect(callNumber("SYSTEM.LINES", 6, perDay, 11)).toBe(2);
+    const plan = callTable("SET.PLAN", 1, 6, 36, 1, 24, 6, "back", 1);
+    // Working days 1, 3, 5, then 7, 9, 11 of the next week, after one day off.
+    expect(plan.slice(1).map((row) => row[0])).toEqual([1, 3, 5, 8, 10, 12]);
+    expect(plan.slice(1).map((row) => row[3])).toEqual([6, 5, 4, 3, 2, 1]);
+  },
+);

@@ -131,3 +131,14 @@ published(
     expectClose(callNumber("TOW.PULL", 400, 1, "US", -75), 400 * (0.8 - 0.6), 1e-9);
   },
 );
+
+published(
+  {
+    source: "Bending plastic pipe in the field, a training column (2016)",
+    where: "with a fitting in the curve the radius is limited to 100 times the pipe diameter",
+    seen: "read",
+  },
+  () => {
+    expectClose(callNumber("TOW.BEND", 2, 11, true), 200, 1e-12);
+  },
+);

@@ -15,14 +15,14 @@ const IAPWS: readonly [number, number, number, number][] = [
 published(
   {
     source: "IAPWS formulations by the open library chemicals 1.5.2",
-    where: "density, kinematic viscosity and vapour pressure at 101.325 kPa, 5 to 40 °C",
+    where: "density, kinematic viscosity and vapor pressure at 101.325 kPa, 5 to 40 °C",
     seen: "independent engine",
   },
   () => {
-    for (const [temperature, density, viscosity, vapour] of IAPWS) {
+    for (const [temperature, density, viscosity, vapor] of IAPWS) {
       expectWithin(callNumber("WATER.DENSITY", temperature, "SI"), density, 0.01);
       expectClose(callNumber("WATER.VISCOSITY", temperature, "SI"), viscosity * 1e-6, 0.0005);
-      expectClose(callNumber("WATER.VAPOR", temperature, "SI"), vapour, 0.0002);
+      expectClose(callNumber("WATER.VAPOR", temperature, "SI"), vapor, 0.0002);
     }
   },
 );
@@ -40,10 +40,10 @@ published(
       [20, 998.2, 1.003, 2.34],
       [30, 995.7, 0.8, 4.24],
     ];
-    for (const [temperature, density, viscosity, vapour] of printed) {
+    for (const [temperature, density, viscosity, vapor] of printed) {
       expectWithin(callNumber("WATER.DENSITY", temperature, "SI"), density, 0.06);
       expectWithin(callNumber("WATER.VISCOSITY", temperature, "SI") * 1e6, viscosity, 0.0011);
-      expectWithin(callNumber("WATER.VAPOR", temperature, "SI"), vapour, 0.011);
+      expectWithin(callNumber("WATER.VAPOR", temperature, "SI"), vapor, 0.011);
     }
   },
 );
@@ -80,7 +80,7 @@ published(
   {
     source: "NIST Special Publication 811 (2008), Guide for the Use of the SI",
     where:
-      "Appendix B.8 as open repositories copy it: a foot of water at 39.2 °F is 2988.98 Pa, a centimetre at 4 °C 98.0638 Pa, so 999.972 kg/m³",
+      "Appendix B.8 as open repositories copy it: a foot of water at 39.2 °F is 2988.98 Pa, a centimeter at 4 °C 98.0638 Pa, so 999.972 kg/m³",
     seen: "read in a secondary text",
   },
   () => {

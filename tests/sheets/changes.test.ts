@@ -51,7 +51,8 @@ function labelled(pages: readonly Page[], shown: EvaluatedSheet, label: string) 
     if (cell !== undefined) {
       const { row } = readAddress(cell.at);
       const check = page.cells.find(
-        (one) => one.role === "check" && readAddress(one.at).row === row,
+        (one) =>
+          ["check", "mark", "sentence"].includes(one.role) && readAddress(one.at).row === row,
       );
       if (check !== undefined) return shown.value(page.name, row, readAddress(check.at).column);
     }
@@ -97,10 +98,10 @@ describe("the line layout", () => {
       });
       return labelled(pages, shown, "What the readings point to");
     };
-    expect(await says(47, 41)).toBe("OK");
+    expect(await says(47, 41)).toBe("The line runs as planned.");
     expect(await says(47, 36)).toMatch(/^Lower than planned: .*leak/);
     expect(await says(47, 45)).toMatch(/^Higher than planned: .*plugged nozzles/);
-    expect(await says(40, 34)).toMatch(/^The line begins with 7.0 psi less than planned/);
+    expect(await says(40, 34)).toMatch(/^The inlet has 7.0 psi less than planned/);
   });
 
   test("the other system relabels and converts nothing that was typed", async () => {
@@ -147,8 +148,8 @@ describe("the season", () => {
 
   test("a light soil asks for shorter rounds, and the check says how short", async () => {
     const { pages, shown } = await withTyped("season", "US", { Texture: "coarse sand" });
-    expect(labelled(pages, shown, "Days and the crop")).toMatch(
-      /^The crop uses up the soil's water in \d\.\d days: come round in \d\.$/,
+    expect(labelled(pages, shown, "Depth and the soil")).toMatch(
+      /^The crop uses 1\.4\d in between irrigations; the soil gives \d\.\d\d in: irrigate every \d days\.$/,
     );
   });
 });

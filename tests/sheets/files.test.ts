@@ -5,9 +5,14 @@ import { join } from "node:path";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { strFromU8, unzipSync } from "fflate";
 import { readyMadeSheets } from "../../src/sheets";
-import { readAddress, writeAddress } from "../../src/sheets/kit/address";
-import type { Page, SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
-import { functionsIn, toFile } from "../../src/formula-text/dialect";
+import { readAddress, readRange, writeAddress } from "../../src/sheets/kit/address";
+import type { SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
+import { catalogue } from "../../src/catalogue";
+import { toFile, tokens } from "../../src/formula-text/dialect";
+import { fillingCells } from "../../src/sheets/kit/filling";
+import { printedParts } from "../../src/sheets/kit/print";
+import { unmerged } from "../../src/sheets/kit/unmerged";
+import { nameFault } from "../../src/taskpane/name-rules";
 import { palette } from "../../src/sheets/kit/look";
 
 const folder = mkdtempSync(join(tmpdir(), "fieldsum-sheets-"));
@@ -16,7 +21,11 @@ const script = join(__dirname, "../../build/sheets.ts");
 function build(to: string, only: readonly string[] = [], namespace?: string): void {
   const choice = only.flatMap((id) => ["--only", id]);
   execFileSync(process.execPath, ["--import", "tsx", script, "--to", to, ...choice], {
-    env: { ...process.env, ...(namespace !== undefined && { NAMESPACE: namespace }) },
+    env: {
+      ...process.env,
+      SOURCE_DATE_EPOCH: "1790000000",
+      ...(namespace !== undefined && { NAMESPACE: namespace }),
+    },
     stdio: "pipe",
   });
 }
@@ -46,7 +55,7 @@ const parser = new XMLParser({
   parseTagValue: false,
   trimValues: false,
   isArray: (name) =>
-    ["row", "c", "si", "definedName", "sheet", "dataValidation", "xf"].includes(name),
+    ["row", "c", "si", "definedName", "sheet", "dataValidation", "xf", "mergeCell"].includes(name),
 });
 
 function open(name: string, from = folder): Workbook {
@@ -75,7 +84,9 @@ const every = readyMadeSheets.flatMap((sheet) =>
   (["US", "SI"] as const).map((system: UnitSystem) => ({
     name: `${sheet.id}-${system.toLowerCase()}`,
     sheet,
-    pages: sheet.pages(system),
+    system,
+    // As they stand in a file.
+    pages: unmerged(sheet.pages(system)),
   })),
 );
 
@@ -90,13 +101,59 @@ function lastOf({ at, spill }: SheetCell): string {
   });
 }
 
-function callsOurs(formula: string, page: Page): boolean {
-  const own = (page.functions ?? []).some(({ name }) => formula.includes(`${name}(`));
-  return own || functionsIn(formula).length > 0;
+/** The day of SOURCE_DATE_EPOCH above. */
+const DAY = "2026-09-21";
+
+interface StoredName {
+  readonly "@name": string;
+  readonly "@localSheetId"?: string;
+  readonly "#text": string;
 }
 
-describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
+interface StoredList {
+  readonly "@sqref": string;
+  readonly "@type": string;
+  readonly "@prompt"?: string;
+  readonly "@error"?: string;
+  readonly "@errorTitle"?: string;
+  readonly formula1?: string;
+}
+
+const plain = (text: string) => text.replace(/&(lt|gt|amp|quot|apos);/g, entity);
+
+function sheetNames(book: Workbook): string[] {
+  const { workbook } = book.xml("xl/workbook.xml") as {
+    workbook: { sheets: { sheet: { "@name": string }[] } };
+  };
+  return workbook.sheets.sheet.map((sheet) => sheet["@name"]);
+}
+
+function definedNames(book: Workbook): StoredName[] {
+  const { workbook } = book.xml("xl/workbook.xml") as {
+    workbook: { definedNames: { definedName: StoredName[] } };
+  };
+  return workbook.definedNames.definedName.map((one) => ({ ...one, "#text": plain(one["#text"]) }));
+}
+
+function validations(book: Workbook, sheet: number): StoredList[] {
+  const { worksheet } = book.xml(`xl/worksheets/sheet${sheet + 1}.xml`) as {
+    worksheet: { dataValidations?: { dataValidation: StoredList[] } };
+  };
+  return worksheet.dataValidations?.dataValidation ?? [];
+}
+
+/** 'Sheet'!$A$1 or 'Sheet'!$A$1:$B$9; the sheet and the range. */
+function area(text: string): { sheet: string; range: string } {
+  const match = /^'((?:[^']|'')+)'!(\$[A-Z]{1,3}\$[1-9]\d*(?::\$[A-Z]{1,3}\$[1-9]\d*)?)$/.exec(
+    text,
+  );
+  if (match === null) throw new Error(`${text} is no quoted reference that stays where it is`);
+  return { sheet: match[1].replace(/''/g, "'"), range: match[2].replace(/\$/g, "") };
+}
+
+describe.each(every)("$name.xlsx", ({ name, pages, sheet, system }) => {
   let book: Workbook;
+  const fills = fillingCells(pages);
   beforeAll(() => {
     book = open(name);
   });
@@ -149,7 +206,7 @@ describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
         expect([place, text]).toEqual([place, toFile(cell.formula)]);
         expect([place, stored?.v]).toEqual([place, expect.any(String)]);
         const last = lastOf(cell);
-        const isOurs = callsOurs(cell.formula, page);
+        const isOurs = fills(cell);
         expect([place, stored?.["@cm"], typeof f === "object" ? f["@t"] : undefined]).toEqual(
           isOurs ? [place, "1", "array"] : [place, undefined, undefined],
         );
@@ -216,29 +273,144 @@ describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
     expect(book.text("xl/_rels/workbook.xml.rels")).toMatch(/relationships\/sheetMetadata"/);
   });
 
-  test("names of cells, ranges and functions", () => {
-    const { workbook } = book.xml("xl/workbook.xml") as {
-      workbook: { definedNames: { definedName: { "@name": string; "#text": string }[] } };
-    };
-    const stored = new Map(
-      workbook.definedNames.definedName.map((entry) => [
-        entry["@name"],
-        entry["#text"].replace(/&(lt|gt|amp|quot|apos);/g, entity),
-      ]),
-    );
-    for (const page of pages) {
-      for (const cell of page.cells) {
-        if (cell.name === undefined) continue;
-        expect([cell.name, stored.get(cell.name)]).toEqual([
-          cell.name,
-          expect.stringMatching(/^('[^']+'|\w+)!\$[A-Z]+\$\d+$/),
-        ]);
-      }
-      for (const { name: own, formula } of page.functions ?? []) {
-        expect(stored.get(own)).toBe(toFile(formula));
-        expect(stored.get(own)).toMatch(/^_xlfn\.LAMBDA\(_xlpm\.\w+,.*_xldudf_IRRIG_/);
-      }
+  test("each defined name leads to cells of a sheet that is there, in quotes, or is a function", () => {
+    const sheets = sheetNames(book);
+    const names = definedNames(book);
+    const areas = names.filter((one) => !one["#text"].startsWith("_xlfn.LAMBDA("));
+    for (const { "@name": own, "#text": text } of areas) {
+      for (const part of text.split(/,(?=')/)) expect(sheets).toContain(area(part).sheet);
+      if (!own.startsWith("_xlnm."))
+        expect([own, nameFault(own, [], "IRRIG")]).toEqual([own, undefined]);
     }
+    const stored = new Map(names.map((one) => [one["@name"], one["#text"]]));
+    const wanted = pages.flatMap((page) => [
+      ...page.cells.flatMap(({ name: own, at }) =>
+        own === undefined ? [] : [{ own, page: page.name, range: at }],
+      ),
+      ...(page.names ?? []).map(({ name: own, range }) => ({ own, page: page.name, range })),
+    ]);
+    for (const { own, page, range } of wanted) {
+      expect([own, area(stored.get(own) ?? "")]).toEqual([own, { sheet: page, range }]);
+    }
+    for (const { name: own, formula } of pages.flatMap((page) => page.functions ?? [])) {
+      expect(stored.get(own)).toBe(toFile(formula));
+      expect(stored.get(own)).toMatch(/^_xlfn\.LAMBDA\(_xlpm\.\w+,.*_xldudf_IRRIG_/);
+    }
+    const every = names
+      .filter((one) => one["@localSheetId"] === undefined)
+      .map((one) => one["@name"].toUpperCase());
+    expect(new Set(every).size).toBe(every.length);
+  });
+
+  test("each reference of a formula leads somewhere", () => {
+    const sheets = sheetNames(book);
+    const names = new Set(definedNames(book).map((one) => one["@name"].toUpperCase()));
+    const ids = new Set(catalogue.map((id) => `_XLDUDF_IRRIG_${id}`));
+    pages.forEach((page, i) => {
+      for (const stored of book.cells(i).values()) {
+        const text = plain(typeof stored.f === "object" ? stored.f["#text"] : (stored.f ?? ""));
+        const all = tokens(text).filter((token) => token.text.trim() !== "");
+        all.forEach((token, at) => {
+          const place = `${page.name}!${stored["@r"]} ${token.text}`;
+          const next = all[at + 1]?.text;
+          const name = token.text.toUpperCase();
+          expect([place, token.kind]).not.toEqual([place, "other"]);
+          if (token.kind === "sheet") {
+            expect(sheets).toContain(token.text.slice(1, -1).replace(/''/g, "'"));
+          }
+          if (token.kind !== "name" || name.startsWith("_XLPM.")) return;
+          if (next === "!") expect(sheets).toContain(token.text);
+          else if (next === "(") {
+            const known = !name.startsWith("_XLDUDF_") || ids.has(name);
+            expect([place, known]).toEqual([place, true]);
+          } else if (!/^\$?[A-Z]{1,3}\$?[1-9]\d*$|^(TRUE|FALSE)$/.test(name)) {
+            expect([place, names.has(name)]).toEqual([place, true]);
+          }
+        });
+      }
+    });
+  });
+
+  test("each list is one that the host takes: 255 characters typed, or cells that hold it", () => {
+    const sheets = sheetNames(book);
+    pages.forEach((page, i) => {
+      const stored = new Map(validations(book, i).map((one) => [one["@sqref"], one]));
+      for (const { at, allowed, note } of page.cells) {
+        const one = stored.get(at);
+        if (note !== undefined) expect(plain(one?.["@prompt"] ?? "")).toBe(note);
+        expect((one?.["@prompt"] ?? "").length).toBeLessThanOrEqual(255);
+        if (allowed === undefined || !("list" in allowed)) continue;
+        const source = plain(one?.formula1 ?? "");
+        if (source.startsWith('"')) {
+          expect(source.length - 2).toBeLessThanOrEqual(255);
+          expect(source.slice(1, -1).split(",")).toEqual(allowed.list);
+          continue;
+        }
+        const { sheet: on, range } = area(source);
+        const { row, column } = readAddress(range.split(":")[0]);
+        const cells = book.cells(sheets.indexOf(on));
+        const entries = allowed.list.map((_, down) => {
+          const cell = cells.get(writeAddress({ row: row + down, column }));
+          return cell && plain(book.shown(cell) ?? "");
+        });
+        expect(entries).toEqual(allowed.list);
+      }
+    });
+  });
+
+  test("no formula that may fill cells stands in merged cells", () => {
+    pages.forEach((_, i) => {
+      const { worksheet } = book.xml(`xl/worksheets/sheet${i + 1}.xml`) as {
+        worksheet: { mergeCells?: { mergeCell: { "@ref": string }[] } };
+      };
+      const merges = (worksheet.mergeCells?.mergeCell ?? []).map((one) => readRange(one["@ref"]));
+      for (const stored of book.cells(i).values()) {
+        if (typeof stored.f !== "object" || stored.f["@t"] !== "array") continue;
+        const filled = readRange(stored.f["@ref"] ?? "");
+        const over = merges.filter(
+          (merge) =>
+            merge.row < filled.row + filled.rows &&
+            filled.row < merge.row + merge.rows &&
+            merge.column < filled.column + filled.columns &&
+            filled.column < merge.column + merge.columns,
+        );
+        expect([stored["@r"], over]).toEqual([stored["@r"], []]);
+      }
+    });
+  });
+
+  test("each page says what its values need, and when they were computed", () => {
+    const copy = open(`${name}-values`);
+    pages.forEach((page, i) => {
+      const said = (from: Workbook) =>
+        [...from.cells(i).values()].map((cell) => from.shown(cell) ?? "");
+      expect(said(book)).toContain(
+        `Needs the Fieldsum add-in; the values here were computed on ${DAY}.`,
+      );
+      expect(said(copy)).toContain(
+        `Values only, computed on ${DAY}. The formulas are in ${name}.xlsx.`,
+      );
+      expect(page.name.length).toBeLessThanOrEqual(31);
+      expect(page.name).not.toMatch(/[[\]:*?/\\]|^'|'$|^history$/i);
+    });
+  });
+
+  test("the copy for people without the add-in shows the same values and has no formula", () => {
+    const copy = open(`${name}-values`);
+    pages.forEach((page, i) => {
+      const [cells, values] = [book.cells(i), copy.cells(i)];
+      const { row: noticeRow } = readAddress(page.cells[0].at);
+      for (const [at, cell] of cells) {
+        const other = values.get(at);
+        expect([at, other?.f]).toEqual([at, undefined]);
+        const isNotice = (book.shown(cell) ?? "").startsWith("Needs the Fieldsum add-in;");
+        if (isNotice || readAddress(at).row === noticeRow) continue;
+        const truth = cell["@t"] === "b" && (cell.v === "1" ? "TRUE" : "FALSE");
+        const wanted = truth || book.shown(cell);
+        expect([at, other && copy.shown(other)]).toEqual([at, wanted]);
+      }
+      expect(validations(copy, i)).toEqual([]);
+    });
   });
 
   test("inputs look like inputs, and say what they allow", () => {
@@ -259,20 +431,39 @@ describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
         expect(fills[Number(style["@fillId"])]).toContain(
           palette.heatherTint.slice(1).toUpperCase(),
         );
-        if (allowed !== undefined)
-          expect(sheetText).toMatch(new RegExp(`<dataValidation [^>]*sqref="${at}"`));
+        const isFree =
+          allowed === undefined || "text" in allowed || ("low" in allowed && allowed.orText);
+        const isLimited = new RegExp(`<dataValidation [^>]*sqref="${at}"`).test(sheetText);
+        if (!isFree) expect([page.name, at, isLimited]).toEqual([page.name, at, true]);
       }
-      expect(sheetText).not.toContain("<sheetProtection");
+      expect(sheetText.includes("<sheetProtection")).toBe(false);
     });
   });
 
-  test("headings stay in view, and the print area is set", () => {
+  test("headings stay in view, and each printed part fits one sheet of paper by itself", () => {
+    const areas = new Map(
+      definedNames(book)
+        .filter((one) => one["@name"] === "_xlnm.Print_Area")
+        .map((one) => [Number(one["@localSheetId"]), one["#text"].split(/,(?=')/).map(area)]),
+    );
     pages.forEach((page, i) => {
       const text = book.text(`xl/worksheets/sheet${i + 1}.xml`);
       expect(text).toContain(`ySplit="${page.frozenRows}"`);
       expect(text).toContain('state="frozen"');
+      expect(text).toMatch(/<pageSetUpPr[^>]*fitToPage="(1|true)"/);
+      expect(text).toMatch(/<pageSetup [^>]*fitToWidth="1" fitToHeight="1"/);
+      expect(text).not.toContain("<rowBreaks");
+      const wanted = printedParts(page, system).map((range) => ({ sheet: page.name, range }));
+      // Below a page whose title leaves no room, one row says where the values come from.
+      const { sheet: on, range } = wanted.pop()!;
+      const longer = range.replace(/\d+$/, (row) => String(Number(row) + 1));
+      const last = areas.get(i)?.pop();
+      expect(areas.get(i)).toEqual(wanted);
+      expect([
+        { sheet: on, range },
+        { sheet: on, range: longer },
+      ]).toContainEqual(last);
     });
-    expect(book.text("xl/workbook.xml").match(/_xlnm\.Print_Area/g)).toHaveLength(pages.length);
   });
 
   test("charts point to their cells, their titles too", () => {
@@ -284,6 +475,11 @@ describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
     for (const path of paths) {
       expect(book.text(path)).toMatch(/<c:tx><c:strRef><c:f>[^<]+\$[A-Z]+\$\d+<\/c:f>/);
       expect(book.text(path)).not.toContain("⟦");
+      const series = book.text(path).match(/<c:ser>.*?<\/c:ser>/g) ?? [];
+      for (const one of series) {
+        expect(one).toContain('<c:smooth val="0"/></c:ser>');
+        expect(one.match(/<c:numCache>.*?<c:pt idx="0"><c:v>-?[\d.]/g)).toHaveLength(2);
+      }
     }
   });
 
@@ -291,7 +487,7 @@ describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
     expect(book.text("docProps/app.xml")).toContain("<Application>Fieldsum</Application>");
     const core = book.text("docProps/core.xml");
     expect(core).toContain(`<dc:title>${sheet.title}</dc:title>`);
-    expect(core).toContain(">2025-01-01T12:00:00Z</dcterms:modified>");
+    expect(core).toContain(`>${DAY}T12:00:00Z</dcterms:modified>`);
     expect(core).toContain("<dc:creator>Fieldsum</dc:creator>");
   });
 });
@@ -299,7 +495,7 @@ describe.each(every)("$name.xlsx", ({ name, pages, sheet }) => {
 test("a long list of choices stands in cells, for a validation holds 255 characters", () => {
   const book = open("season-us");
   const text = book.text("xl/worksheets/sheet1.xml");
-  expect(text).toMatch(/<formula1>Lists!\$A\$1:\$A\$\d+<\/formula1>/);
+  expect(text).toMatch(/<formula1>(?:'|&apos;)Lists(?:'|&apos;)!\$A\$1:\$A\$\d+<\/formula1>/);
   for (const [, list] of text.matchAll(/<formula1>"([^"]*)"<\/formula1>/g)) {
     expect(list.length).toBeLessThanOrEqual(255);
   }

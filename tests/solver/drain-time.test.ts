@@ -4,7 +4,7 @@ import { expectClose } from "../support/published";
 const area = (Math.PI * 0.05 ** 2) / 4;
 
 test("an open end: the one speed at which friction takes the whole fall", () => {
-  // Head lost a metre 0.1 V², so with a fall of 1 m in 20 m: V = √(1/(20 · 0.1)).
+  // Head lost a meter 0.1 V², so with a fall of 1 m in 20 m: V = √(1/(20 · 0.1)).
   const rough = (flow: number) => 0.1 * (flow / area) ** 2;
   const time = drainTime({
     bore: 0.05,
@@ -16,7 +16,7 @@ test("an open end: the one speed at which friction takes the whole fall", () => 
 });
 
 test("an open end with so little friction that the water outruns a free fall", () => {
-  // 0.0005 V² a metre over 20 m: V = √(1/0.01) = 10 m/s, above √(2g) = 4.43.
+  // 0.0005 V² a meter over 20 m: V = √(1/0.01) = 10 m/s, above √(2g) = 4.43.
   const smooth = (flow: number) => 0.0005 * (flow / area) ** 2;
   const time = drainTime({
     bore: 0.05,

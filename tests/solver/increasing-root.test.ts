@@ -76,7 +76,7 @@ test("values beyond the range of numbers are too high", () => {
   expect(increasingRoot(overflowing, 0, 100, 50, 1e-12)).toBeCloseTo(0.25, 12);
 });
 
-test("a jump over the tolerance is given as two neighbours, the lower sampled last", () => {
+test("a jump over the tolerance is given as two neighbors, the lower sampled last", () => {
   const asked: number[] = [];
   const jump = (x: number) => {
     asked.push(x);

@@ -41,7 +41,7 @@ test("without friction, a quadratic by hand", () => {
   expectClose(found.pumpHead, 10 + root * root, 1e-6);
   expectClose(found.averageHeadFlow, found.flow / 10, 1e-12);
   expectClose(found.lowestPressure, found.inletPressure, 1e-6);
-  expectClose(found.riserPressure, found.inletPressure, 1e-12);
+  expectClose(found.hydrantPressure, found.inletPressure, 1e-12);
 });
 
 test("the lowest head is out of reach with its riser and its regulator", () => {

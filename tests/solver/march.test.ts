@@ -185,3 +185,27 @@ test("a chart that begins as an orifice is still a chart beyond its break", () =
   const chart = chartLaw([1e4, 4e4, 9e4], [1e-4, 2e-4, 2.5e-4]);
   expectClose(preparedHeadFlow(chart).flow(9e4), 2.5e-4, 1e-12);
 });
+
+test.each([
+  ["an ordinary chart", chartLaw([1e5, 2e5, 4e5], [2e-4, 2.9e-4, 3.5e-4])],
+  ["a chart steeper than the series takes", chartLaw([1e5, 1.2e5, 2e5], [2e-4, 6e-4, 7e-4])],
+])("%s, asked in any order, gives the formula's flow and slope", (_, law) => {
+  const prepared = preparedHeadFlow(law);
+  // Small steps go by the series, large ones and those over a break by the power.
+  const pressures = [1.5e5, 1.505e5, 1.52e5, 1.53e5, 1.9999e5, 2e5, 2.0001e5, 1.9999e5, 9e4, 9.1e4];
+  for (const pressure of [...pressures, 1.1999e5, 1.2e5, 1.21e5, 1.1999e5, 1.18e5, 5e5, 4.99e5]) {
+    const flow = prepared.flow(pressure);
+    expectClose(flow, headFlow(law, pressure), 2e-14);
+    const step = pressure * 1e-6;
+    expectClose(prepared.slope, (headFlow(law, pressure + step / 100) - flow) / (step / 100), 1e-5);
+  }
+});
+
+test("friction asked in any order gives the formula's loss", () => {
+  const law: FrictionLaw = { law: "Hazen–Williams", c: 135 };
+  const prepared = segmentFriction(law, [0.05, 0.03], [10, 15]);
+  for (const flow of [1e-3, 1.015e-3, 1.017e-3, 9.9e-4, 9.84e-4, 5e-4, 5.01e-4, 1e-3]) {
+    expectClose(prepared.loss(0, flow), frictionPressureLoss(flow, 0.05, 10, law), 2e-14);
+    expectClose(prepared.loss(1, flow), frictionPressureLoss(flow, 0.03, 15, law), 2e-14);
+  }
+});

@@ -1,7 +1,7 @@
 import { type Design, keepsToLimits } from "../../src/solver/plan-design";
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
 import { compareDesigns, kindOf, PlanSearch } from "../../src/solver/plan-search";
-import { everyDesign } from "../support/every-plan";
+import { everyDesign, type Solved } from "../support/every-plan";
 import { type GroundKind, randomPlan } from "../support/random-plan";
 
 const COUNT = 5;
@@ -29,7 +29,7 @@ const shown = ({ choice: { laid, ...choice }, ...design }: Design) => ({
 const grounds: readonly GroundKind[] = ["level", "uphill", "downhill", "heights"];
 const cases = grounds.flatMap((ground) =>
   [false, true].flatMap((irregular) =>
-    Array.from({ length: 8 }, (_, i) => ({ ground, irregular, seed: 100 * i + 7 })),
+    Array.from({ length: 5 }, (_, i) => ({ ground, irregular, seed: 100 * i + 7, place: i })),
   ),
 );
 
@@ -37,17 +37,18 @@ const seen = { none: 0, plans: 0, heldBack: new Set<LimitName>() };
 
 test.each(cases)(
   "finds what trying all finds: $ground, irregular $irregular, seed $seed",
-  ({ ground, irregular, seed }) => {
+  ({ ground, irregular, seed, place }) => {
     const problem: PlanProblem = randomPlan(seed, ground, irregular);
     const search = new PlanSearch(problem);
-    const all = everyDesign(problem);
+    const solved: Solved = new Map();
+    const all = everyDesign(problem, undefined, solved);
     const expected = byExhaustion(all);
     expect(search.cheapest({ count: COUNT }).map(shown)).toEqual(expected.map(shown));
     if (expected.length === 0) seen.none++;
     else seen.plans++;
-    // And without each limit in turn, what is already solved at hand.
-    for (const without of LIMITS) {
-      const best = byExhaustion(everyDesign(problem, without), without);
+    // And without some limit, with what is already solved at hand.
+    for (const without of LIMITS.filter((_, i) => (i + place) % 4 === 0)) {
+      const best = byExhaustion(everyDesign(problem, without, solved), without);
       expect([without, search.cheapest({ count: COUNT, without }).map(shown)]).toEqual([
         without,
         best.map(shown),
@@ -60,7 +61,7 @@ test.each(cases)(
 );
 
 test("fields with and without a plan came up, and most limits held one back", () => {
-  expect(seen.none).toBeGreaterThan(4);
-  expect(seen.plans).toBeGreaterThan(20);
+  expect(seen.none).toBeGreaterThan(10);
+  expect(seen.plans).toBeGreaterThan(15);
   expect([...seen.heldBack].sort()).toEqual([...LIMITS].sort());
 });

@@ -9,7 +9,7 @@ const friction = () => segmentFriction({ law: "Hazen–Williams", c: 150 }, [0.0
 test("a flow near a known one loses what it loses on its own", () => {
   const nearby = fc.tuple(
     fc.double({ min: 1e-9, max: 10, noNaN: true }),
-    fc.array(fc.double({ min: 0.8, max: 1.25, noNaN: true }), { minLength: 1, maxLength: 20 }),
+    fc.array(fc.double({ min: 0.96, max: 1.04, noNaN: true }), { minLength: 1, maxLength: 20 }),
   );
   fc.assert(
     fc.property(nearby, ([first, ratios]) => {
@@ -27,7 +27,7 @@ test("a flow near a known one loses what it loses on its own", () => {
   );
 });
 
-test.each([0.9, 0.90001, 0.99, 1, 1.01, 1.09999, 1.1, 1.2])(
+test.each([0.9, 1 - 1 / 64, 0.985, 0.99, 1, 1.01, 1.015, 1 + 1 / 64, 1.2])(
   "at %d times the known flow too",
   (ratio) => {
     const law = friction();
@@ -53,8 +53,8 @@ test("near a known flow no logarithm is taken, far from it one a flow", () => {
     return logarithm.mock.calls.length;
   };
   try {
-    expect([1e-3, 0.95e-3, 1.05e-3, 1e-3].map(taken)).toEqual([1, 0, 0, 0]);
-    expect([1.2e-3, 1e-3, 0.8e-3].map(taken)).toEqual([1, 1, 1]);
+    expect([1e-3, 0.985e-3, 1.015e-3, 1e-3].map(taken)).toEqual([1, 0, 0, 0]);
+    expect([1.03e-3, 1e-3, 0.98e-3].map(taken)).toEqual([1, 1, 1]);
   } finally {
     logarithm.mockRestore();
   }

@@ -33,15 +33,21 @@ export interface Served {
   close(): Promise<void>;
 }
 
-/** Serves a built folder on a free port of this machine. */
-export async function serve(folder = built): Promise<Served> {
+/**
+ * Serves a built folder on a free port of this machine, with the headers that the build's server
+ * sends, or those that `headers` gives.
+ */
+export async function serve(
+  folder = built,
+  headers: (path: string) => Record<string, string> = headersFor,
+): Promise<Served> {
   if (!existsSync(join(folder, "index.html")))
     throw new Error(`There is no page in ${folder}: run "npm run build" first.`);
   const files = sirv(folder, { dev: true });
   const server: Server = createServer((request, response) => {
     // The headers that a real host sends, so that the content-security policy is tested too.
     const path = new URL(request.url ?? "/", "http://localhost").pathname;
-    for (const [name, value] of Object.entries(headersFor(path))) response.setHeader(name, value);
+    for (const [name, value] of Object.entries(headers(path))) response.setHeader(name, value);
     files(request, response, () => {
       response.statusCode = 404;
       response.end();

@@ -19,7 +19,7 @@ export function randomPlan(seed: number, ground: GroundKind, irregular: boolean)
     [...list].sort(() => chance.next() - 0.5).slice(0, count);
   const corners: Point[] = irregular
     ? randomCorners(chance)
-    : rectangle(between(90, 220), between(100, 260));
+    : rectangle(between(80, 180), between(90, 200));
   const field = {
     corners,
     obstacles: irregular ? randomObstacles(chance, 2) : [],
@@ -28,7 +28,10 @@ export function randomPlan(seed: number, ground: GroundKind, irregular: boolean)
   const flow = between(3, 5) * GPM;
   const sprinklers = ["a", "b"].slice(0, 1 + chance.whole(2)).map((name, i) => ({
     name,
-    law: chartLaw([30 * PSI, 40 * PSI, 55 * PSI], [0.85, 1, 1.16].map((k) => k * flow * (1 + 0.25 * i))),
+    law: chartLaw(
+      [30 * PSI, 40 * PSI, 55 * PSI],
+      [0.85, 1, 1.16].map((k) => k * flow * (1 + 0.25 * i)),
+    ),
     lowest: 30 * PSI,
     highest: 55 * PSI,
     wetted: [
@@ -43,27 +46,27 @@ export function randomPlan(seed: number, ground: GroundKind, irregular: boolean)
     price,
     rating,
   });
-  const wall = between(70, 145) * PSI;
+  const wall = between(85, 145) * PSI;
   const terms: PlanTerms = {
-    coverage: irregular ? between(0.5, 0.8) : 0.9,
+    coverage: irregular ? between(0.45, 0.75) : 0.9,
     riser: chance.pick([0, 0.6]),
     friction: chance.happens(0.7) ? { law: "Hazen–Williams", c: 140 } : { law: "Darcy" },
-    variation: chance.pick([0.1, 0.2, 0.3, 0.4]),
-    speed: between(1.2, 2.5),
+    variation: chance.pick([0.12, 0.2, 0.3, 0.4]),
+    speed: between(1.4, 2.6),
     wind: chance.pick([0, 1.5, 3]),
-    intake: between(0.2, 0.5) * (0.0254 / 3600),
-    netDepth: between(0.02, 0.045),
+    intake: between(0.25, 0.7) * (0.0254 / 3600),
+    netDepth: between(0.02, 0.04),
     efficiency: 0.75,
     uniformity: chance.pick([1, 0.85]),
-    days: chance.pick([5, 7, 6.5]),
+    days: chance.pick([6.5, 7, 10]),
     dayTime: chance.pick([12, 18, 24]) * 3600,
     moveTime: chance.pick([0, 0.5, 1]) * 3600,
     setTime: chance.happens(0.2) ? between(6, 14) * 3600 : undefined,
     seasonDepth: 0.35,
     lift: between(0, 10),
     mainLoss: chance.pick([0, 30000, 60000]),
-    pumpFlow: chance.happens(0.5) ? between(60, 250) * GPM : Infinity,
-    pumpHead: chance.happens(0.4) ? between(36, 60) : Infinity,
+    pumpFlow: chance.happens(0.5) ? between(90, 300) * GPM : Infinity,
+    pumpHead: chance.happens(0.4) ? between(40, 60) : Infinity,
     shareOfRating: 0.72,
     headPrice: 40,
     linePrice: 170,
@@ -76,12 +79,21 @@ export function randomPlan(seed: number, ground: GroundKind, irregular: boolean)
     wage: chance.pick([0, 18]),
   };
   return {
-    layouts: new FieldLayouts(field, irregular ? between(0, 360) : 90, groundFor(ground, chance, corners)),
+    layouts: new FieldLayouts(
+      field,
+      irregular ? between(0, 360) : 90,
+      groundFor(ground, chance, corners),
+    ),
     spacings: some([9, 10.5, 12, 13.5], 2),
-    moves: some([12, 14, 16, 18], 2),
-    pressures: some([30, 34, 38, 42, 46].map((p) => p * PSI), 3),
+    moves: some([12, 13.5, 15, 17], 2),
+    pressures: some(
+      [30, 34, 38, 42, 46].map((p) => p * PSI),
+      3,
+    ),
     sprinklers,
-    tubing: [pipe(0.0655, 5, wall), pipe(0.0548, 3.6, wall), pipe(0.0434, 2.3)].slice(chance.whole(2)),
+    tubing: [pipe(0.0655, 5, wall), pipe(0.0548, 3.6, wall), pipe(0.0434, 2.3)].slice(
+      chance.whole(2),
+    ),
     feeders: [pipe(0.0655, 5), pipe(0.0786, 7.2)].slice(0, 1 + chance.whole(2)),
     terms,
   };

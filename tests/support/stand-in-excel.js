@@ -11,7 +11,17 @@
     active: "Sheet1",
     selection: { sheet: "Sheet1", address: "B4" },
     fail: undefined,
+    /** A cell is being typed in. */
+    editing: false,
+    /** The workbook's structure is protected. */
+    protected: false,
+    /** Parts that this host refuses: "charts", "conditionalFormats", "dataValidation", "pageLayout". */
+    refuses: [],
     settings,
+    /** Syncs that wrote with calculation and screen suspended, and those that wrote without. */
+    quietSyncs: 0,
+    loudSyncs: 0,
+    runs: [],
   };
   window.standIn = state;
 
@@ -42,6 +52,46 @@
   };
   const cellAt = (sheet, row, column) => sheet.cells[`${letters(column)}${row + 1}`];
 
+  /** What the host finds wrong it tells at the sync, and then nothing of that batch is read. */
+  let refusals = [];
+  const refuse = (code, message) => refusals.push(fail(code, message));
+  const invalid = () =>
+    refuse("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
+  let isQuiet = { calculation: false, screen: false };
+  let wrote = false;
+
+  const MAY_SPILL = /\bIRRIG\.[A-Z.]+\(|\bINDEX\(|\bFILTER\(|\bHSTACK\(/i;
+  const isMergedAt = (sheet, key) =>
+    Object.entries(sheet.look).some(
+      ([address, log]) => log.merged && address.split(":")[0] === key,
+    );
+  const valueOf = (sheet, key, content) => {
+    if (typeof content !== "string") return content;
+    if (content.startsWith("'")) return content.slice(1);
+    if (!content.startsWith("=")) return content;
+    const bare = content.replace(/"[^"]*"/g, '""');
+    return isMergedAt(sheet, key) && MAY_SPILL.test(bare) ? "#SPILL!" : content;
+  };
+  const SHEET_NAME = /^(?!')[^[\]:*?/\\]{1,31}(?<!')$/;
+  const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]{0,254}$/u;
+  const isName = (name) =>
+    NAME.test(name) && !/^[A-Z]{1,3}[1-9]\d*$|^(?:R\d*C\d*|[RC])$|^(?:TRUE|FALSE)$/i.test(name);
+  /** The cells that ='Sheet'!$A$1:$A$9 leads to. */
+  const lead = (formula) => {
+    const match =
+      /^=(?:'((?:[^']|'')+)'|([A-Za-z_]\w*))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/.exec(formula);
+    if (!match) return undefined;
+    const name = match[1]?.replace(/''/g, "'") ?? match[2];
+    const sheet = state.sheets.find((one) => one.name.toUpperCase() === name.toUpperCase());
+    return sheet && { sheet, address: match[3].replace(/\$/g, "") };
+  };
+  /** A typed list has 255 characters at most; a longer one leads to cells that are there. */
+  const checkRule = (rule) => {
+    const source = rule.list?.source;
+    if (source === undefined) return;
+    if (source.startsWith("=") ? !lead(source) : source.length > 255) invalid();
+  };
+
   /** Reads are answered at sync; a property that was not loaded throws, as the host's does. */
   let pending = [];
   const loadable = (object, readers) => {
@@ -70,18 +120,31 @@
     return object;
   };
   /** Takes anything that only changes looks, and remembers it. */
-  const lookOf = (log, path = "") =>
-    new Proxy(() => undefined, {
+  const lookOf = (log, path = "") => {
+    const [part] = path.split(".");
+    const checkPart = () => {
+      if (state.refuses.includes(part)) invalid();
+    };
+    return new Proxy(() => undefined, {
       get: (_, name) => lookOf(log, `${path}.${String(name)}`),
       set: (_, name, value) => {
-        log[`${path}.${String(name)}`.slice(1)] = value;
+        checkPart();
+        log[`${path}.${String(name)}`] = value;
+        if (`${path}.${String(name)}` === "dataValidation.rule") checkRule(value);
+        wrote = true;
         return true;
       },
       apply: (_, __, args) => {
-        log[path.slice(1)] = args;
+        checkPart();
+        log[path] = args;
+        if (path === "pageLayout.setPrintArea") {
+          const isArea = (part) => /^[A-Z]+[1-9]\d*:[A-Z]+[1-9]\d*$/.test(part);
+          if (!args[0].split(",").every(isArea)) invalid();
+        }
         return lookOf(log, path);
       },
     });
+  };
 
   const rangeOf = (sheet, address) => {
     const whole = /^[A-Z]+:[A-Z]+$|^\d+:\d+$/.test(address);
@@ -97,6 +160,15 @@
       {
         format: lookOf(log, "format"),
         dataValidation: lookOf(log, "dataValidation"),
+        conditionalFormats: {
+          add: () => {
+            if (state.refuses.includes("conditionalFormats")) invalid();
+            const rule = {};
+            (sheet.rules ??= []).push({ address, rule });
+            return { custom: lookOf(rule, "custom") };
+          },
+        },
+        untrack: () => undefined,
         merge: () => (log.merged = true),
         select: () => (state.selection = { sheet: sheet.name, address }),
         place: () => ({ sheet: sheet.name, address }),
@@ -107,8 +179,9 @@
           value.forEach((row, i) =>
             row.forEach((content, j) => {
               const key = `${letters(at.column + j)}${at.row + i + 1}`;
+              wrote = true;
               if (content === "") delete sheet.cells[key];
-              else sheet.cells[key] = { content, value: content };
+              else sheet.cells[key] = { content, value: valueOf(sheet, key, content) };
             }),
           );
         },
@@ -120,6 +193,9 @@
             : `${sheet.name}!${address}`,
         formulas: () => grid((cell) => cell?.content ?? ""),
         values: () => grid((cell) => cell?.value ?? ""),
+        text: () => grid((cell) => String(cell?.value ?? "")),
+        rowCount: () => at.rows,
+        columnCount: () => at.columns,
         cellCount: () => at.rows * at.columns,
         rowIndex: () => at.row,
         columnIndex: () => at.column,
@@ -140,6 +216,8 @@
           values: () => [],
           rowIndex: () => 0,
           columnIndex: () => 0,
+          rowCount: () => 0,
+          columnCount: () => 0,
         },
       );
     const places = keys.map(parse);
@@ -163,14 +241,57 @@
         },
         getUsedRangeOrNullObject: () => usedRange(sheet),
         activate: () => (state.active = sheet.name),
+        getRangeByIndexes: (row, column, rows, columns) =>
+          rangeOf(
+            sheet,
+            `${letters(column)}${row + 1}:${letters(column + columns - 1)}${row + rows}`,
+          ),
         delete: () => (state.sheets = state.sheets.filter((other) => other !== sheet)),
         freezePanes: lookOf(sheet.settings, "freezePanes"),
         pageLayout: lookOf(sheet.settings, "pageLayout"),
-        charts: lookOf(sheet.settings, "charts"),
+        charts: { add: (...given) => chartOn(sheet, given) },
         write: (name, value) => (sheet.settings[name] = value),
       },
-      { name: () => sheet.name, showGridlines: () => true, isNullObject: () => false },
+      {
+        name: () => sheet.name,
+        showGridlines: () => true,
+        visibility: () => sheet.settings.visibility ?? "Visible",
+        isNullObject: () => false,
+      },
     );
+  /** A chart whose series are named as the host names them: by a text, or by the cell that one leads to. */
+  const chartOn = (sheet) => {
+    if (state.refuses.includes("charts")) invalid();
+    const drawn = { series: [], settings: {} };
+    (sheet.charts ??= []).push(drawn);
+    const seriesOf = () => {
+      const one = { name: "" };
+      drawn.series.push(one);
+      const series = loadable(
+        {
+          write: (name, value) => (one[name] = value),
+          setXAxisValues: () => undefined,
+          setValues: () => undefined,
+          format: lookOf({}, "format"),
+        },
+        {
+          name: () => {
+            const cell = settings.namesAreText ? undefined : lead(one.name);
+            return cell ? String(cell.sheet.cells[cell.address]?.value ?? "") : one.name;
+          },
+        },
+      );
+      return series;
+    };
+    const look = lookOf(drawn.settings, "chart");
+    return {
+      title: look.title,
+      axes: look.axes,
+      legend: look.legend,
+      setPosition: look.setPosition,
+      series: { getItemAt: () => seriesOf(), add: () => seriesOf() },
+    };
+  };
   const nothing = () => loadable({}, { isNullObject: () => true });
   const nameItem = (entry) =>
     loadable(
@@ -184,6 +305,7 @@
       },
     );
   const workbook = {
+    protection: loadable({}, { protected: () => state.protected }),
     getActiveCell: () =>
       rangeOf(sheetNamed(state.selection.sheet), state.selection.address.split(":")[0]),
     getSelectedRange: () => rangeOf(sheetNamed(state.selection.sheet), state.selection.address),
@@ -201,6 +323,7 @@
               "ItemAlreadyExists",
               "A resource with the same name or identifier already exists.",
             );
+          if (!SHEET_NAME.test(name) || /^history$/i.test(name)) invalid();
           state.sheets.push({ name, cells: {}, look: {}, settings: {} });
           return worksheet(sheetNamed(name));
         },
@@ -224,6 +347,8 @@
         },
         add: (name, reference, comment = "") => {
           if (state.fail) throw fail("InvalidArgument", state.fail);
+          if (!isName(name)) throw fail("InvalidArgument", `The name is not valid: ${name}`);
+          wrote = true;
           if (state.names.some((other) => other.name.toUpperCase() === name.toUpperCase()))
             throw fail("ItemAlreadyExists", "A name of this kind already exists.");
           const isText = typeof reference === "string";
@@ -245,14 +370,38 @@
     ),
   };
 
+  const application = {
+    suspendApiCalculationUntilNextSync: () => (isQuiet.calculation = true),
+    suspendScreenUpdatingUntilNextSync: () => (isQuiet.screen = true),
+    calculate: () => (state.calculated = true),
+  };
+  const untilEdited = async () => {
+    while (state.editing) await new Promise((resolve) => window.setTimeout(resolve, 20));
+  };
+
   window.Excel = {
-    run: async (batch) => {
+    run: async (...given) => {
+      const batch = given.pop();
+      const options = given[0] ?? {};
+      state.runs.push(options);
       pending = [];
+      refusals = [];
       return batch({
         workbook,
+        application,
         sync: async () => {
+          if (state.editing && !options.delayForCellEdit) {
+            throw fail("InvalidOperationInCellEditMode", "Excel is in cell editing mode.");
+          }
+          await untilEdited();
           const reads = pending;
+          const [refused] = refusals;
+          if (wrote) state[isQuiet.calculation && isQuiet.screen ? "quietSyncs" : "loudSyncs"]++;
           pending = [];
+          refusals = [];
+          wrote = false;
+          isQuiet = { calculation: false, screen: false };
+          if (refused) throw refused;
           for (const read of reads) read();
         },
       });

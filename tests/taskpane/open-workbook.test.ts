@@ -39,7 +39,7 @@ const other: Page = {
 };
 
 const prepared = (sheets: string[] = [], names: string[] = [], namespace = "IRRIG") =>
-  prepareSheets([page, other], { sheets, names }, namespace);
+  prepareSheets([page, other], { sheets, names }, namespace, "US").sheets;
 const contentOf = (sheet: ReturnType<typeof prepared>[number], at: string) =>
   sheet.cells.find((cell) => cell.at === at)?.content;
 
@@ -95,19 +95,89 @@ test("inputs carry what they allow", () => {
   });
 });
 
+test("a long list, and one with commas, stands on a hidden worksheet of a free name", () => {
+  const long = Array.from({ length: 60 }, (_, i) => `entry ${i}`);
+  const book = prepareSheets(
+    [
+      {
+        ...other,
+        cells: [
+          { at: "A1", role: "input", allowed: { list: long } },
+          { at: "A2", role: "input", allowed: { list: ["a, b", "63"] } },
+          { at: "A3", role: "input", allowed: { list: long } },
+          { at: "A4", role: "input", allowed: { list: ["US", "SI"] } },
+        ],
+      },
+    ],
+    { sheets: ["LISTS"], names: [] },
+    "IRRIG",
+    "US",
+  );
+  expect(book.lists).toEqual({ name: "Lists (2)", columns: [long, ["a, b", "'63"]] });
+  expect(book.sheets[0].cells.map(({ list }) => list)).toEqual([
+    "='Lists (2)'!$A$1:$A$60",
+    "='Lists (2)'!$B$1:$B$2",
+    "='Lists (2)'!$A$1:$A$60",
+    "US,SI",
+  ]);
+});
+
+test("a verdict is not merged: it runs on, or is worked out beside the page where it wraps", () => {
+  const [{ cells }] = prepareSheets(
+    [
+      {
+        ...page,
+        cells: [
+          { at: "A2", role: "check", formula: "=IRRIG.CHECK.RATE(B1, B2)", span: 3 },
+          { at: "A3", role: "check", formula: "=IRRIG.CHECK.SPEED(B1)", span: 2 },
+          { at: "A4", role: "check", formula: '=IF(B1>2, "OK", "Too low")', span: 2 },
+        ],
+      },
+    ],
+    { sheets: [], names: [] },
+    "IRRIG",
+    "US",
+  ).sheets;
+  expect(cells.map(({ at, merged, content }) => [at, merged, content])).toEqual([
+    ["A2", undefined, "=IRRIG.CHECK.RATE(B1, B2)"],
+    ["A3", "A3:B3", "=C3"],
+    ["A4", "A4:B4", '=IF(B1>2, "OK", "Too low")'],
+    ["C3", undefined, "=IRRIG.CHECK.SPEED(B1)"],
+  ]);
+  expect(cells[0].look.wrap).toBe(false);
+});
+
+test.each(["1/2", "63", "TRUE", "-", "(none)", "May 5", "10%"])(
+  "the text %s stays text",
+  (text) => {
+    const [{ cells }] = prepareSheets(
+      [{ ...other, cells: [{ at: "A1", role: "text", value: text }] }],
+      { sheets: [], names: [] },
+      "IRRIG",
+      "US",
+    ).sheets;
+    expect(cells[0].content).toBe(`'${text}`);
+  },
+);
+
 test.each(
   readyMadeSheets.flatMap((sheet) =>
     (["US", "SI"] as const).map((system) => [sheet.title, system, sheet] as const),
   ),
 )("%s, %s: twice into one workbook, no name or worksheet stands twice", (_, system, sheet) => {
-  const first = prepareSheets(sheet.pages(system), { sheets: [], names: [] }, "IRRIG");
+  const first = prepareSheets(
+    sheet.pages(system),
+    { sheets: [], names: [] },
+    "IRRIG",
+    system,
+  ).sheets;
   const taken = {
     sheets: first.map(({ name }) => name),
     names: first.flatMap(({ names, functions }) =>
       [...names, ...functions].map(({ name }) => name),
     ),
   };
-  const second = prepareSheets(sheet.pages(system), taken, "IRRIG");
+  const second = prepareSheets(sheet.pages(system), taken, "IRRIG", system).sheets;
   const all = [
     ...taken.names,
     ...second.flatMap(({ names, functions }) => [...names, ...functions].map(({ name }) => name)),

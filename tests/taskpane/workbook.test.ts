@@ -5,7 +5,7 @@ import * as workbook from "../../src/taskpane/workbook";
 function host(content: Record<string, unknown>): OfficeMockObject {
   const mock = new OfficeMockObject({
     context: { workbook: content },
-    async run(batch: (context: unknown) => Promise<unknown>) {
+    async run(_options: unknown, batch: (context: unknown) => Promise<unknown>) {
       return batch(this.context);
     },
   });
@@ -58,7 +58,9 @@ test("writing a cell sets its formula and gives what it shows", async () => {
   );
 });
 
-test("formulas of the active sheet, with their addresses", async () => {
+/** A used range of so many rows, that is handed over part by part. */
+function withUsed(rows: unknown[][], values = rows) {
+  const asked: number[] = [];
   current = host({
     worksheets: {
       sheet: {
@@ -67,17 +69,20 @@ test("formulas of the active sheet, with their addresses", async () => {
           isNullObject: false,
           rowIndex: 2,
           columnIndex: 26,
-          formulas: [
-            ["text", "=A1"],
-            [5, "=IRRIG.SET.TIME(1,2)"],
-          ],
-          values: [
-            ["text", 1],
-            [5, "#VALUE!"],
-          ],
+          rowCount: rows.length,
+          columnCount: rows[0].length,
         },
         getUsedRangeOrNullObject(this: Mocked) {
           return this.used;
+        },
+        getRangeByIndexes: (row: number, _column: number, count: number) => {
+          asked.push(count);
+          const from = row - 2;
+          const part = {
+            formulas: rows.slice(from, from + count),
+            values: values.slice(from, from + count),
+          };
+          return { ...part, load: () => undefined, untrack: () => undefined };
         },
       },
       getActiveWorksheet(this: Mocked) {
@@ -85,6 +90,20 @@ test("formulas of the active sheet, with their addresses", async () => {
       },
     },
   });
+  return asked;
+}
+
+test("formulas of the active sheet, with their addresses", async () => {
+  withUsed(
+    [
+      ["text", "=A1"],
+      [5, "=IRRIG.SET.TIME(1,2)"],
+    ],
+    [
+      ["text", 1],
+      [5, "#VALUE!"],
+    ],
+  );
   expect(await workbook.formulasOfSheet()).toEqual({
     sheet: "Plan",
     cells: [
@@ -94,12 +113,20 @@ test("formulas of the active sheet, with their addresses", async () => {
   });
 });
 
+test("a large sheet is read in parts", async () => {
+  const rows = Array.from({ length: 30000 }, (_, i) => [i, i === 29999 ? "=1" : ""]);
+  const asked = withUsed(rows);
+  const { cells } = await workbook.formulasOfSheet();
+  expect(cells).toEqual([{ address: "AB30002", formula: "=1", value: "=1" }]);
+  expect(asked).toEqual([10000, 10000, 10000]);
+});
+
 test("an empty sheet has no formulas", async () => {
   current = host({
     worksheets: {
       sheet: {
         name: "Plan",
-        used: { isNullObject: true, rowIndex: 0, columnIndex: 0, formulas: [[]], values: [[]] },
+        used: { isNullObject: true, rowIndex: 0, columnIndex: 0, rowCount: 0, columnCount: 0 },
         getUsedRangeOrNullObject(this: Mocked) {
           return this.used;
         },

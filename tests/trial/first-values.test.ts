@@ -2,6 +2,7 @@ import { functionFiles, generate } from "../../build/metadata";
 import { catalogue } from "../../src/catalogue";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
+import type { Page } from "../../src/sheets/kit/definition";
 import { FirstValues } from "../../src/trial/first-values";
 import { FunctionHost } from "../../src/screen/host";
 
@@ -34,4 +35,31 @@ test("a typed value goes through to what depends on it, and errors carry their m
   const { error } = values.read(cell("LineFlow"));
   expect(error?.code).toBe("#VALUE!");
   expect(error?.message).toContain("spacing");
+});
+
+test("an error stands in the first cell of what it would have filled; the others are blank", () => {
+  const page: Page = {
+    name: "One",
+    widths: [10, 10],
+    lines: new Map(),
+    printArea: "A1:B9",
+    cells: [
+      { at: "A1", role: "input", value: 14 },
+      {
+        at: "B1",
+        role: "result",
+        formula: "=IRRIG.STAKE.FLAGS(A1, 45)",
+        spill: { rows: 15, columns: 2, reserved: 20, headed: true, formats: ["0", "0"] },
+      },
+      { at: "A2", role: "result", formula: "=SUM(C2:C15)" },
+    ],
+  };
+  const values = new FirstValues([page], new Map(), reference, host);
+  const read = (at: string) => values.read({ page: "One", ...readAddress(at) });
+  expect(read("C2").value).toBe(45);
+  expect(read("A2").value).toBeGreaterThan(0);
+  values.write({ page: "One", ...readAddress("A1") }, "words");
+  expect(read("B1").error?.code).toBe("#VALUE!");
+  expect(read("C2")).toEqual({ value: null });
+  expect(read("A2")).toEqual({ value: 0 });
 });

@@ -87,6 +87,7 @@ function everySprinkler(page: PageBuilder, field: Field): void {
       "flow",
       "speed",
       { format: field.system === "US" ? "0.00" : "0.0" },
+      { format: "General" },
     ],
   });
   const column = (letter: string) => `${letter}${top + 1}:${letter}${top + MOST_HEADS}`;
@@ -145,7 +146,7 @@ function tubing(page: PageBuilder, field: Field): void {
   // Every limit of the line counts: a size that keeps the variation may still be too fast or too low.
   const most = (row: number) =>
     `=IFNA(IRRIG.LATERAL.MAXHEADS(Limit, InletThereIs, Spacing, C${row}, Chart, Units, 100*Rise/LineLength, Regulator, Friction, First, Riser, Lowest, GreatestSpeed), "none")`;
-  const [, , insides, priceRange] = page.table("A", [
+  const [, , insides, priceRange, alone] = page.table("A", [
     { header: "Size (mm)", role: "input", allowed: size, rows: sizes },
     { header: "SDR", role: "input", allowed: sdr, rows: sizes.map(() => field.sdr) },
     {
@@ -170,6 +171,7 @@ function tubing(page: PageBuilder, field: Field): void {
       rows: rowsOf(most),
     },
   ]);
+  page.nameRange("MostHeads", alone);
   page.nameRange("Candidates", `${insides.split(":")[0]}:${priceRange.split(":")[1]}`);
   page.gap();
   page.heading("Least cost for these sprinklers at the pressure available");

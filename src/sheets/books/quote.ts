@@ -80,8 +80,8 @@ function customersPage(page: PageBuilder, field: Field): void {
   page.put(1, totals + 2, { role: "label", value: "Rolls" });
   page.put(1, totals + 3, { role: "label", value: "Made for" });
   page.put(2, totals + 3, {
-    role: "answer",
-    formula: `=FIXED(AllFlow, ${field.system === "US" ? 0 : 1})&" "&${unitText("flow")}&" at "&FIXED(TotalHead, 0)&" "&${unitText("length")}&" of head ("&FIXED(TotalHead*${PRESSURE_OF_HEAD}, 0)&" "&${unitText("pressure")}&") from the pump; calculated, not guaranteed"`,
+    role: "sentence",
+    formula: `=IF(InputFault<>"OK", "", FIXED(AllFlow, ${field.system === "US" ? 0 : 1})&" "&${unitText("flow")}&" at "&FIXED(TotalHead, 0)&" "&${unitText("length")}&" of head ("&FIXED(TotalHead*${PRESSURE_OF_HEAD}, 0)&" "&${unitText("pressure")}&") from the pump; calculated, not guaranteed")`,
     span: 4,
   });
   page.needsLines(totals + 3, 2);
@@ -119,7 +119,7 @@ function customersPage(page: PageBuilder, field: Field): void {
   const roll = (row: number, before: string) =>
     `IF(C${row}="roll", "${before}"&B${row}&" × "&A${row}, "")`;
   page.put(2, totals + 2, {
-    role: "answer",
+    role: "sentence",
     formula: `=${roll(top + 1, "")}&${roll(top + 2, "; ")}&${roll(top + 3, "; ")}`,
     name: "RollsInWords",
     span: 4,
@@ -159,8 +159,9 @@ function pricesPage(field: Field): PagePlan {
     title: "Price list",
     purpose:
       "Change only the prices. A missing price stops the quote and is named. Invented prices.",
-    widths: [46, 16, 18],
+    widths: [46, 16, 18, 4, 46, 10, 10, 3, 12],
     onePage: true,
+    landscape: true,
     write: (page) => prices(page, field),
   };
 }
@@ -215,6 +216,10 @@ function prices(page: PageBuilder, field: Field): void {
   page.nameRange("Items", items);
   page.nameRange("Costs", `${items.split(":")[0]}:${costs.split(":")[1]}`);
   page.nameRange("CustomerPrices", customer);
+  const after = page.row;
+  page.row = top - 1;
+  billWithoutPrices(page, field, items, costs);
+  page.row = Math.max(after, page.row);
   page.gap();
 
   page.heading("The lines as the bill takes them");
@@ -238,6 +243,40 @@ function prices(page: PageBuilder, field: Field): void {
   ]);
   page.nameRange("BillTubing", `A${row}:B${row + 1}`);
   page.nameRange("BillFeeder", `A${row + 2}:B${row + 2}`);
+}
+
+/** What the bill holds beside the list, so that an item without a price is named. */
+function billWithoutPrices(page: PageBuilder, field: Field, items: string, costs: string): void {
+  const top = page.row;
+  page.spill("E", `=${MATERIALS}`, {
+    rows: field.billRows + 1,
+    reserved: MOST_ROWS,
+    headerLines: 1,
+    columns: [{ format: "General" }, { format: "General" }, { format: "General" }],
+  });
+  page.row = top;
+  const rows = Array.from({ length: MOST_ROWS - 1 }, (_, i) => top + 1 + i);
+  page.table("I", [
+    {
+      header: "Your cost",
+      role: "result",
+      format: "#,##0.00",
+      rows: rows.map((at) => `=IF(E${at}="", "", SUMIF(${items}, E${at}, ${costs}))`),
+    },
+  ]);
+  const missing = rows.reduceRight(
+    (rest, at) => `IF(N(I${at}=0)*N(E${at}<>"")=1, E${at}, ${rest})`,
+    '""',
+  );
+  page.gap();
+  const block = page.block("E", 1);
+  block.result("First item without a price", `=${missing}`, { name: "MissingPrice" });
+  block.check(
+    "Prices",
+    '=IF(MissingPrice="", "OK", "There is no price for "&MissingPrice&": type it in the price list.")',
+    1,
+  );
+  page.row = block.row;
 }
 
 interface Entry {
@@ -271,7 +310,7 @@ function priceList(field: Field): Entry[] {
     ...sizes
       .slice(0, 2)
       .map((size) => ({ item: `quick connect, ${size} mm`, price: parts.connect })),
-    { item: "riser connection with valve, gauge and screen", price: parts.riser },
+    { item: "hydrant connection with valve, gauge and screen", price: parts.riser },
     { item: "backflow device", price: parts.backflow },
     { item: "flag", price: parts.flag },
   ];

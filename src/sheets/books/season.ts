@@ -7,7 +7,7 @@ import { amount, hours, price, slope, temperature } from "../parts/limits";
 import { COLUMNS, dayInputs, setResults } from "../parts/line-blocks";
 import { workbookInputs } from "../parts/line-inputs";
 import { namesPage } from "../parts/names";
-import { SENTENCE_COLUMNS, SET_TOO_LONG } from "../parts/sentences";
+import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "../parts/sentences";
 import { endOfSeasonPage } from "./end-of-season";
 import { waterSourcePage } from "./water-source";
 
@@ -40,7 +40,7 @@ export const season = workbook({
     ],
     [
       "How many lines, what does the water cost?",
-      `=IF(SetsPerDay<1, ${SET_TOO_LONG}, LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power and labor cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
+      `=IF(SetsPerDay<1, "The set does not fit the day: see above.", LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power and labor cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
     ],
   ],
   field: bluestemFlat,
@@ -217,15 +217,15 @@ function seasonCells(page: PageBuilder, field: Field): void {
   );
   check(
     "Lines running",
-    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(Running>=LinesNeeded, "OK", Running&IF(Running=1, " line runs; ", " lines run; ")&LinesNeeded&" are needed: run more, or irrigate less often."))`,
+    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(Running>=LinesNeeded, "OK", Running&IF(Running=1, " line runs; ", " lines run; ")&LinesNeeded&" are needed: run more, or irrigate less often."))`,
   );
   check(
     "Flow and the field",
-    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(AllFlow>=FieldFlow*0.995, "OK", "The lines take "&FIXED(AllFlow, 1)&" "&${unitText("flow")}&"; the field needs "&FIXED(FieldFlow, 1)&" "&${unitText("flow")}&": run more lines, or longer sets."))`,
+    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(AllFlow>=FieldFlow*0.995, "OK", "The lines take "&FIXED(AllFlow, 1)&" "&${unitText("flow")}&"; the field needs "&FIXED(FieldFlow, 1)&" "&${unitText("flow")}&": run more lines, or longer sets."))`,
   );
   check(
     "Pond and the season",
-    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(PondDays="always", "OK", IF(PondDays>=SeasonDays, "OK", "The pond lasts "&FIXED(PondDays, 0)&" days of irrigating; the season needs "&FIXED(SeasonDays, 0)&" days: find more water, or irrigate less.")))`,
+    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(PondDays="always", "OK", IF(PondDays>=SeasonDays, "OK", "The pond lasts "&FIXED(PondDays, 0)&" days of irrigating; the season needs "&FIXED(SeasonDays, 0)&" days: find more water, or irrigate less.")))`,
   );
   page.below(checks);
 

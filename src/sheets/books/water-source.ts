@@ -74,7 +74,7 @@ function waterSource(page: PageBuilder, field: Field): void {
 
   const found = page.block("G");
   found.heading("Results: the line");
-  lineResults(found);
+  lineResults(found, "as the pump gives it");
   found.result("Wind while it runs", "=WeatherWind", { name: "Wind", unit: "wind" });
   found.result(
     "Share that reaches the ground",

@@ -4,24 +4,19 @@ import type {
   ConditionalRule,
   DataValidation,
   NamedRange,
-  PageSetup,
   SheetChart as FileChart,
   WriteSheet,
 } from "hucre";
-import { columnLetters, readAddress, readRange, writeAddress } from "../kit/address";
+import { readAddress, readRange, writeAddress } from "../kit/address";
 import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
-import { functionsIn, toFile, toScreen } from "../../formula-text/dialect";
-import {
-  BODY_SIZE,
-  failed,
-  type Look,
-  looks,
-  palette,
-  passed,
-  seriesColours,
-  waiting,
-  WAITING,
-} from "../kit/look";
+import { fillingCells } from "../kit/filling";
+import { Lists, LISTS_SHEET } from "../kit/lists";
+import { MARGINS, PAPERS, printedParts, rowHeights } from "../kit/print";
+import { absolute } from "../kit/reference";
+import { lookRules } from "../kit/rules";
+import { printedColumns, unmerged } from "../kit/unmerged";
+import { toFile, toScreen } from "../../formula-text/dialect";
+import { BODY_SIZE, FONT, type Look, looks, MONOSPACED, palette, seriesColours } from "../kit/look";
 
 export type Value = string | number | boolean | null;
 
@@ -34,6 +29,8 @@ export interface FileOptions {
   readonly title: string;
   readonly system: UnitSystem;
   readonly namespace: string;
+  /** What each page says at its top about where its values come from. */
+  readonly notice: string;
   /** Leaves the formulas out, for viewers that cannot evaluate them. */
   readonly valuesOnly?: boolean;
 }
@@ -42,136 +39,160 @@ export interface FileOptions {
 export interface FileParts {
   readonly sheets: WriteSheet[];
   readonly namedRanges: NamedRange[];
+  /** The values of the ranges that charts show, by the reference to them. */
+  readonly chartValues: ReadonlyMap<string, readonly Value[]>;
 }
-
-/** With the same measures everywhere, also where only its free twin is installed. */
-const FONT = "Arial";
-const MONOSPACED = "Courier New";
-const LINE_POINTS = 12.75;
-const ROW_MARGIN_POINTS = 2.25;
-/** Row height over size of the text. */
-const LARGE_TEXT_ROW = 1.5;
-/** A list longer than this, or one with commas, stands in cells of a sheet of its own. */
-const INLINE_LIST = 250;
-const LISTS = "Lists";
 
 /**
  * Turns the pages of a ready-made sheet into what the workbook writer takes: formulas as the host
  * itself stores them, with the value that each cell shows.
  */
 export function fileParts(
-  pages: readonly Page[],
+  definition: readonly Page[],
   shown: ShownValues,
   options: FileOptions,
 ): FileParts {
+  const laid = unmerged(definition).map((page) => {
+    const notice = noticePlace(page, shown, options.notice);
+    return { page: withRow(page, notice), notice };
+  });
+  const pages = laid.map(({ page }) => page);
   const lists = new Lists();
-  const sheets = pages.map((page) => sheetOf(page, shown, options, lists));
+  const fills = fillingCells(pages);
+  const sheets = laid.map(({ page, notice }) =>
+    sheetOf(page, notice, shown, options, lists, fills),
+  );
   const names = pages.flatMap((page) => namesOf(page, options.namespace));
   return {
-    sheets: lists.isEmpty ? sheets : [...sheets, lists.sheet()],
-    namedRanges: options.valuesOnly ? [] : names,
+    sheets: lists.columns.length === 0 ? sheets : [...sheets, listsSheet(lists)],
+    namedRanges: [
+      ...(options.valuesOnly === true ? [] : names),
+      ...pages.map((page) => printArea(page, options.system)),
+    ],
+    chartValues: new Map(pages.flatMap((page) => chartValues(page, shown))),
   };
 }
 
-function sheetOf(page: Page, shown: ShownValues, options: FileOptions, lists: Lists): WriteSheet {
+type Fills = (cell: SheetCell) => boolean;
+
+function sheetOf(
+  page: Page,
+  notice: NoticePlace,
+  shown: ShownValues,
+  options: FileOptions,
+  lists: Lists,
+  fills: Fills,
+): WriteSheet {
   const cells = new Map<string, Partial<Cell>>();
   const placed = alignments(page);
-  for (const cell of page.cells) writeCell(cells, page, cell, shown, options, placed);
+  for (const cell of page.cells) writeCell(cells, page, cell, shown, options, placed, fills(cell));
+  writeNotice(cells, notice, options.notice);
+  const heights = rowHeights(page);
+  heights.set(notice.row + 1, Math.max(heights.get(notice.row + 1) ?? 0, NOTICE_ROW_POINTS));
   return {
     name: page.name,
     columns: page.widths.map((width) => ({ width })),
     rows: [],
     cells,
-    merges: page.cells.flatMap(({ at, span = 1 }) => {
-      if (span === 1) return [];
-      const { row, column } = readAddress(at);
-      return [{ startRow: row, startCol: column, endRow: row, endCol: column + span - 1 }];
-    }),
-    rowDefs: new Map([...rowHeights(page)].map(([row, points]) => [row - 1, { height: points }])),
-    dataValidations: page.cells.flatMap((cell) => validation(cell, lists)),
+    merges: [
+      ...page.cells.flatMap(({ at, span = 1 }) => {
+        if (span === 1) return [];
+        const { row, column } = readAddress(at);
+        return [mergeOf(row, column, span)];
+      }),
+      ...(notice.columns > 1 ? [mergeOf(notice.row, notice.column, notice.columns)] : []),
+    ],
+    rowDefs: new Map([...heights].map(([row, points]) => [row - 1, { height: points }])),
+    dataValidations:
+      options.valuesOnly === true ? [] : page.cells.flatMap((cell) => validation(cell, lists)),
     conditionalRules: rules(page),
     ...(page.frozenRows !== undefined && { freezePane: { rows: page.frozenRows } }),
-    ...(page.pageBreaks !== undefined && { rowBreaks: page.pageBreaks.map((row) => row - 2) }),
     charts: (page.charts ?? []).map((chart) => fileChart(page, chart, shown)),
     view: { showGridLines: false },
     pageSetup: {
       paperSize: PAPERS[options.system].name,
       orientation: page.landscape === true ? "landscape" : "portrait",
-      ...fit(page, options.system),
-      printArea: page.printArea.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"),
+      // Each printed part is an area of its own, and fits one sheet of paper by itself.
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 1,
       margins: MARGINS,
     },
     headerFooter: { oddFooter: `&L${options.title}&C&A&R&P of &N` },
   };
 }
 
-/** Inches. */
-const MARGINS = { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 };
-const POINTS_PER_INCH = 72;
-
-/** Inches, upright. */
-const PAPERS = {
-  US: { name: "letter", width: 8.5, height: 11 },
-  SI: { name: "a4", width: 8.27, height: 11.69 },
-} as const;
-
-/** A column of the default font: seven pixels a character and five around, 96 pixels an inch. */
-function columnPoints(characters: number): number {
-  return ((characters * 7 + 5) * POINTS_PER_INCH) / 96;
+function mergeOf(row: number, column: number, span: number) {
+  return { startRow: row, startCol: column, endRow: row, endCol: column + span - 1 };
 }
 
-/** Viewers differ by this much in the width of a column. */
-const SAFETY = 0.97;
+/** The host's own name for what is printed; the workbook writer would leave its sheet unquoted. */
+function printArea(page: Page, system: UnitSystem): NamedRange {
+  const areas = printedParts(page, system).map((range) => absolute(page.name, range));
+  return { name: "_xlnm.Print_Area", range: areas.join(","), scope: page.name };
+}
 
-/** How much smaller than the width asks a page may be printed, to keep a part on one sheet of paper. */
-const LEAST_SHRINK = 0.75;
+function listsSheet(lists: Lists): WriteSheet {
+  const cells = new Map<string, Partial<Cell>>();
+  lists.columns.forEach((entries, column) =>
+    entries.forEach((entry, row) =>
+      cells.set(`${row},${column}`, { value: entry, type: "string" }),
+    ),
+  );
+  return { name: LISTS_SHEET, rows: [], cells, hidden: true };
+}
+
+const NOTICE_SIZE = 8;
+/** Two lines of it. */
+const NOTICE_ROW_POINTS = 26;
+/** Characters of the body that one of a larger text takes, a bold one a little more. */
+const BOLD = 1.1;
+/** How much of its lines a wrapped text fills. */
+const WRAPPED_FILL = 0.8;
+
+interface NoticePlace {
+  readonly row: number;
+  readonly column: number;
+  readonly columns: number;
+}
 
 /**
- * A scale, where page breaks count: the host disregards them once it is told to fit pages. So that
- * every part between two breaks stays whole, where it nearly does.
+ * Where the notice about the values stands: at the right of the title's row, in the columns that the
+ * title leaves, or below the page where those are too few.
  */
-function fit(page: Page, system: UnitSystem): PageSetup {
-  if (page.onePage === true || page.pageBreaks === undefined) {
-    return { fitToPage: true, fitToWidth: 1, fitToHeight: page.onePage === true ? 1 : 0 };
-  }
-  const paper = PAPERS[system];
-  const [across, down] =
-    page.landscape === true ? [paper.height, paper.width] : [paper.width, paper.height];
-  const roomAcross = (across - MARGINS.left - MARGINS.right) * POINTS_PER_INCH;
-  const roomDown = (down - MARGINS.top - MARGINS.bottom) * POINTS_PER_INCH;
-  const width = page.widths.reduce((sum, characters) => sum + columnPoints(characters), 0);
-  const byWidth = Math.min(1, (SAFETY * roomAcross) / width);
-  const byHeight = partHeights(page)
-    .map((height) => roomDown / height)
-    .filter((scale) => scale >= LEAST_SHRINK * byWidth);
-  return { scale: Math.floor(100 * Math.min(byWidth, ...byHeight)) };
-}
-
-/** Heights between page breaks, as far as it is printed. */
-function partHeights(page: Page): number[] {
-  const heights = rowHeights(page);
-  const last = readRange(page.printArea).rows;
-  const starts = [1, ...(page.pageBreaks ?? []), last + 1];
-  return starts.slice(1).map((end, i) => {
-    let sum = 0;
-    for (let row = starts[i]; row < end; row++) sum += heights.get(row) ?? 0;
-    return sum;
+function noticePlace(page: Page, shown: ShownValues, notice: string): NoticePlace {
+  const title = page.cells.find(({ role }) => role === "title");
+  const { row, column: first } = readAddress(title?.at ?? "A1");
+  const text = String(title?.value ?? shown.value(page.name, row, first) ?? "");
+  const widths = printedColumns(page);
+  const taken = (text.length * (looks.title.size ?? BODY_SIZE) * BOLD) / BODY_SIZE;
+  let width = 0;
+  let column = 0;
+  while (column < widths.length && width < taken) width += widths[column++];
+  const others = page.cells.filter(({ at, role }) => {
+    const place = readAddress(at);
+    return place.row === row && place.column >= column && role !== "title";
   });
+  const room = widths.slice(column).reduce((sum, one) => sum + one, 0) * (BODY_SIZE / NOTICE_SIZE);
+  if (others.length === 0 && 2 * WRAPPED_FILL * room >= notice.length) {
+    return { row, column, columns: widths.length - column };
+  }
+  return { row: readRange(page.printArea).rows, column: 0, columns: widths.length };
 }
 
-/** Every row in use has its height: viewers differ in what they would give it. */
-function rowHeights(page: Page): Map<number, number> {
-  const heights = new Map<number, number>();
-  const last = readRange(page.printArea).rows;
-  for (let row = 1; row <= last; row++) {
-    heights.set(row, (page.lines.get(row) ?? 1) * LINE_POINTS + ROW_MARGIN_POINTS);
+function withRow(page: Page, { row }: NoticePlace): Page {
+  const { columns, rows } = readRange(page.printArea);
+  if (row < rows) return page;
+  return { ...page, printArea: `A1:${writeAddress({ row, column: columns - 1 })}` };
+}
+
+function writeNotice(cells: Map<string, Partial<Cell>>, place: NoticePlace, notice: string): void {
+  const { row, column, columns } = place;
+  const look: Look = { size: NOTICE_SIZE, ink: palette.quiet, align: "right", wrap: true };
+  for (let at = column; at < column + columns; at++) {
+    const content = at === column ? { value: notice, type: "string" as const } : { value: null };
+    cells.set(`${row},${at}`, { ...content, style: style(look) });
   }
-  for (const { at, role } of page.cells) {
-    const { size = BODY_SIZE } = looks[role];
-    const row = readAddress(at).row + 1;
-    heights.set(row, Math.max(heights.get(row) ?? 0, size * LARGE_TEXT_ROW));
-  }
-  return heights;
 }
 
 interface Alignment {
@@ -186,8 +207,11 @@ const TEXT_ROLES: readonly string[] = ["label", "text", "formulaText", "sentence
 /** Marks of one cell stand in its middle; headers stand as what is below them does. */
 function alignments(page: Page): ReadonlyMap<string, Alignment> {
   const cells = new Map(page.cells.map((cell) => [cell.at, cell]));
-  const isMark = ({ role, span }: SheetCell) =>
-    (role === "check" || role === "mark") && span === undefined;
+  const isMark = ({ role, span, runsOver, spill }: SheetCell) =>
+    (role === "check" || role === "mark") &&
+    span === undefined &&
+    runsOver === undefined &&
+    spill === undefined;
   const found = new Map<string, Alignment>();
   for (const cell of page.cells) {
     if (isMark(cell)) found.set(cell.at, CENTRED);
@@ -215,10 +239,12 @@ function writeCell(
   shown: ShownValues,
   options: FileOptions,
   placed: ReadonlyMap<string, Alignment>,
+  fills: boolean,
 ): void {
   const { row, column } = readAddress(cell.at);
+  const from = readAddress(cell.shownIn ?? cell.at);
   const read = (down: number, across: number) =>
-    shown.value(page.name, row + down, column + across);
+    shown.value(page.name, from.row + down, from.column + across);
   const { spill } = cell;
   if (spill !== undefined) {
     for (let down = 0; down < spill.reserved; down++) {
@@ -235,7 +261,8 @@ function writeCell(
       }
     }
   }
-  for (let across = 1; across < (cell.span ?? 1); across++) {
+  const { runsOver } = cell;
+  for (let across = 1; across < (runsOver ?? cell.span ?? 1); across++) {
     cells.set(`${row},${column + across}`, { value: null, style: style(looks[cell.role]) });
   }
   const key = `${row},${column}`;
@@ -244,11 +271,18 @@ function writeCell(
   const value = formula === undefined ? fixedValue(cell, options.namespace) : read(0, 0);
   cells.set(key, {
     ...valueOf(value, options),
-    style: first?.style ?? aligned(style(lookOf(cell, value), cell.format), placed.get(cell.at)),
+    style:
+      first?.style ??
+      aligned(
+        style(
+          { ...lookOf(cell, value), ...(runsOver !== undefined && { wrap: false }) },
+          cell.format,
+        ),
+        placed.get(cell.at),
+      ),
     ...(formula !== undefined &&
       options.valuesOnly !== true &&
-      fileFormula(cell, formula, value, page, options.namespace)),
-    ...(cell.note !== undefined && { comment: { author: "Fieldsum", text: cell.note } }),
+      fileFormula(cell, formula, value, fills, options.namespace)),
   });
 }
 
@@ -286,18 +320,18 @@ function valueOf(value: Value, { valuesOnly }: FileOptions): Partial<Cell> {
 }
 
 /**
- * A cell that calls a custom function, or a name that does, is stored as a dynamic array over its
- * whole result, a single value too: that is how the host saves it.
+ * A formula that may fill cells is stored as a dynamic array over its whole result, a single value
+ * too: that is how the host saves it. Stored plainly it would show with an "@".
  */
 function fileFormula(
   cell: SheetCell,
   formula: string,
   value: Value,
-  page: Page,
+  fills: boolean,
   namespace: string,
 ): Partial<Cell> {
   const plain = { formula: toFile(formula, namespace), formulaResult: value };
-  if (!isDynamic(formula, page)) return plain;
+  if (!fills) return plain;
   const { row, column } = readAddress(cell.at);
   const last =
     cell.spill === undefined
@@ -309,11 +343,6 @@ function fileFormula(
     formulaRef: last === cell.at ? cell.at : `${cell.at}:${last}`,
     formulaDynamic: true,
   };
-}
-
-function isDynamic(formula: string, page: Page): boolean {
-  const own = (page.functions ?? []).some(({ name }) => formula.includes(`${name}(`));
-  return own || functionsIn(formula).length > 0;
 }
 
 function style(look: Look, format?: string): CellStyle {
@@ -344,14 +373,25 @@ function style(look: Look, format?: string): CellStyle {
   };
 }
 
+/** A note is a prompt, that shows when the cell is chosen: a note's box would need a size of its own. */
 function validation(cell: SheetCell, lists: Lists): DataValidation[] {
-  const { allowed, at } = cell;
-  if (allowed === undefined) return [];
+  const { allowed, at, note } = cell;
+  const prompt = note === undefined ? {} : { showInputMessage: true, inputMessage: note };
+  // Text, or a number that a text may stand for: the workbook's own limits say what is wrong.
+  const isFree =
+    allowed === undefined ||
+    "text" in allowed ||
+    ("low" in allowed && allowed.orText !== undefined);
+  if (isFree) {
+    // A prompt alone forbids nothing.
+    return note === undefined ? [] : [{ range: at, type: "custom", formula1: "TRUE", ...prompt }];
+  }
   const common = {
     range: at,
     allowBlank: true,
     showErrorMessage: true,
     errorStyle: "stop" as const,
+    ...prompt,
   };
   if ("list" in allowed) {
     return [
@@ -360,12 +400,10 @@ function validation(cell: SheetCell, lists: Lists): DataValidation[] {
         type: "list",
         errorTitle: "Not on the list",
         errorMessage: "Choose one of the entries of the list.",
-        ...lists.source(allowed.list),
+        ...listSource(allowed.list, lists),
       },
     ];
   }
-  // Text, or a number that a text may stand for: the workbook's own limits say what is wrong.
-  if ("text" in allowed || allowed.orText !== undefined) return [];
   return [
     {
       ...common,
@@ -379,57 +417,27 @@ function validation(cell: SheetCell, lists: Lists): DataValidation[] {
   ];
 }
 
+function listSource(
+  entries: readonly string[],
+  lists: Lists,
+): Pick<DataValidation, "values" | "formula1"> {
+  const source = lists.source(entries);
+  if ("typed" in source) return { values: [...entries] };
+  return { formula1: absolute(LISTS_SHEET, source.range) };
+}
+
 function limitText({ low, high, whole }: Extract<Allowed, { low: number }>): string {
   return `${whole === true ? "A whole number" : "A number"} from ${low} to ${high}.`;
 }
 
-/** Lists that don't fit into a validation stand in columns of a hidden sheet. */
-class Lists {
-  private readonly columns: (readonly string[])[] = [];
-
-  get isEmpty(): boolean {
-    return this.columns.length === 0;
-  }
-
-  source(entries: readonly string[]): Pick<DataValidation, "values" | "formula1"> {
-    const fits = entries.join(",").length <= INLINE_LIST && !entries.some((e) => e.includes(","));
-    if (fits) return { values: [...entries] };
-    let index = this.columns.findIndex((column) => column.join() === entries.join());
-    if (index < 0) index = this.columns.push(entries) - 1;
-    const letter = columnLetters(index);
-    return { formula1: `${LISTS}!$${letter}$1:$${letter}$${entries.length}` };
-  }
-
-  sheet(): WriteSheet {
-    const cells = new Map<string, Partial<Cell>>();
-    this.columns.forEach((entries, column) =>
-      entries.forEach((entry, row) => cells.set(`${row},${column}`, { value: entry })),
-    );
-    return { name: LISTS, rows: [], cells, hidden: true };
-  }
-}
-
 function rules(page: Page): ConditionalRule[] {
-  let priority = 0;
-  const rule = (range: string, formula: string, look: Look): ConditionalRule => ({
+  return lookRules(page).map(({ range, formula, look }, i) => ({
     type: "expression",
-    priority: ++priority,
+    priority: i + 1,
     range,
     formula,
     style: ruleStyle(look),
-  });
-  const checks = page.cells
-    .filter(({ role, formula }) => (role === "check" || role === "mark") && formula !== undefined)
-    .flatMap(({ at }) => [
-      rule(at, `${at}="OK"`, passed),
-      rule(at, `LEFT(${at},${WAITING.length})="${WAITING}"`, waiting),
-      rule(at, `AND(${at}<>"",${at}<>"OK",LEFT(${at},${WAITING.length})<>"${WAITING}")`, failed),
-    ]);
-  const marks = (page.marks ?? []).map(({ range, by }) => {
-    const { row, column } = readRange(by);
-    return rule(range, `${writeAddress({ row, column })}<>"OK"`, failed);
-  });
-  return [...checks, ...marks];
+  }));
 }
 
 function ruleStyle(look: Look): CellStyle {
@@ -442,19 +450,13 @@ function ruleStyle(look: Look): CellStyle {
   };
 }
 
-/** A range with its page, that stays where it is: Line!$B$4:$C$9. */
-function absolute({ name }: Page, range: string): string {
-  const sheet = /^[A-Za-z]\w*$/.test(name) ? name : `'${name.replace(/'/g, "''")}'`;
-  return `${sheet}!${range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
-}
-
 /** Names of cells, ranges and functions, as the file spells them. */
 function namesOf(page: Page, namespace: string): NamedRange[] {
   return [
     ...page.cells.flatMap(({ name, at }) =>
-      name === undefined ? [] : [{ name, range: absolute(page, at) }],
+      name === undefined ? [] : [{ name, range: absolute(page.name, at) }],
     ),
-    ...(page.names ?? []).map(({ name, range }) => ({ name, range: absolute(page, range) })),
+    ...(page.names ?? []).map(({ name, range }) => ({ name, range: absolute(page.name, range) })),
     ...(page.functions ?? []).map(({ name, formula }) => ({
       name,
       range: toFile(formula, namespace),
@@ -473,13 +475,52 @@ function linkedTitle(cell: string, text: string): string {
   return `⟦${cell}⟧${text}`;
 }
 
-export function mendChart(chartXml: string): string {
-  return chartXml
-    .replace(/<c:majorGridlines\/>/g, QUIET_GRIDLINES)
-    .replace(
-      /<c:v>⟦([^⟧]*)⟧([^<]*)<\/c:v>/g,
-      '<c:strRef><c:f>$1</c:f><c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>$2</c:v></c:pt></c:strCache></c:strRef>',
+/** What a chart's ranges hold, so that a viewer can draw it before anything is calculated. */
+function chartValues(page: Page, shown: ShownValues): [string, Value[]][] {
+  const ranges = (page.charts ?? []).flatMap(({ x, series }) => [
+    x.range,
+    ...series.map(({ range }) => range),
+  ]);
+  return ranges.map((range) => {
+    const { row, column, rows } = readRange(range);
+    const values = Array.from({ length: rows }, (_, down) =>
+      shown.value(page.name, row + down, column),
     );
+    return [absolute(page.name, range), values];
+  });
+}
+
+export function mendChart(chartXml: string, values: FileParts["chartValues"]): string {
+  return (
+    chartXml
+      .replace(/<c:majorGridlines\/>/g, QUIET_GRIDLINES)
+      // Left out, it means smooth.
+      .replace(/(<\/c:yVal>)(<\/c:ser>)/g, '$1<c:smooth val="0"/>$2')
+      .replace(/<c:numRef><c:f>([^<]*)<\/c:f><\/c:numRef>/g, (_, reference: string) => {
+        const points = values.get(unescaped(reference)) ?? [];
+        return `<c:numRef><c:f>${reference}</c:f>${cache(points)}</c:numRef>`;
+      })
+      .replace(
+        /<c:v>⟦([^⟧]*)⟧([^<]*)<\/c:v>/g,
+        '<c:strRef><c:f>$1</c:f><c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>$2</c:v></c:pt></c:strCache></c:strRef>',
+      )
+  );
+}
+
+function cache(points: readonly Value[]): string {
+  const numbers = points.flatMap((value, i) =>
+    typeof value === "number" ? `<c:pt idx="${i}"><c:v>${value}</c:v></c:pt>` : "",
+  );
+  return `<c:numCache><c:formatCode>General</c:formatCode><c:ptCount val="${points.length}"/>${numbers.join("")}</c:numCache>`;
+}
+
+function unescaped(text: string): string {
+  return text
+    .replace(/&apos;/g, "'")
+    .replace(/&lt;/g, "<")
+    .replace(/&gt;/g, ">")
+    .replace(/&quot;/g, '"')
+    .replace(/&amp;/g, "&");
 }
 
 function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
@@ -512,9 +553,9 @@ function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart
     dispBlanksAs: "gap",
     anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
     series: chart.series.map(({ range, titleAt }, i) => ({
-      name: linkedTitle(absolute(page, titleAt), titleOf(titleAt)),
-      categories: absolute(page, chart.x.range),
-      values: absolute(page, range),
+      name: linkedTitle(absolute(page.name, titleAt), titleOf(titleAt)),
+      categories: absolute(page.name, chart.x.range),
+      values: absolute(page.name, range),
       smooth: false,
       color: seriesColours[i],
       stroke: { width: 1.75, dash: i === 0 ? "solid" : "dash" },

@@ -160,8 +160,9 @@ function ifMoney(formula: string, money: true | undefined): string {
     : `=IF(${INPUT_FAULT}="OK", ${formula.slice(1)}, "fix the input first")`;
 }
 
-/** The length of answer that there is room for. */
-const ANSWER_CHARACTERS = 135;
+/** The length of answer that there is room for, and of the line of checks with some that fail. */
+const ANSWER_CHARACTERS = 165;
+const CHECKS_CHARACTERS = 260;
 
 /** A column of labels, each with its value and unit to the right, written from the top down. */
 export class Block {
@@ -328,12 +329,25 @@ export class PageBuilder {
   }
 
   /** A first question of the people who open the sheet, and the sentence that answers it. */
-  question(text: string, answer: string, characters = ANSWER_CHARACTERS): void {
+  question(text: string, answer: string): void {
+    this.answered(
+      text,
+      `=IF(${INPUT_FAULT}="OK", IFNA(${answer.slice(1)}, "No answer (#N/A): see the page Checks."), "Fix the input first.")`,
+      ANSWER_CHARACTERS,
+    );
+  }
+
+  /** Whether the plan holds: the line of all checks, or the input to fix first. */
+  checksAnswer(text: string): void {
+    this.answered(text, "=CheckLine", CHECKS_CHARACTERS);
+  }
+
+  private answered(text: string, formula: string, characters: number): void {
     const questionColumns = this.columnsOf(QUESTION_SHARE);
     this.put(1, this.row, { role: "question", value: text, span: questionColumns });
     this.put(questionColumns + 1, this.row, {
       role: "answer",
-      formula: `=IF(${INPUT_FAULT}="OK", IFNA(${answer.slice(1)}, "No answer (#N/A). "&CheckLine), ${INPUT_FAULT})`,
+      formula,
       span: this.widths.length - questionColumns,
     });
     const answerWidth = this.width(questionColumns, this.widths.length);

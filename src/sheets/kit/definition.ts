@@ -16,6 +16,7 @@ export type UnitSystem = "US" | "SI";
  * - `result`: a number, or a table that spills; `sentence`: a result in words
  * - `check`: "OK" or a sentence, counted in the line of checks at the top of the workbook
  * - `mark`: looks like a check and is not counted: a cell of a what-if, an exercise's verdict
+ * - `working`: what a cell on the page shows, worked out beside it (unmerged.ts makes them)
  * - `text`: a paragraph; `formulaText`: a formula shown as text; `caution`: a safety point
  */
 export type Role =
@@ -31,6 +32,7 @@ export type Role =
   | "sentence"
   | "check"
   | "mark"
+  | "working"
   | "header"
   | "text"
   | "formulaText"
@@ -57,6 +59,10 @@ export interface SheetCell {
   readonly note?: string;
   /** Columns that the cell covers (merged), for text that wraps. */
   readonly span?: number;
+  /** In the place of `span`: columns that one line of text runs over, unmerged. */
+  readonly runsOver?: number;
+  /** Of a cell of role `working`: the cell that shows the same. */
+  readonly shownIn?: string;
 }
 
 /** Where a formula's result fills more than its own cell. */

@@ -55,8 +55,11 @@ function condition(at: string, allowed: Allowed): string {
   if ("text" in allowed) return `${at}<>""`;
   if ("list" in allowed) {
     if (allowed.knownBy !== undefined) {
-      const known = allowed.knownBy.replace(/\$/g, at);
-      return `IF(${at}="", FALSE, NOT(ISERROR(${known})))`;
+      const known = allowed.knownBy.replace(/\$/g, () => at);
+      // An entry that is surely known tells whether the function itself is there: without the add-in
+      // its error goes on, and is not taken for a wrong input.
+      const sure = allowed.knownBy.replace(/\$/g, () => `"${quoted(allowed.list[0])}"`);
+      return `IF(${at}="", FALSE, IF(ISERROR(${sure}), ${sure}, NOT(ISERROR(${known}))))`;
     }
     // A truth value is no text: it is compared as what it is, and as its name.
     const each = allowed.list.flatMap((choice) => [

@@ -34,6 +34,10 @@ export const palette = {
 
 export const BODY_SIZE = 10;
 
+/** With the same measures everywhere, also where only its free twin is installed. */
+export const FONT = "Arial";
+export const MONOSPACED = "Courier New";
+
 export const looks: Readonly<Record<Role, Look>> = {
   title: { size: 16, bold: true, ink: palette.moss },
   purpose: { ink: palette.quiet, wrap: true },
@@ -46,6 +50,7 @@ export const looks: Readonly<Record<Role, Look>> = {
   result: { align: "right" },
   sentence: { align: "left", wrap: true, indent: 1 },
   mark: { bold: true, align: "left", wrap: true, indent: 1 },
+  working: { ink: palette.quiet, align: "left", wrap: true, size: 8 },
   check: { bold: true, align: "left", wrap: true, indent: 1 },
   header: { bold: true, fill: palette.mossTint, wrap: true, align: "right" },
   text: { wrap: true },

@@ -71,7 +71,7 @@ function writePage(
   const page = new PageBuilder(plan.name, system, plan.widths, plan.landscape === true);
   page.title(plan.title);
   if (answers !== undefined) {
-    page.question(CHECKS_QUESTION, "=CheckLine", 260);
+    page.checksAnswer(CHECKS_QUESTION);
     for (const [question, answer] of answers) page.question(question, answer);
   }
   page.freeze();

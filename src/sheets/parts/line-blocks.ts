@@ -32,7 +32,7 @@ export function lineBlocks(page: PageBuilder, field: Field): void {
 
   const found = page.block("G");
   found.heading("Results: the line");
-  lineResults(found);
+  lineResults(found, "planned");
   found.gap();
   found.heading("Results: the ground");
   found.result("Application rate", "=IRRIG.APPLICATION.RATE(HeadFlow, Spacing, Move, Units)", {
@@ -119,8 +119,11 @@ export const DEALER_QUESTION = "How many sprinklers, which rolls, what total?";
 const ROUND_DAYS =
   'IF(SetsPerDay<1, "set too long", ROUNDUP(ROUNDUP(Positions/Lines, 0)/SetsPerDay, 0))';
 
-/** The planned inlet pressure, what the pump gives of it, and the line solved at that. */
-export function lineResults(block: Block): void {
+/**
+ * The planned inlet pressure and the line solved at the lateral inlet's: as planned where a line is
+ * laid out (a check says when the pump cannot give it), or what the pump really gives.
+ */
+export function lineResults(block: Block, inlet: "planned" | "as the pump gives it"): void {
   block.result("Lateral inlet, planned", `=IRRIG.LATERAL.INLET(Lowest, ${LINE_WITHOUT_INLET})`, {
     name: "PlannedInlet",
     unit: "pressure",
@@ -131,11 +134,18 @@ export function lineResults(block: Block): void {
     `=IRRIG.LATERAL.FLOW(PlannedInlet, ${LINE_WITHOUT_INLET})`,
     { name: "PlannedFlow", unit: "flow" },
   );
-  block.result("Lateral inlet", "=MIN(PlannedInlet, OpenInlet)", {
-    name: "Inlet",
-    unit: "pressure",
-    note: "As planned, set at the valve; less where the pump gives less with every valve open.",
-  });
+  block.result(
+    "Lateral inlet",
+    inlet === "planned" ? "=PlannedInlet" : "=MIN(PlannedInlet, OpenInlet)",
+    {
+      name: "Inlet",
+      unit: "pressure",
+      note:
+        inlet === "planned"
+          ? "Set it at the valve, with the gauge at the inlet."
+          : "As planned, set at the valve; less where the pump gives less with every valve open.",
+    },
+  );
   const row = (n: number) => `=INDEX(IRRIG.LATERAL.SUMMARY(${LINE}), ${n}, 2)`;
   block.result("Flow into the line", row(1), { name: "LineFlow", unit: "flow" });
   block.result("Average flow per sprinkler", "=LineFlow/Heads", {
@@ -153,12 +163,11 @@ export function lineResults(block: Block): void {
   block.result("Highest velocity in the line", row(10), { name: "Speed", unit: "speed" });
   block.result("Length of the line", row(11), { name: "LineLength", unit: "length" });
   block.result("Sprinklers outside the chart", row(12), { name: "OutsideChart", format: "0" });
-  const inTubing = `INDEX(IRRIG.LATERAL.PROFILE(${LINE}), 0, 5)`;
-  block.result("Highest pressure in the tubing", `=MAX(${inTubing})`, {
+  block.result("Highest pressure in the tubing", row(14), {
     name: "LineHighest",
     unit: "pressure",
   });
-  block.result("Lowest pressure in the tubing", `=MIN(${inTubing})`, {
+  block.result("Lowest pressure under a regulator", row(16), {
     name: "RegulatorInlet",
     unit: "pressure",
   });

@@ -1,5 +1,5 @@
 import { type Block, unitText } from "../kit/builder";
-import { SENTENCE_COLUMNS, SET_TOO_LONG } from "./sentences";
+import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "./sentences";
 
 /**
  * The checks of a plan, the same in every workbook that has one: the weakest part at the highest
@@ -7,6 +7,7 @@ import { SENTENCE_COLUMNS, SET_TOO_LONG } from "./sentences";
  */
 export function planChecks(checks: Block): void {
   const check = (label: string, formula: string) => checks.check(label, formula, SENTENCE_COLUMNS);
+  check("Set and the day", `=IF(SetsPerDay<1, ${SET_TOO_LONG}, "OK")`);
   check("Pressure along the line", "=IRRIG.CHECK.VARIATION(Variation, Limit)");
   check("Lowest pressure", `=${lowestPressure()}`);
   check("Highest pressure and the chart", "=IRRIG.CHECK.CHART(MostPressure, Chart)");
@@ -23,10 +24,9 @@ export function planChecks(checks: Block): void {
   check("Suction", "=IRRIG.CHECK.NPSH(AvailableSuction, RequiredSuction)");
   check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)");
   check("Spacing and the wind", "=IRRIG.CHECK.SPACING(Spacing, Move, Wetted, Wind, Units)");
-  check("Set and the day", `=IF(SetsPerDay<1, ${SET_TOO_LONG}, "OK")`);
   check(
     "Days and the crop",
-    `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IF(RoundDays<=Interval+0.05, "OK", "It takes "&RoundDays&" days to cover the field; the crop uses up the depth in "&FIXED(Interval, 1)&": use more lines, or a shorter round."))`,
+    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(RoundDays<=Interval+0.05, "OK", "It takes "&RoundDays&" days to cover the field; the crop uses up the depth in "&FIXED(Interval, 1)&": use more lines, or a shorter round."))`,
   );
 }
 

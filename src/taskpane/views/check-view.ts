@@ -1,11 +1,11 @@
 import { make } from "../../screen/dom";
-import { fromHost } from "../../formula-text/dialect";
+import { fromHost, toScreen } from "../../formula-text/dialect";
 import { button, message } from "../components";
 import { evaluateCall } from "../evaluate";
 import type { Pane } from "../pane";
 import { checkSheet, type FoundError, type FoundWarning } from "../sheet-check";
 import { strings } from "../strings";
-import { formulasOfSheet, goTo, valuesOf } from "../workbook";
+import { formulasOfSheet, goTo, reenter, valuesOf } from "../workbook";
 import { outsideNote } from "./functions-view";
 
 /** Finds what is wrong on the active sheet and leads there. */
@@ -14,7 +14,7 @@ export function checkView(pane: Pane): HTMLElement {
   const run = () =>
     pane.attempt(async () => {
       pane.quiet();
-      findings.replaceChildren(...(await find(pane)));
+      findings.replaceChildren(...(await find(pane, () => void run())));
     });
   return make(
     "div",
@@ -31,7 +31,7 @@ export function checkView(pane: Pane): HTMLElement {
   );
 }
 
-async function find(pane: Pane): Promise<HTMLElement[]> {
+async function find(pane: Pane, again: () => void): Promise<HTMLElement[]> {
   const { sheet, cells } = await formulasOfSheet();
   const spell = (formula: string) => fromHost(formula, pane.reference.namespace);
   const { using, errors, warnings } = checkSheet(cells, spell);
@@ -44,12 +44,44 @@ async function find(pane: Pane): Promise<HTMLElement[]> {
   );
   return [
     message("warning", strings.check.found(sheet, using, errors.length, warnings.length)),
+    ...reenterButton(pane, sheet, errors, spell, again),
     ...group(strings.check.errors, explained),
     ...group(
       strings.check.warnings,
       warnings.map((found) => finding(pane, sheet, found, found.sentence)),
     ),
   ];
+}
+
+/**
+ * Cells of a workbook that was opened before the add-in was there may keep showing #NAME? until they
+ * are entered again, spelt as the host shows them and not as a file stores them.
+ */
+function reenterButton(
+  pane: Pane,
+  sheet: string,
+  errors: readonly FoundError[],
+  spell: (formula: string) => string,
+  again: () => void,
+): HTMLElement[] {
+  const stuck = errors
+    .filter(({ value }) => value === "#NAME?")
+    .map(({ address, formula }) => ({
+      address,
+      formula: toScreen(spell(formula), pane.reference.namespace),
+    }));
+  if (stuck.length === 0) return [];
+  const enter = () =>
+    pane.attempt(async () => {
+      const left = await reenter(sheet, stuck);
+      again();
+      pane.say(
+        left === 0
+          ? message("success", strings.check.reentered(stuck.length))
+          : message("warning", strings.check.stillUnknown(left)),
+      );
+    });
+  return [button(strings.check.reenter(stuck.length), () => void enter(), "primary")];
 }
 
 function group(title: string, items: readonly HTMLElement[]): HTMLElement[] {

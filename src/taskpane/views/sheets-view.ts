@@ -5,7 +5,8 @@ import { prepareSheets } from "../open-workbook";
 import { button, message, selectField } from "../components";
 import type { Pane } from "../pane";
 import { strings } from "../strings";
-import { addName, addSheets, names, sheetNames } from "../workbook";
+import { addSheets } from "../add-sheets";
+import { names, sheetNames } from "../workbook";
 import { outsideNote } from "./functions-view";
 
 /** The ready-made sheets, each added to the open workbook as new worksheets. */
@@ -47,28 +48,14 @@ async function addReadyMade(pane: Pane, sheet: ReadyMadeSheet, system: UnitSyste
     sheets: await sheetNames(),
     names: (await names()).map(({ name }) => name),
   };
-  const prepared = prepareSheets(sheet.pages(system), taken, pane.reference.namespace);
-  await addSheets(prepared, pane.host.has);
-  const added = strings.sheets.added(prepared.map(({ name }) => name));
-  const refused = await addFunctions(prepared.flatMap(({ functions }) => functions));
-  pane.say(
-    refused.length === 0
-      ? message("success", added)
-      : message("warning", `${added} ${strings.sheets.refused(refused)}`),
-  );
-}
-
-/** The function names of a page of its own; no other cell depends on them, so a refusal is only said. */
-async function addFunctions(
-  functions: readonly { readonly name: string; readonly formula: string }[],
-): Promise<string[]> {
-  const refused: string[] = [];
-  for (const { name, formula } of functions) {
-    try {
-      if ((await addName({ name, formula, comment: "" })) === "no LAMBDA") refused.push(name);
-    } catch {
-      refused.push(name);
-    }
-  }
-  return refused;
+  const book = prepareSheets(sheet.pages(system), taken, pane.reference.namespace, system);
+  const { extras, functions } = await addSheets(book, pane.host);
+  const texts = [
+    strings.sheets.added(book.sheets.map(({ name }) => name)),
+    ...(extras.length === 0
+      ? []
+      : [strings.sheets.refusedParts(extras.map((part) => `${part.sheet}: ${part.what}`))]),
+    ...(functions.length === 0 ? [] : [strings.sheets.refused(functions)]),
+  ];
+  pane.say(message(texts.length === 1 ? "success" : "warning", texts.join(" ")));
 }

@@ -1,7 +1,7 @@
 import { KILOPASCAL, ZERO_CELSIUS } from "../ground/unit-factors";
 
 /**
- * Saturation vapour pressure over water, the form of Tetens (1930):
+ * Saturation vapor pressure over water, the form of Tetens (1930):
  *
  *     e°(T) = 0.6108 exp(17.27 T / (T + 237.3))      kPa; T in °C
  *
@@ -13,7 +13,7 @@ const SLOPE = 17.27;
 const OFFSET = 237.3; // °C
 
 /** Pa, at a temperature in K. */
-export function saturationVapourPressure(temperature: number): number {
+export function saturationVaporPressure(temperature: number): number {
   const celsius = temperature - ZERO_CELSIUS;
   return KILOPASCAL * AT_ZERO * Math.exp((SLOPE * celsius) / (celsius + OFFSET));
 }
@@ -23,21 +23,21 @@ export function saturationVapourPressure(temperature: number): number {
  * curve bends and the value at the mean temperature would be too low. Example: 24.5 and 15 °C give
  * 2.39 kPa (Example 3).
  */
-export function meanSaturationVapourPressure(coldest: number, warmest: number): number {
-  return (saturationVapourPressure(coldest) + saturationVapourPressure(warmest)) / 2;
+export function meanSaturationVaporPressure(coldest: number, warmest: number): number {
+  return (saturationVaporPressure(coldest) + saturationVaporPressure(warmest)) / 2;
 }
 
 /**
- * The temperature, K, at which air of this vapour pressure (Pa, above 0) is saturated, its dew
+ * The temperature, K, at which air of this vapor pressure (Pa, above 0) is saturated, its dew
  * point: equation 11 solved for T, T = 237.3 L / (17.27 − L) with L = ln(e / 0.6108).
  */
-export function saturationTemperature(vapourPressure: number): number {
-  const logarithm = Math.log(vapourPressure / KILOPASCAL / AT_ZERO);
+export function saturationTemperature(vaporPressure: number): number {
+  const logarithm = Math.log(vaporPressure / KILOPASCAL / AT_ZERO);
   return ZERO_CELSIUS + (OFFSET * logarithm) / (SLOPE - logarithm);
 }
 
 /**
- * How fast saturation vapour pressure rises with temperature, Pa/K:
+ * How fast saturation vapor pressure rises with temperature, Pa/K:
  *
  *     Δ = 4098 e°(T) / (T + 237.3)²      kPa/°C; T in °C
  *
@@ -45,5 +45,5 @@ export function saturationTemperature(vapourPressure: number): number {
  */
 export function saturationSlope(temperature: number): number {
   const celsius = temperature - ZERO_CELSIUS;
-  return (4098 * saturationVapourPressure(temperature)) / (celsius + OFFSET) ** 2;
+  return (4098 * saturationVaporPressure(temperature)) / (celsius + OFFSET) ** 2;
 }

@@ -1,27 +1,35 @@
 import { IPS_PE, ISO_PE, type PipeSeries, SIDR } from "../tables/pipe-sizes";
 import { NoAnswer } from "../ground/domain-error";
-import { INCH, MILLIMETRE } from "../ground/unit-factors";
+import { INCH, MILLIMETER } from "../ground/unit-factors";
 
-/**
- * Mean inside diameter of polyethylene pipe from a dimension standard, m: mean outside diameter
- * less twice the mean wall. `size` and `rating` are the standard's own: nominal outside diameter in
- * mm with SDR, nominal inches with DR, nominal inches with SIDR.
- */
-export function pipeInside(series: PipeSeries, size: number, rating: number): number {
-  return INSIDE_BY_SERIES[series](size, rating);
+/** A pipe as its dimension standard means it, m: tolerances taken in the middle. */
+export interface PipeDimensions {
+  readonly outside: number;
+  readonly inside: number;
 }
 
-const INSIDE_BY_SERIES: Readonly<Record<PipeSeries, (size: number, rating: number) => number>> = {
-  "ISO PE": isoInside,
-  "IPS PE": ipsInside,
-  SIDR: sidrInside,
+/**
+ * Mean outside and inside diameter of polyethylene pipe from a dimension standard, m: the bore is
+ * the outside less twice the mean wall. `size` and `rating` are the standard's own: nominal outside
+ * diameter in mm with SDR, nominal inches with DR, nominal inches with SIDR.
+ */
+export function pipeDimensions(series: PipeSeries, size: number, rating: number): PipeDimensions {
+  return DIMENSIONS_BY_SERIES[series](size, rating);
+}
+
+const DIMENSIONS_BY_SERIES: Readonly<
+  Record<PipeSeries, (size: number, rating: number) => PipeDimensions>
+> = {
+  "ISO PE": isoDimensions,
+  "IPS PE": ipsDimensions,
+  SIDR: sidrDimensions,
 };
 
 /**
  * Outside diameter and wall in the middle of what the standard allows.
- * Example: 63 mm SDR 17 is 63.2 − 3.8 − 4.3 = 55.1 mm.
+ * Example: 63 mm SDR 17 is 63.2 mm outside, and 63.2 − 3.8 − 4.3 = 55.1 mm inside.
  */
-function isoInside(size: number, rating: number): number {
+function isoDimensions(size: number, rating: number): PipeDimensions {
   const entry = ISO_PE.get(size);
   if (entry === undefined) throw noSize("ISO PE", size, [...ISO_PE.keys()], "mm");
   const wall = entry.walls.get(rating);
@@ -30,33 +38,41 @@ function isoInside(size: number, rating: number): number {
   }
   const [leastWall, greatestWall] = wall;
   const outside = (size + entry.greatestOutside) / 2;
-  return (outside - leastWall - greatestWall) * MILLIMETRE;
+  return {
+    outside: outside * MILLIMETER,
+    inside: (outside - leastWall - greatestWall) * MILLIMETER,
+  };
 }
 
 /**
- * The wall averages 6 % above the least one, OD/DR, so the bore is OD − 2.12 OD/DR.
+ * Two walls average 6% above the least ones, so 2.12 of those.
  * Source: Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6.
- * Example: 2 in DR 11 is 2.375 − 2.12 × 0.2159 = 1.917 in.
+ * Example: 2 in DR 11 is 2.375 − 2.12 × 0.2159 = 1.917 in inside.
  */
 const MEAN_WALLS = 2.12;
 
-function ipsInside(size: number, rating: number): number {
+function ipsDimensions(size: number, rating: number): PipeDimensions {
   const outside = IPS_PE.outside.get(size);
   if (outside === undefined) throw noSize("IPS PE", size, [...IPS_PE.outside.keys()], "in");
   const listed = IPS_PE.ratings.filter((ratio) => outside / ratio >= IPS_PE.leastWall);
   if (!(listed as readonly number[]).includes(rating)) {
     throw noRating("IPS PE", `${size} in`, "DR", rating, listed);
   }
-  return (outside - (MEAN_WALLS * outside) / rating) * INCH;
+  return { outside: outside * INCH, inside: (outside - (MEAN_WALLS * outside) / rating) * INCH };
 }
 
-function sidrInside(size: number, rating: number): number {
+/**
+ * The bore is controlled; the outside is the bore and two mean walls, so it grows with the wall.
+ * Example: 2 in SIDR 15 is 2.067 + 2.12 × 0.138 = 2.359 in outside.
+ */
+function sidrDimensions(size: number, rating: number): PipeDimensions {
   const inside = SIDR.inside.get(size);
   if (inside === undefined) throw noSize("SIDR", size, [...SIDR.inside.keys()], "in");
   if (!(SIDR.ratings as readonly number[]).includes(rating)) {
     throw noRating("SIDR", `${size} in`, "SIDR", rating, SIDR.ratings);
   }
-  return inside * INCH;
+  const wall = Math.max(inside / rating, SIDR.leastWall);
+  return { outside: (inside + MEAN_WALLS * wall) * INCH, inside: inside * INCH };
 }
 
 function noSize(series: PipeSeries, size: number, listed: readonly number[], unit: string) {

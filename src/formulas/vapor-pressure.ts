@@ -1,5 +1,5 @@
 /**
- * Vapour pressure of water over the liquid, with τ = 1 − T/T_c:
+ * Vapor pressure of water over the liquid, with τ = 1 − T/T_c:
  *
  *     ln(p/p_c) = (T_c/T) (a₁τ + a₂τ^1.5 + a₃τ³ + a₄τ^3.5 + a₅τ⁴ + a₆τ^7.5)
  *
@@ -19,8 +19,8 @@ const TERMS: readonly (readonly [coefficient: number, exponent: number])[] = [
   [1.80122502, 7.5],
 ];
 
-/** Vapour pressure, Pa absolute, at a temperature (K). */
-export function vapourPressure(temperature: number): number {
+/** Vapor pressure, Pa absolute, at a temperature (K). */
+export function vaporPressure(temperature: number): number {
   const tau = 1 - temperature / CRITICAL_TEMPERATURE;
   const sum = TERMS.reduce(
     (total, [coefficient, exponent]) => total + coefficient * tau ** exponent,

@@ -1,0 +1,159 @@
+import { nearestHydrant, leavesField } from "../../src/formulas/feeder-reach";
+import { fewestHydrants, type NearEnd } from "../../src/formulas/hydrants";
+import { Chance } from "../support/chance";
+
+const ends = (places: readonly (readonly [number, number])[], run = 1): NearEnd[] =>
+  places.map(([x, y], i) => ({ position: i + 1, run, x, y }));
+
+/** A row of near ends along an edge that bends. */
+function randomRow(chance: Chance, count: number): [number, number][] {
+  let [x, y, heading] = [0, 0, 0];
+  return Array.from({ length: count }, () => {
+    heading += 0.8 * (chance.next() - 0.5);
+    x += 50 * Math.sin(heading);
+    y += 50 * Math.cos(heading);
+    return [x, y];
+  });
+}
+
+describe("fewest hydrants", () => {
+  test("reach every near end that they serve, and stand where the farthest is nearest", () => {
+    const chance = new Chance(11);
+    for (let n = 0; n < 60; n++) {
+      const row = ends(randomRow(chance, 2 + chance.whole(20)));
+      const reach = 20 + 200 * chance.next();
+      const hydrants = fewestHydrants(row, reach);
+      let next = 1;
+      for (const hydrant of hydrants) {
+        expect(hydrant.firstPosition).toBe(next);
+        next = hydrant.lastPosition + 1;
+        const group = row.slice(hydrant.firstPosition - 1, hydrant.lastPosition);
+        const farthest = (x: number, y: number) =>
+          Math.max(...group.map((end) => Math.hypot(end.x - x, end.y - y)));
+        expect(hydrant.farthest).toBeCloseTo(farthest(hydrant.x, hydrant.y), 9);
+        expect(hydrant.farthest).toBeLessThanOrEqual(reach * (1 + 1e-8));
+        // No place on the pieces between the near ends is better.
+        let best = Infinity;
+        for (let piece = 0; piece + 1 < row.length; piece++) {
+          for (let share = 0; share <= 1; share += 0.02) {
+            const x = row[piece].x + share * (row[piece + 1].x - row[piece].x);
+            const y = row[piece].y + share * (row[piece + 1].y - row[piece].y);
+            best = Math.min(best, farthest(x, y));
+          }
+        }
+        expect(best).toBeGreaterThan(hydrant.farthest - 1e-6);
+      }
+      expect(next).toBe(row.length + 1);
+    }
+  });
+
+  test("are as few as trying every way to split the row gives", () => {
+    const chance = new Chance(12);
+    const STEPS = 200;
+    for (let n = 0; n < 40; n++) {
+      const places = randomRow(chance, 2 + chance.whole(8));
+      const row = ends(places);
+      const reach = 40 + 120 * chance.next();
+      const candidates = places.slice(1).flatMap(([x, y], i) =>
+        Array.from({ length: STEPS + 1 }, (_, step) => {
+          const share = step / STEPS;
+          return [
+            places[i][0] + share * (x - places[i][0]),
+            places[i][1] + share * (y - places[i][1]),
+          ];
+        }),
+      );
+      const serves = (from: number, to: number, slack: number) =>
+        candidates.some(([x, y]) =>
+          places
+            .slice(from, to)
+            .every((end) => Math.hypot(end[0] - x, end[1] - y) <= reach + slack),
+        );
+      // fewest[k]: hydrants for the first k near ends; a slack of half a step's length bounds from below.
+      const fewest = (slack: number) => {
+        const least = [0];
+        for (let to = 1; to <= row.length; to++) {
+          least[to] = Infinity;
+          for (let from = 0; from < to; from++) {
+            if (serves(from, to, slack)) least[to] = Math.min(least[to], least[from] + 1);
+          }
+        }
+        return least[row.length];
+      };
+      const found = fewestHydrants(row, reach).length;
+      expect(found).toBeLessThanOrEqual(fewest(0));
+      expect(found).toBeGreaterThanOrEqual(fewest(50 / STEPS));
+    }
+  });
+
+  test("one near end has its own; second runs have hydrants of their own", () => {
+    expect(fewestHydrants(ends([[3, 4]]), 1)).toEqual([
+      { x: 3, y: 4, farthest: 0, firstPosition: 1, lastPosition: 1, run: 1 },
+    ]);
+    const both = [
+      ...ends([
+        [0, 0],
+        [0, 10],
+      ]),
+      ...ends(
+        [
+          [90, 0],
+          [90, 10],
+        ],
+        2,
+      ),
+    ];
+    expect(
+      fewestHydrants(both, 6).map(({ x, y, run }) => [x, Math.round(y * 1e6) / 1e6, run]),
+    ).toEqual([
+      [0, 5, 1],
+      [90, 5, 2],
+    ]);
+  });
+
+  test("near ends at one place share one", () => {
+    const row = ends([
+      [5, 5],
+      [5, 5],
+      [5, 5],
+    ]);
+    expect(fewestHydrants(row, 1)).toMatchObject([
+      { firstPosition: 1, lastPosition: 3, farthest: 0 },
+    ]);
+  });
+});
+
+test("the nearest hydrant, of two as near the first", () => {
+  const hydrants = [
+    { x: 0, y: 0 },
+    { x: 10, y: 0 },
+  ];
+  expect(nearestHydrant({ x: 7, y: 4 }, hydrants)).toEqual({ hydrant: 1, distance: 5 });
+  expect(nearestHydrant({ x: 5, y: 0 }, hydrants)).toEqual({ hydrant: 0, distance: 5 });
+});
+
+test("a straight way leaves a field where a piece of it lies outside", () => {
+  const el = [
+    [0, 0],
+    [20, 0],
+    [20, 10],
+    [10, 10],
+    [10, 20],
+    [0, 20],
+  ].map(([x, y]) => ({ x, y }));
+  const leaves = (x: number, y: number, X: number, Y: number) =>
+    leavesField(el, { x, y }, { x: X, y: Y });
+  expect(leaves(1, 1, 19, 9)).toBe(false);
+  // Across the inner corner.
+  expect(leaves(5, 19, 19, 5)).toBe(true);
+  expect(leaves(5, 19, 5, 21)).toBe(true);
+  expect(leaves(-1, 5, 1, 5)).toBe(true);
+  // Along an edge, on an edge, through the inner corner.
+  expect(leaves(0, 0, 0, 20)).toBe(false);
+  expect(leaves(0, 3, 20, 3)).toBe(false);
+  expect(leaves(5, 15, 15, 5)).toBe(false);
+  expect(leaves(10, 12, 10, 18)).toBe(false);
+  // No way at all.
+  expect(leaves(3, 3, 3, 3)).toBe(false);
+  expect(leaves(15, 15, 15, 15)).toBe(true);
+});

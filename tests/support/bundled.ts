@@ -1,0 +1,27 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { buildSync } from "esbuild";
+
+const root = join(__dirname, "../..");
+const cache = join(root, "node_modules", ".cache");
+
+/**
+ * A module of the build that evaluates workbooks. The formula engine is made of ES modules, which jest
+ * cannot load, so they are first put into one file; each worker has its own.
+ */
+export function bundled<Module>(name: string): Module {
+  mkdirSync(cache, { recursive: true });
+  const bundle = join(cache, `${name}-${process.env.JEST_WORKER_ID ?? "1"}.cjs`);
+  buildSync({
+    entryPoints: [join(root, "build", `${name}.ts`)],
+    outfile: bundle,
+    bundle: true,
+    platform: "node",
+    format: "cjs",
+    logLevel: "error",
+    // Paths of the project, for the place of the bundle is another.
+    define: { __dirname: JSON.stringify(join(root, "build")) },
+  });
+  // eslint-disable-next-line @typescript-eslint/no-require-imports
+  return require(bundle) as Module;
+}
