@@ -2,30 +2,36 @@ import { InvalidInput, NoAnswer } from "../ground/domain-error";
 
 type SheetFunction = (...cells: never[]) => unknown;
 
-/**
- * Wraps a sheet function for the host: a domain error becomes the host's own error with its message
- * (only #VALUE! and #N/A show one), anything unexpected becomes a #VALUE! that says so, and no
- * result that is not finite leaves.
- */
-export function guard(sheetFunction: SheetFunction): (...cells: unknown[]) => unknown {
-  return (...cells) => {
-    try {
-      return finite(sheetFunction(...(withoutInvocation(cells) as never[])));
-    } catch (error) {
-      throw hostError(error);
-    }
-  };
+/** A sheet function as every host gets it: a value or a table of finite cells, or a CellError. */
+export type GuardedFunction = (...cells: unknown[]) => unknown;
+
+/** The only two errors that every host has and that show their message where one is shown. */
+export type CellErrorCode = "#VALUE!" | "#N/A";
+
+/** An error for a cell, whatever the host: a host's adapter turns it into that host's own. */
+export class CellError extends Error {
+  override name = "CellError";
+
+  constructor(
+    readonly code: CellErrorCode,
+    message: string,
+  ) {
+    super(message);
+  }
 }
 
 /**
- * Hosts append an invocation object; with stale metadata it stands in the place of a newer optional
- * argument. It is a plain object without a data type's `type`, and means "omitted".
+ * Wraps a sheet function for any host: a domain error becomes a CellError with its message,
+ * anything unexpected becomes a #VALUE! that says so, and no result that is not finite leaves.
  */
-function withoutInvocation(cells: unknown[]): unknown[] {
-  const last = cells[cells.length - 1];
-  const isInvocation =
-    typeof last === "object" && last !== null && !Array.isArray(last) && !("type" in last);
-  return isInvocation ? cells.slice(0, -1) : cells;
+export function guard(sheetFunction: SheetFunction): GuardedFunction {
+  return (...cells) => {
+    try {
+      return finite(sheetFunction(...(cells as never[])));
+    } catch (error) {
+      throw cellError(error);
+    }
+  };
 }
 
 function finite(result: unknown): unknown {
@@ -38,10 +44,9 @@ function finite(result: unknown): unknown {
   return result;
 }
 
-function hostError(error: unknown): CustomFunctions.Error {
-  const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
-  if (error instanceof NoAnswer) return new CustomFunctions.Error(notAvailable, error.message);
-  if (error instanceof InvalidInput) return new CustomFunctions.Error(invalidValue, error.message);
+function cellError(error: unknown): CellError {
+  if (error instanceof NoAnswer) return new CellError("#N/A", error.message);
+  if (error instanceof InvalidInput) return new CellError("#VALUE!", error.message);
   const message = error instanceof Error ? error.message : String(error);
-  return new CustomFunctions.Error(invalidValue, `the function failed: ${message}`);
+  return new CellError("#VALUE!", `the function failed: ${message}`);
 }

@@ -50,12 +50,12 @@ export function rotation(round: Round): Turn[] {
         `give dayhours ${HOURS_A_DAY} where a set runs on unattended`,
     );
   }
-  const daysEach = perDay < 1 ? daysASet(set, move) : 1;
+  const daysEach = daysASet(set, move);
   const setsEach = Math.max(1, perDay);
   const workingDays = DAYS_A_WEEK - daysOff;
   const blocks = shareOut(positions, Math.min(lines, positions));
   const turns: Turn[] = [];
-  for (let turn = 0; turn < blocks[0].length; turn++) {
+  blocks[0].forEach((_, turn) => {
     const worked = Math.floor(turn / setsEach) * daysEach;
     const weekends = Math.floor(worked / workingDays) * daysOff;
     const hours = withoutDust(start + (turn % setsEach) * (set + move));
@@ -66,7 +66,7 @@ export function rotation(round: Round): Turn[] {
       const position = block[back ? block.length - 1 - turn : turn];
       turns.push({ day, hour, line: line + 1, position });
     });
-  }
+  });
   return turns;
 }
 

@@ -1,6 +1,5 @@
-import { guard } from "../boundary/guard";
-import { sheetFunctions } from "./index";
+import { inExcel } from "../hosts/excel";
+import { guardedFunctions } from "./guarded";
 
 /** The entry of functions.js: hands every function to the host under its id. */
-for (const [id, sheetFunction] of sheetFunctions)
-  CustomFunctions.associate(id, guard(sheetFunction));
+for (const [id, guarded] of guardedFunctions) CustomFunctions.associate(id, inExcel(guarded));

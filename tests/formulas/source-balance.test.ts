@@ -53,6 +53,8 @@ test("no water appears or vanishes, and none is held beyond full", () => {
 test("a need that takes all there is is not short by what rounding leaves", () => {
   const third = { need: 0.1 + 0.2, inflow: 0, loss: 0 };
   expect(sourceBalance(0.3, [third])).toEqual([{ held: 0, short: 0, over: 0 }]);
+  const large = { need: (0.1 + 0.2) * 1e9, inflow: 0, loss: 0 };
+  expect(sourceBalance(0.3 * 1e9, [large])).toEqual([{ held: 0, short: 0, over: 0 }]);
   expect(sourceBalance(0.3, [{ need: 0, inflow: 0.1, loss: 0.1 }])).toEqual([
     { held: 0.3, short: 0, over: 0 },
   ]);

@@ -19,7 +19,7 @@ describe("CROP.ROOT", () => {
     for (const crop of ["moss", "wheat", "beans"]) {
       const error = callError("CROP.ROOT", crop);
       expect(error.code).toBe("#VALUE!");
-      expect(error.message).toContain('. It must be one of "alfalfa hay", ');
+      expect(error.message).toContain(' It must be one of "alfalfa hay", ');
       expect(error.message).toMatch(/^unknown crop ".*"rotated pasture", .*"walnut orchard"$/);
     }
     expect(callError("CROP.ROOT", "").message).toMatch(/^crop is missing: it must be one of/);

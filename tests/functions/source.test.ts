@@ -76,6 +76,10 @@ describe("SOURCE.BALANCE", () => {
     expect(message(100, needs, "US", 0, [[1], [2], [3], [4], [5]])).toBe(
       "losses must have one value or one a month; got 5 for 4 months of needs",
     );
+    expect(message(100, needs, "US", [[1], [null], [3], [4]])).toMatch(
+      /^inflows value 2 is missing/,
+    );
+    expect(message(100, needs, "US", [[1], [2], [3], [null]])).toMatch(/got 3 for 4 months/);
     const long = Array.from({ length: 121 }, () => [1]);
     expect(message(100, long)).toBe("needs must have at most 120 months; got 121");
     expect(callTable("SOURCE.BALANCE", 100, long.slice(1))).toHaveLength(121);

@@ -249,7 +249,8 @@ function bad(id: string): { name: string; label: string; value: Typed }[] {
         "list" in allowed
           ? ["no such thing", null]
           : [
-              allowed.low - 1,
+              // An optional 0 is a blank, as hosts hand blanks over.
+              ...(allowed.optional === true && allowed.low === 1 ? [] : [allowed.low - 1]),
               allowed.high + 1,
               "22 acres",
               ...(allowed.whole === true ? [allowed.low + 0.5] : []),

@@ -32,7 +32,7 @@ export const season = workbook({
   answers: [
     [
       "How many hours, when do I move, what should the far gauge read?",
-      `=IF(SetsPerDay<1, ${SET_TOO_LONG}, "Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&IF(SetsPerDay=1, " set", " sets")&" a day with each line, "&FIXED(RoundDays, 0)&" days to cover the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&".")`,
+      `=IF(SetsPerDay=0, ${SET_TOO_LONG}, "Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&IF(SetsPerDay=1, " set", " sets")&" a day with each line, "&FIXED(RoundDays, 0)&" days to cover the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&".")`,
     ],
     [
       "How evenly does it water, and how much energy does it take?",
@@ -40,7 +40,7 @@ export const season = workbook({
     ],
     [
       "How many lines, what does the water cost?",
-      `=IF(SetsPerDay<1, "The set does not fit the day: see above.", LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power and labor cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
+      `=IF(SetsPerDay=0, "The set does not fit the day: see above.", LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power and labor cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
     ],
   ],
   field: bluestemFlat,
@@ -183,17 +183,17 @@ function seasonCells(page: PageBuilder, field: Field): void {
   });
   found.result(
     "Lines needed",
-    '=IF(SetsPerDay<1, "set too long", IRRIG.SYSTEM.LINES(Positions, SetsPerDay, RotationDays))',
+    '=IF(SetsPerDay=0, "set too long", IRRIG.SYSTEM.LINES(Positions, SetsPerDay, RotationDays))',
     { name: "LinesNeeded", format: "0" },
   );
   found.result(
     "Days to cover the field",
-    '=IF(SetsPerDay<1, "set too long", ROUNDUP(ROUNDUP(Positions/Running, 0)/SetsPerDay, 0))',
+    '=IF(SetsPerDay=0, "set too long", ROUNDUP(ROUNDUP(Positions/Running, 0)/SetsPerDay, 0))',
     { name: "RoundDays", unit: { word: "days" }, format: "0" },
   );
   found.result(
     "Flow needed",
-    '=IF(SetsPerDay<1, "set too long", IRRIG.SYSTEM.CAPACITY(Area, NetDepth/Efficiency, RotationDays, SetHours*SetsPerDay, Units))',
+    '=IF(SetsPerDay=0, "set too long", IRRIG.SYSTEM.CAPACITY(Area, NetDepth/Efficiency, RotationDays, SetHours*SetsPerDay, Units))',
     { name: "FieldFlow", unit: "flow" },
   );
   found.result("Flow that the lines take", "=AllFlow", { unit: "flow" });
@@ -217,15 +217,15 @@ function seasonCells(page: PageBuilder, field: Field): void {
   );
   check(
     "Lines running",
-    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(Running>=LinesNeeded, "OK", Running&IF(Running=1, " line runs; ", " lines run; ")&LinesNeeded&" are needed: run more, or irrigate less often."))`,
+    `=IF(SetsPerDay=0, ${WAITS_FOR_SET}, IF(Running>=LinesNeeded, "OK", Running&IF(Running=1, " line runs; ", " lines run; ")&LinesNeeded&" are needed: run more, or irrigate less often."))`,
   );
   check(
     "Flow and the field",
-    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(AllFlow>=FieldFlow*0.995, "OK", "The lines take "&FIXED(AllFlow, 1)&" "&${unitText("flow")}&"; the field needs "&FIXED(FieldFlow, 1)&" "&${unitText("flow")}&": run more lines, or longer sets."))`,
+    `=IF(SetsPerDay=0, ${WAITS_FOR_SET}, IF(AllFlow>=FieldFlow*0.995, "OK", "The lines take "&FIXED(AllFlow, 1)&" "&${unitText("flow")}&"; the field needs "&FIXED(FieldFlow, 1)&" "&${unitText("flow")}&": run more lines, or longer sets."))`,
   );
   check(
     "Pond and the season",
-    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(PondDays="always", "OK", IF(PondDays>=SeasonDays, "OK", "The pond lasts "&FIXED(PondDays, 0)&" days of irrigating; the season needs "&FIXED(SeasonDays, 0)&" days: find more water, or irrigate less.")))`,
+    `=IF(SetsPerDay=0, ${WAITS_FOR_SET}, IF(PondDays="always", "OK", IF(PondDays>=SeasonDays, "OK", "The pond lasts "&FIXED(PondDays, 0)&" days of irrigating; the season needs "&FIXED(SeasonDays, 0)&" days: find more water, or irrigate less.")))`,
   );
   page.below(checks);
 
@@ -268,7 +268,7 @@ function seasonCells(page: PageBuilder, field: Field): void {
   cost.unitOfLast(
     `=IF(Power="electric", "kWh", IF(Power="natural gas", ${either("1000 ft³", "m³")}, ${either("gal", "L")}))`,
   );
-  cost.result("Days of irrigating", '=IF(SetsPerDay<1, "set too long", PumpHours/PumpingHours)', {
+  cost.result("Days of irrigating", '=IF(SetsPerDay=0, "set too long", PumpHours/PumpingHours)', {
     name: "SeasonDays",
     unit: { word: "days" },
     format: "#,##0",
@@ -366,7 +366,7 @@ function rotationPage(field: Field): PagePlan {
       page.gap();
       page.spill(
         "A",
-        `=IF(SetsPerDay<1, ${SET_TOO_LONG}, IRRIG.SET.PLAN(Running, Positions, SetHours, MoveHours, DayHours, StartHour))`,
+        `=IF(SetsPerDay=0, ${SET_TOO_LONG}, IRRIG.SET.PLAN(Running, Positions, SetHours, MoveHours, DayHours, StartHour))`,
         {
           rows: field.positions + 1,
           reserved: MOST_SETS + 1,

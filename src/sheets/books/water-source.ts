@@ -93,7 +93,7 @@ function waterSource(page: PageBuilder, field: Field): void {
   });
   found.result(
     "The pond lasts",
-    '=IF(SetsPerDay<1, "set too long", IF(AllFlow*PumpingHours<=Inflow*24, "always", IRRIG.SOURCE.DAYS(Pond, AllFlow, PumpingHours, Units, Inflow)))',
+    '=IF(SetsPerDay=0, "set too long", IF(AllFlow*PumpingHours<=Inflow*24, "always", IRRIG.SOURCE.DAYS(Pond, AllFlow, PumpingHours, Units, Inflow)))',
     { name: "PondDays", unit: { word: "days" }, format: "0" },
   );
   page.below(given, found);

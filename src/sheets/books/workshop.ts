@@ -676,7 +676,7 @@ function soilCells(page: PageBuilder, field: Field): void {
   });
   steps.worked(
     "Lines for the field",
-    '=IF(LessonSets<1, "set too long", IRRIG.SYSTEM.LINES(Positions, LessonSets, 7))',
+    '=IF(LessonSets=0, "set too long", IRRIG.SYSTEM.LINES(Positions, LessonSets, 7))',
     { format: "0" },
   );
   page.below(steps);

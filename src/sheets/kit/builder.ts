@@ -407,7 +407,7 @@ export class PageBuilder {
     const count = Math.max(...columns.map((part) => part.rows.length));
     const [first] = columns;
     const rowLabel = (i: number) =>
-      first.role === "label" && typeof first.rows[i] === "string"
+      first.role === "label" && typeof first.rows[i] === "string" && !first.rows[i].startsWith("=")
         ? first.rows[i].replace(/^'/, "")
         : undefined;
     let at = columnOf(column);

@@ -105,7 +105,7 @@ function placed(pages: readonly Page[], role: SheetCell["role"]): Placed[] {
 function checksPage(pages: readonly Page[], system: UnitSystem): Page {
   const checks = placed(pages, "check");
   const inputs = placed(pages, "input");
-  const page = new PageBuilder("Checks", system, [40, 14, 40, 60]);
+  const page = new PageBuilder("Checks", system, [62, 14, 44, 70]);
   page.title("Checks and limits");
   page.freeze();
   page.purpose(

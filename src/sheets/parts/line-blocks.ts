@@ -111,13 +111,13 @@ export const OFFICER_ANSWER = `="Uniformity (CU) "&FIXED(LineCU, 2)&" along the 
 
 export const GROWER_QUESTION = "How many hours, when do I move, what should the far gauge read?";
 
-export const GROWER_ANSWER = `=IF(SetsPerDay<1, ${SET_TOO_LONG}, "Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&IF(SetsPerDay=1, " set", " sets")&" a day with each line, "&FIXED(RoundDays, 0)&" days to cover the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&".")`;
+export const GROWER_ANSWER = `=IF(SetsPerDay=0, ${SET_TOO_LONG}, "Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&IF(SetsPerDay=1, " set", " sets")&" a day with each line, "&FIXED(RoundDays, 0)&" days to cover the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&".")`;
 
 export const DEALER_QUESTION = "How many sprinklers, which rolls, what total?";
 
 /** Whole days, each line with a block of positions of its own, whole sets a day. */
 const ROUND_DAYS =
-  'IF(SetsPerDay<1, "set too long", ROUNDUP(ROUNDUP(Positions/Lines, 0)/SetsPerDay, 0))';
+  'IF(SetsPerDay=0, "set too long", ROUNDUP(ROUNDUP(Positions/Lines, 0)/SetsPerDay, 0))';
 
 /**
  * The planned inlet pressure and the line solved at the lateral inlet's: as planned where a line is

@@ -7,7 +7,7 @@ import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "./sentences";
  */
 export function planChecks(checks: Block): void {
   const check = (label: string, formula: string) => checks.check(label, formula, SENTENCE_COLUMNS);
-  check("Set and the day", `=IF(SetsPerDay<1, ${SET_TOO_LONG}, "OK")`);
+  check("Set and the day", `=IF(SetsPerDay=0, ${SET_TOO_LONG}, "OK")`);
   check("Pressure along the line", "=IRRIG.CHECK.VARIATION(Variation, Limit)");
   check("Lowest pressure", `=${lowestPressure()}`);
   check("Highest pressure and the chart", "=IRRIG.CHECK.CHART(MostPressure, Chart)");
@@ -26,7 +26,7 @@ export function planChecks(checks: Block): void {
   check("Spacing and the wind", "=IRRIG.CHECK.SPACING(Spacing, Move, Wetted, Wind, Units)");
   check(
     "Days and the crop",
-    `=IF(SetsPerDay<1, ${WAITS_FOR_SET}, IF(RoundDays<=Interval+0.05, "OK", "It takes "&RoundDays&" days to cover the field; the crop uses up the depth in "&FIXED(Interval, 1)&": use more lines, or a shorter round."))`,
+    `=IF(SetsPerDay=0, ${WAITS_FOR_SET}, IF(RoundDays<=Interval+0.05, "OK", "It takes "&RoundDays&" days to cover the field; the crop uses up the depth in "&FIXED(Interval, 1)&": use more lines, or a shorter round."))`,
   );
 }
 

@@ -194,7 +194,7 @@ export function supplyResults(block: Block): void {
   block.result(
     {
       text: "Pressure rating at that temperature",
-      formula: '="Pressure rating of "&Material&", SDR "&WeakestSDR&", that warm"',
+      formula: '="Rating, "&Material&" SDR "&WeakestSDR&", that warm"',
     },
     '=IRRIG.PIPE.RATING(Material, WeakestSDR, Units, WallTemperature, IF(OR(Material="PE100", Material="PE80"), "ISO PE", "IPS PE"))',
     { name: "PipeRating", unit: "pressure" },
