@@ -20,7 +20,7 @@ import {
   fewestRunning,
   givenTime,
   linesInTime,
-  neededDailySets,
+  neededDay,
   neededTime,
   setsOfALine,
 } from "./plan-schedule";
@@ -33,12 +33,6 @@ export interface Choice {
   readonly pressure: number;
   readonly tubing: TubingChoice;
   readonly feeder: number;
-}
-
-/** What a limit allows and what a design comes to. */
-export interface Use {
-  readonly value: number;
-  readonly allowed: number;
 }
 
 /** A choice with all that follows from it, SI; over all runs of the field. */
@@ -60,7 +54,8 @@ export interface Design {
   readonly feederLength: number;
   readonly capital: number;
   readonly year: YearlyCost;
-  readonly uses: Readonly<Record<LimitName, Use>>;
+  /** What it comes to, to be held against each limit's allowance. */
+  readonly uses: Readonly<Record<LimitName, number>>;
 }
 
 /** How a line in the field is solved; the state under more pressure is asked for only where it differs. */
@@ -134,7 +129,6 @@ export function workOut(
   const volume = sumOver(laid, state, ({ inflow }) => inflow) * setTime;
   const sprinkler = problem.sprinklers[choice.sprinkler];
   const busiest = setsOfALine(laid.sets, lines);
-  const cycle = setTime + terms.moveTime;
   return {
     choice,
     lines,
@@ -149,38 +143,57 @@ export function workOut(
     capital,
     year: costs.year(capital, volume, pumpHead, laid.sets),
     uses: {
-      ...usesOfPlacing(terms, laid, sprinkler, pressure),
-      variation: { value: (highest - pressure) / average, allowed: terms.variation },
-      speed: { value: fastest, allowed: terms.speed },
-      intake: { value: mostHeadFlow / area, allowed: terms.intake },
-      chart: { value: beyondChart(sprinkler, pressure, highest), allowed: 0 },
-      "set hours": { value: needed, allowed: terms.setTime ?? Infinity },
-      "day hours": {
-        value: neededDailySets(terms, busiest) * cycle,
-        allowed: terms.dayTime,
-      },
-      days: { value: busiest / perDay, allowed: terms.days },
-      "pump flow": { value: lines * flow, allowed: terms.pumpFlow },
-      "pump head": { value: pumpHead, allowed: terms.pumpHead },
-      "share of rating": { value: Math.max(0, atRest) / weakest, allowed: terms.shareOfRating },
+      ...usesOfPlacing(laid, sprinkler, pressure),
+      variation: (highest - pressure) / average,
+      speed: fastest,
+      intake: mostHeadFlow / area,
+      chart: beyondChart(sprinkler, pressure, highest),
+      "set hours": needed,
+      "day hours": neededDay(terms, busiest, setTime),
+      days: busiest / perDay,
+      "pump flow": lines * flow,
+      "pump head": pumpHead,
+      "share of rating": Math.max(0, atRest) / weakest,
     },
   };
 }
 
 /** What is known before a line is laid in tubing. */
 export function usesOfPlacing(
-  terms: PlanTerms,
   laid: LaidField,
   sprinkler: PlanSprinkler,
   pressure: number,
-): Pick<Record<LimitName, Use>, "spacing" | "move" | "coverage"> {
+): Pick<Record<LimitName, number>, "spacing" | "move" | "coverage"> {
   const wetted = wettedDiameter(sprinkler, pressure);
-  const share = largestSpacing(1, terms.wind);
   return {
-    spacing: { value: laid.spacing / wetted, allowed: share.along },
-    move: { value: laid.move / wetted, allowed: share.between },
-    coverage: { value: laid.coverage, allowed: terms.coverage },
+    spacing: laid.spacing / wetted,
+    move: laid.move / wetted,
+    coverage: laid.coverage,
   };
+}
+
+/** The most that a limit allows; of the coverage the least. */
+export function allowance(terms: PlanTerms, name: LimitName): number {
+  switch (name) {
+    case "spacing":
+      return largestSpacing(1, terms.wind).along;
+    case "move":
+      return largestSpacing(1, terms.wind).between;
+    case "chart":
+      return 0;
+    case "set hours":
+      return terms.setTime ?? Infinity;
+    case "day hours":
+      return terms.dayTime;
+    case "pump flow":
+      return terms.pumpFlow;
+    case "pump head":
+      return terms.pumpHead;
+    case "share of rating":
+      return terms.shareOfRating;
+    default:
+      return terms[name];
+  }
 }
 
 /**
@@ -203,14 +216,15 @@ export function beyondChart(sprinkler: PlanSprinkler, lowest: number, highest: n
   return beyond > SLACK * highest ? beyond : 0;
 }
 
-/** Whether a design goes beyond a limit. */
-export function isOver(name: LimitName, { value, allowed }: Use): boolean {
+/** Whether a limit allows less than a value, or of the coverage asks for more. */
+export function isOver(terms: PlanTerms, name: LimitName, value: number): boolean {
+  const allowed = allowance(terms, name);
   return name === "coverage" ? value < allowed * (1 - SLACK) : value > allowed * (1 + SLACK);
 }
 
 /** Whether a design keeps to every limit but one. */
-export function keepsToLimits({ uses }: Design, without?: LimitName): boolean {
-  return LIMITS.every((name) => name === without || !isOver(name, uses[name]));
+export function keepsToLimits(terms: PlanTerms, { uses }: Design, without?: LimitName): boolean {
+  return LIMITS.every((name) => name === without || !isOver(terms, name, uses[name]));
 }
 
 /** Head, m, that the pump makes for the run that asks most of it, all lines running. */

@@ -1,6 +1,7 @@
 import { frictionPressureLoss } from "../formulas/friction";
 import { flowAtSpeed } from "../formulas/mean-speed";
 import { WATER_WEIGHT } from "../ground/constants";
+import { DAY } from "../ground/unit-factors";
 import { preparedHeadFlow } from "./head-flow";
 import type { LaidField } from "./laid-field";
 import type { PlanCosts } from "./plan-costs";
@@ -111,9 +112,9 @@ export class Prospect {
     const { problem, laid, without } = this;
     const { terms } = problem;
     const sprinkler = problem.sprinklers[this.sprinkler];
-    const placing = usesOfPlacing(terms, laid, sprinkler, this.pressure);
+    const placing = usesOfPlacing(laid, sprinkler, this.pressure);
     for (const name of ["spacing", "move", "coverage"] as const) {
-      if (name !== without && isOver(name, placing[name])) return true;
+      if (name !== without && isOver(terms, name, placing[name])) return true;
     }
     if (without !== "chart" && beyondChart(sprinkler, this.pressure, this.pressure) > 0)
       return true;
@@ -131,10 +132,17 @@ export class Prospect {
       linesInTime(terms, this.laid.sets, dailySets(terms, setTime, this.without), this.without);
     const fewest = of(this.shortestSet);
     if (fewest === 0) return [];
-    // Where the longest set fits no day, those that pass are shorter: one a day, or fewer lines.
-    const oneADay = linesInTime(terms, this.laid.sets, 1, this.without);
-    const most = Math.max(fewest, of(this.longestSet) || oneADay || this.laid.sets);
+    const most = Math.max(fewest, of(this.longestSet) || this.mostLines());
     return Array.from({ length: most - fewest + 1 }, (_, i) => fewest + i);
+  }
+
+  /** Where the longest set comes round in no time, those that pass are shorter: how many lines at most. */
+  private mostLines(): number {
+    const { laid, without } = this;
+    const { terms } = this.problem;
+    // Round the clock a set may take days; in a shorter day there is at least one.
+    if (terms.dayTime >= DAY || without === "day hours") return laid.sets;
+    return linesInTime(terms, laid.sets, 1, without);
   }
 
   /** Whether so many lines ask more than the pump gives. */

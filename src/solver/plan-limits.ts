@@ -1,35 +1,28 @@
-import { type Design, isOver, type Use } from "./plan-design";
+import { allowance, type Design, isOver } from "./plan-design";
 import { type LimitName, LIMITS, type PlanProblem, TIE } from "./plan-problem";
-import type { PlanSearch } from "./plan-search";
+import type { PlanSearch, Wanted } from "./plan-search";
 
 /** What the best plan would be without one limit. */
 export interface Loosened {
   readonly limit: LimitName;
-  /** What the limit allows, and what that plan comes to. */
-  readonly use: Use;
   readonly design: Design;
 }
 
 /** The limits that a problem has. */
 export function limitsOf({ terms }: PlanProblem): LimitName[] {
-  return LIMITS.filter(
-    (name) =>
-      !(name === "pump flow" && terms.pumpFlow === Infinity) &&
-      !(name === "pump head" && terms.pumpHead === Infinity) &&
-      !(name === "set hours" && terms.setTime === undefined),
-  );
+  return LIMITS.filter((name) => allowance(terms, name) < Infinity);
 }
 
 /** The cheapest plan without one limit, where it goes beyond it and costs less than `below`. */
 export function loosen(
   search: PlanSearch,
+  { terms }: PlanProblem,
   limit: LimitName,
-  below?: number,
-  only?: Parameters<PlanSearch["cheapest"]>[0]["only"],
+  wanted: Pick<Wanted, "below" | "only"> = {},
 ): Loosened | undefined {
-  const [design] = search.cheapest({ count: 1, without: limit, below, only });
-  if (design === undefined || !isOver(limit, design.uses[limit])) return undefined;
-  return { limit, use: design.uses[limit], design };
+  const [design] = search.cheapest({ ...wanted, count: 1, without: limit });
+  if (design === undefined || !isOver(terms, limit, design.uses[limit])) return undefined;
+  return { limit, design };
 }
 
 /** Limits that bind a plan whose spacing, move and sprinkler stand. */
@@ -55,7 +48,7 @@ export function heldBackBy(
   let least = year.total * (1 - TIE);
   for (const limit of limitsOf(problem)) {
     if (!OF_A_PLAN.has(limit)) continue;
-    const found = loosen(search, limit, least, only);
+    const found = loosen(search, problem, limit, { below: least, only });
     if (found === undefined) continue;
     held = limit;
     least = found.design.year.total;
@@ -66,7 +59,7 @@ export function heldBackBy(
 /** Where no plan passes: those limits whose removal alone would give one, the cheapest plan first. */
 export function waysOut(search: PlanSearch, problem: PlanProblem): Loosened[] {
   return limitsOf(problem)
-    .map((limit) => loosen(search, limit))
+    .map((limit) => loosen(search, problem, limit))
     .filter((found) => found !== undefined)
     .sort((a, b) => a.design.year.total - b.design.year.total);
 }

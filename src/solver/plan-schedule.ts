@@ -2,7 +2,7 @@ import { linesNeeded } from "../formulas/lines-needed";
 import { setsADay } from "../formulas/sets-a-day";
 import { timeForDepth } from "../formulas/set-time";
 import { partsToCover, wholeParts } from "../formulas/whole-parts";
-import { DAY } from "../ground/unit-factors";
+import { DAY, HOUR } from "../ground/unit-factors";
 import type { LimitName, PlanTerms } from "./plan-problem";
 
 /** Time, s, in which heads of a flow (m³/s) put the net depth on the driest quarter, or on average. */
@@ -15,12 +15,10 @@ export function givenTime(terms: PlanTerms, without?: LimitName): number | undef
   return without === "set hours" ? undefined : terms.setTime;
 }
 
-/** Sets in a day; without the limit of the working day the day has 24 hours. */
+/** Sets in a day, a part of one where a set takes days; without the limit of the day it has 24 hours. */
 export function dailySets(terms: PlanTerms, setTime: number, without?: LimitName): number {
   const day = without === "day hours" ? DAY : terms.dayTime;
-  const whole = setsADay(setTime, terms.moveTime, day);
-  // Round the clock a set may outlast the day.
-  return whole === 0 && without === "day hours" ? day / (setTime + terms.moveTime) : whole;
+  return setsADay(setTime / HOUR, terms.moveTime / HOUR, day / HOUR);
 }
 
 /**
@@ -45,9 +43,10 @@ export function setsOfALine(sets: number, lines: number): number {
   return partsToCover(sets, lines);
 }
 
-/** Sets a day that come round in time. */
-export function neededDailySets(terms: PlanTerms, setsOfLine: number): number {
-  return Math.max(1, partsToCover(setsOfLine, terms.days));
+/** Working hours a day, s, that a line needs to come round in time; 24 where a set takes days. */
+export function neededDay(terms: PlanTerms, setsOfLine: number, setTime: number): number {
+  const perDay = Math.max(1, partsToCover(setsOfLine, terms.days));
+  return Math.min(DAY, perDay * (setTime + terms.moveTime));
 }
 
 /** The fewest lines that run at a time: in the last round some have no position left. */

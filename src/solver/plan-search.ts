@@ -160,7 +160,7 @@ export class PlanSearch {
       if (floor > best.bar(kind)) return;
       const design = this.workedOut(prospect, choice, feeder, wanted.without);
       // With other lines than this job is about it belongs to another.
-      if (design?.lines === lines && keepsToLimits(design, wanted.without)) {
+      if (design?.lines === lines && keepsToLimits(this.problem.terms, design, wanted.without)) {
         best.add(kind, design);
       }
     }
