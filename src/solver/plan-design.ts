@@ -149,7 +149,7 @@ export function workOut(
       intake: mostHeadFlow / area,
       chart: beyondChart(sprinkler, pressure, highest),
       "set hours": needed,
-      "day hours": neededDay(terms, busiest, setTime),
+      "day hours": neededDay(terms, busiest, setTime, without),
       days: busiest / perDay,
       "pump flow": lines * flow,
       "pump head": pumpHead,

@@ -43,9 +43,17 @@ export function setsOfALine(sets: number, lines: number): number {
   return partsToCover(sets, lines);
 }
 
-/** Working hours a day, s, that a line needs to come round in time; 24 where a set takes days. */
-export function neededDay(terms: PlanTerms, setsOfLine: number, setTime: number): number {
-  const perDay = Math.max(1, partsToCover(setsOfLine, terms.days));
+/**
+ * Working hours a day, s, that a line needs to come round in time, 24 where a set takes days; without
+ * the limit of the days just for one set.
+ */
+export function neededDay(
+  terms: PlanTerms,
+  setsOfLine: number,
+  setTime: number,
+  without?: LimitName,
+): number {
+  const perDay = without === "days" ? 1 : Math.max(1, partsToCover(setsOfLine, terms.days));
   return Math.min(DAY, perDay * (setTime + terms.moveTime));
 }
 
