@@ -463,7 +463,7 @@ describe("terms", () => {
     expectClose(
       one({ performance: 0.5 })["energy a year"],
       2 * Number(plan["energy a year"]),
-      0.01,
+      0.03,
     );
     expect(one({ "set hours": 11.25 }).set).toBe(11.25);
     expect(one({ friction: "Darcy" }).inlet).not.toBe(plan.inlet);

@@ -2,7 +2,7 @@ import { type Design, isOver, keepsToLimits } from "../../src/solver/plan-design
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
 import { compareDesigns, kindOf, PlanSearch } from "../../src/solver/plan-search";
 import { everyDesign, type Solved } from "../support/every-plan";
-import { type GroundKind, randomPlan } from "../support/random-plan";
+import { type GroundKind, randomPlan, squeezed } from "../support/random-plan";
 
 const COUNT = 5;
 
@@ -64,7 +64,29 @@ test.each(cases)(
   },
 );
 
-test("fields with and without a plan came up, and most limits held one back", () => {
+test.each(Array.from({ length: 52 }, (_, i) => [1000 + i] as const))(
+  "finds what trying all finds without each limit in turn: seed %d",
+  (seed) => {
+    const loose = randomPlan(seed, grounds[seed % 4], false, true);
+    const [best] = new PlanSearch(loose).cheapest({ count: 1 });
+    const problem =
+      best === undefined ? loose : squeezed(loose, LIMITS[seed % LIMITS.length], best);
+    const search = new PlanSearch(problem);
+    const solved: Solved = new Map();
+    for (const without of LIMITS) {
+      const expected = byExhaustion(problem, everyDesign(problem, without, solved), without);
+      expect([without, search.cheapest({ count: COUNT, without }).map(shown)]).toEqual([
+        without,
+        expected.map(shown),
+      ]);
+      if (expected.length > 0 && isOver(problem.terms, without, expected[0].uses[without])) {
+        seen.heldBack.add(without);
+      }
+    }
+  },
+);
+
+test("fields with and without a plan came up, and every limit held one back", () => {
   expect(seen.none).toBeGreaterThan(10);
   expect(seen.plans).toBeGreaterThan(15);
   expect(LIMITS.filter((name) => !seen.heldBack.has(name))).toEqual([]);

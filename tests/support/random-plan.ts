@@ -4,21 +4,30 @@ import { Chance } from "./chance";
 import { randomCorners, randomObstacles } from "./random-field";
 import type { Point } from "../../src/formulas/polygon";
 import { type FieldGround, FieldLayouts } from "../../src/solver/laid-field";
-import type { PlanProblem, PlanTerms } from "../../src/solver/plan-problem";
+import type { Design } from "../../src/solver/plan-design";
+import type { LimitName, PlanProblem, PlanTerms } from "../../src/solver/plan-problem";
 
 export type GroundKind = "level" | "uphill" | "downhill" | "heights";
 
 const GPM = 6.30902e-5;
 const PSI = 6894.757;
 
-/** A small problem of any kind, tight enough that its limits bite and small enough to try all of it. */
-export function randomPlan(seed: number, ground: GroundKind, irregular: boolean): PlanProblem {
+/**
+ * A problem of any kind, tight enough that its limits bite and small enough to try all of it; one
+ * spacing, move and sprinkler where it is to be tiny.
+ */
+export function randomPlan(
+  seed: number,
+  ground: GroundKind,
+  irregular: boolean,
+  tiny = false,
+): PlanProblem {
   const chance = new Chance(seed);
   const between = (low: number, high: number) => low + (high - low) * chance.next();
   const some = <T>(list: readonly T[], count: number) =>
     [...list].sort(() => chance.next() - 0.5).slice(0, count);
   const corners: Point[] = irregular
-    ? randomCorners(chance)
+    ? randomCorners(chance).map(({ x, y }) => ({ x: 0.6 * x, y: 0.6 * y }))
     : rectangle(between(80, 180), between(90, 200));
   const field = {
     corners,
@@ -26,7 +35,7 @@ export function randomPlan(seed: number, ground: GroundKind, irregular: boolean)
     setback: chance.pick([0, 0, 4]),
   };
   const flow = between(3, 5) * GPM;
-  const sprinklers = ["a", "b"].slice(0, 1 + chance.whole(2)).map((name, i) => ({
+  const sprinklers = ["a", "b"].slice(0, tiny ? 1 : 1 + chance.whole(2)).map((name, i) => ({
     name,
     law: chartLaw(
       [30 * PSI, 40 * PSI, 55 * PSI],
@@ -84,8 +93,8 @@ export function randomPlan(seed: number, ground: GroundKind, irregular: boolean)
       irregular ? between(0, 360) : 90,
       groundFor(ground, chance, corners),
     ),
-    spacings: some([9, 10.5, 12, 13.5], 2),
-    moves: some([12, 13.5, 15, 17], 2),
+    spacings: some([9, 10.5, 12, 13.5], tiny ? 1 : 2),
+    moves: some([12, 13.5, 15, 17], tiny ? 1 : 2),
     pressures: some(
       [30, 34, 38, 42, 46].map((p) => p * PSI),
       3,
@@ -127,4 +136,31 @@ function groundFor(kind: GroundKind, chance: Chance, corners: readonly Point[]):
       spot((2 * left + right) / 3, (low + 2 * high) / 3),
     ]),
   };
+}
+
+/** The term that sets a limit, where a term does. */
+const TERM_OF: Partial<Record<LimitName, keyof PlanTerms>> = {
+  variation: "variation",
+  speed: "speed",
+  intake: "intake",
+  "set hours": "setTime",
+  "day hours": "dayTime",
+  days: "days",
+  "pump flow": "pumpFlow",
+  "pump head": "pumpHead",
+  "share of rating": "shareOfRating",
+};
+
+/** The same problem with one limit a little tighter than a design of it asks. */
+export function squeezed(problem: PlanProblem, limit: LimitName, design: Design): PlanProblem {
+  const term = TERM_OF[limit];
+  if (term !== undefined) {
+    return { ...problem, terms: { ...problem.terms, [term]: 0.98 * design.uses[limit] } };
+  }
+  if (limit !== "chart") return problem;
+  const sprinklers = problem.sprinklers.map((sprinkler) => ({
+    ...sprinkler,
+    highest: 0.995 * design.highest,
+  }));
+  return { ...problem, sprinklers };
 }
