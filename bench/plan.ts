@@ -15,7 +15,7 @@ const GPM = US_GALLON / MINUTE;
 const steps = (from: number, step: number, count: number) =>
   Array.from({ length: count }, (_, i) => from + step * i);
 
-const rectangle: Field = {
+export const rectangle: Field = {
   corners: [
     { x: 0, y: 0 },
     { x: 630 * FOOT, y: 0 },
@@ -34,7 +34,7 @@ const pipe = (millimeters: number, bore: number, price: number): PlanPipe => ({
 });
 
 /** Ten acres, eleven spacings and moves, sixteen pressures, three sprinklers, five sizes, three feeders. */
-function problemOn(field: Field, bearing: number, coverage: number): PlanProblem {
+export function problemOn(field: Field, bearing: number, coverage: number): PlanProblem {
   return {
     layouts: new FieldLayouts(field, bearing, { slope: 0 }),
     spacings: steps(30, 2.5, 11).map((feet) => feet * FOOT),

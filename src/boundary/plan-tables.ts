@@ -2,7 +2,7 @@ import { NoAnswer } from "../ground/domain-error";
 import { allowance, type Design } from "../solver/plan-design";
 import { heldBackBy, limitsOf, loosen, type Loosened, waysOut } from "../solver/plan-limits";
 import type { LimitName, PlanProblem } from "../solver/plan-problem";
-import { PlanSearch } from "../solver/plan-search";
+import { PlanSearch, TooMuchWork } from "../solver/plan-search";
 import { headerOf, type Spill, spillTable } from "./table";
 import { hours, Measure, rounded, type Units } from "./units";
 
@@ -19,6 +19,7 @@ const LENGTH_DIGITS = 12;
 export function plansTable(u: Units, problem: PlanProblem, count: number): Spill {
   const search = new PlanSearch(problem);
   const plans = search.cheapest({ count });
+  search.renew();
   if (plans.length === 0) throw noPlan(u, search, problem);
   const [best] = plans;
   const length = u.length.unit;
@@ -56,16 +57,16 @@ export function plansTable(u: Units, problem: PlanProblem, count: number): Spill
       { header: "same as the best" },
       { header: "held back by" },
     ],
-    plans.map((plan) => planRow(u, search, problem, plan, best)),
+    plans.map((plan) => planRow(u, problem, plan, best, heldBack(search, problem, plan))),
   );
 }
 
 function planRow(
   u: Units,
-  search: PlanSearch,
   problem: PlanProblem,
   plan: Design,
   best: Design,
+  heldBackBy: string,
 ): (string | number)[] {
   const { choice, lines, uses, year } = plan;
   const { laid, tubing } = choice;
@@ -102,8 +103,18 @@ function planRow(
     money(year.labor),
     money(year.total),
     year.total <= best.year.total * (1 + SAME) ? "yes" : "no",
-    heldBackBy(search, problem, plan) ?? "",
+    heldBackBy,
   ];
+}
+
+/** The limit that holds a plan back; a plan that is known is not lost because that is much to ask. */
+function heldBack(search: PlanSearch, problem: PlanProblem, plan: Design): string {
+  try {
+    return heldBackBy(search, problem, plan) ?? "";
+  } catch (error) {
+    if (error instanceof TooMuchWork) return "too many to try";
+    throw error;
+  }
 }
 
 function money(amount: number): number {
@@ -141,7 +152,16 @@ function limitLabel(u: Units, limit: LimitName): string {
 
 /** Says which limit stands in the way, what a plan without it needs, and what would do as well. */
 function noPlan(u: Units, search: PlanSearch, problem: PlanProblem): NoAnswer {
-  const [first, ...others] = waysOut(search, problem);
+  let ways: Loosened[];
+  try {
+    ways = waysOut(search, problem);
+  } catch (error) {
+    if (!(error instanceof TooMuchWork)) throw error;
+    return new NoAnswer(
+      "no plan keeps to every limit; the choices are too many to say which one stands in the way: give fewer of them",
+    );
+  }
+  const [first, ...others] = ways;
   if (first === undefined) {
     return new NoAnswer(
       "no plan keeps to every limit, and leaving out any one of them gives none: at least two must move",
@@ -166,6 +186,7 @@ function needs(u: Units, { terms }: PlanProblem, { limit, design }: Loosened): s
 export function limitsTable(u: Units, problem: PlanProblem): Spill {
   const search = new PlanSearch(problem);
   const [best] = search.cheapest({ count: 1 });
+  search.renew();
   const loosened = new Map(
     limitsOf(problem).map(
       (limit) => [limit, loosen(search, problem, limit, { below: best?.year.total })] as const,

@@ -27,7 +27,7 @@ export interface RunKind {
 /**
  * How much work laying fields out may be, in corners and heads passed: a few tenths of a second.
  */
-const MOST_WORK = 4e6;
+const MOST_WORK = 2e6;
 
 /** Lays one field out for many spacings and moves, each only once. */
 export class FieldLayouts {
@@ -141,6 +141,7 @@ export class LaidField {
   readonly hydraulics: number;
   private readonly nearEnds: readonly NearEnd[];
   private readonly feeders = new Map<number, number>();
+  private readonly leastFeeders = new Map<number, number>();
 
   constructor(
     readonly spacing: number,
@@ -192,8 +193,13 @@ export class LaidField {
 
   /** No feeder is shorter: wherever the hydrant stands, one of two near ends is half their distance off. */
   leastFeeder(lines: number): number {
-    const apart = this.blocks(lines).map((block) => distance(block[0], block[block.length - 1]));
-    return Math.max(...apart) / 2;
+    let least = this.leastFeeders.get(lines);
+    if (least === undefined) {
+      const apart = this.blocks(lines).map((block) => distance(block[0], block[block.length - 1]));
+      least = Math.max(...apart) / 2;
+      this.leastFeeders.set(lines, least);
+    }
+    return least;
   }
 
   private blocks(lines: number): NearEnd[][] {

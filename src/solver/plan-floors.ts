@@ -66,6 +66,8 @@ export class Prospect {
   /** Least and most that a head gives in any design that passes. */
   private readonly leastFlow: number;
   private readonly mostFlow: number;
+  /** Of each size of tubing. */
+  private readonly reaches: readonly number[];
   /** The highest that a nozzle may have in any design that passes. */
   private readonly cap: number;
   private readonly lostBySize: number[][] = [];
@@ -96,6 +98,7 @@ export class Prospect {
     const head = preparedHeadFlow(law);
     this.leastFlow = head.flow(this.pressure);
     this.mostFlow = head.flow(this.cap);
+    this.reaches = problem.tubing.map(({ bore }) => this.reach(bore));
     const area = laid.spacing * laid.move;
     const given = givenTime(terms, without);
     this.shortestSet = given ?? neededTime(terms, area, this.mostFlow) / ROOM;
@@ -122,7 +125,7 @@ export class Prospect {
     if (without !== "intake" && this.leastFlow / area > terms.intake * ROOM) return true;
     const given = givenTime(terms, without);
     if (given !== undefined && neededTime(terms, area, this.mostFlow) > given * ROOM) return true;
-    return without !== "speed" && this.reach(Math.max(...problem.tubing.map(boreOf))) < 1;
+    return without !== "speed" && this.reaches[0] < 1;
   }
 
   /** The numbers of lines that its designs can need: more for a longer set. */
@@ -172,13 +175,12 @@ export class Prospect {
 
   /** Whether no design with this tubing can pass, whatever its feeder. */
   rulesOut(choice: TubingChoice, leastLoss: number): boolean {
-    const { problem, laid, without } = this;
+    const { laid, without } = this;
     const [longest] = laid.kinds;
     if (without !== "speed") {
-      const beyond = longest.heads - choice.change;
-      if (this.reach(problem.tubing[choice.larger].bore) < 1) return true;
-      const far = this.reach(problem.tubing[choice.smaller].bore) * longest.heads;
-      if (choice.smaller !== choice.larger && far < beyond) return true;
+      // Heads beyond the change, as a share of all.
+      const beyond = 1 - choice.change / longest.heads;
+      if (this.reaches[choice.larger] < 1 || this.reaches[choice.smaller] < beyond) return true;
     }
     // Head 1 has what the last has, and ground and friction between the two.
     const { elevation } = longest;
@@ -235,8 +237,4 @@ export class Prospect {
     const capital = costs.capital(lines, laid.kinds[0].heads, tubing, feeder);
     return capital * costs.perCapital + this.energyAMeter * leastHead + this.labor;
   }
-}
-
-function boreOf({ bore }: PlanPipe): number {
-  return bore;
 }

@@ -35,7 +35,7 @@ export interface LineMakeup {
   readonly friction: FrictionLaw;
 }
 
-/** Counts heads passed: what a search has cost so far. */
+/** What a search has cost so far, counted in heads passed. */
 export interface Work {
   passed: number;
 }

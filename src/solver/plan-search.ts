@@ -13,11 +13,20 @@ import {
   tubingChoices,
 } from "./plan-tubing";
 
-/** The most designs that one search may choose from: the floors of all take some tenths of a second. */
+/** The most designs that one search may choose from: a list that nobody meant to make. */
 export const MOST_DESIGNS = 1e7;
 
-/** The most heads that may be passed in solving lines and in friction: some tenths of a second. */
-const MOST_WORK = 5e6;
+/** The most that may be worked, in heads passed: two tenths of a second or so. */
+const MOST_WORK = 3e6;
+
+/** What other steps cost beside a head passed by Hazen–Williams, measured. */
+const WORK = { prospect: 20, floor: 1, design: 100, run: 30 };
+
+/** How many times more a head costs by Darcy–Weisbach, whose factor takes iterations. */
+const DARCY_HEAD = 6;
+
+/** Thrown where a search would take longer than a cell can wait for. */
+export class TooMuchWork extends NoAnswer {}
 
 /** What one search looks for. */
 export interface Wanted {
@@ -46,6 +55,8 @@ interface Job {
 export class PlanSearch {
   private readonly costs: PlanCosts;
   private readonly work: Work = { passed: 0 };
+  /** What all but the heads passed has cost. */
+  private steps = 0;
   private readonly states = new Map<string, FieldState | undefined>();
   private readonly choices = new Map<number, readonly TubingChoice[]>();
   private readonly frictions = new Map<number, RunFriction>();
@@ -90,11 +101,12 @@ export class PlanSearch {
           pressures.length *
           feeders.length;
         if (designs > MOST_DESIGNS)
-          throw tooMany(`more than ${MOST_DESIGNS / 1e6} million designs`);
+          throw new NoAnswer(tooMany(`more than ${MOST_DESIGNS / 1e6} million designs`));
         const friction = this.frictionIn(laid);
         for (let z = 0; z < sprinklers.length; z++) {
           if (only !== undefined && only.sprinkler !== z) continue;
           for (let p = 0; p < pressures.length; p++) {
+            this.count(WORK.prospect);
             const prospect = new Prospect(problem, this.costs, laid, z, p, friction, without);
             if (prospect.isHopeless()) continue;
             for (const lines of prospect.lines()) {
@@ -108,7 +120,6 @@ export class PlanSearch {
             }
           }
         }
-        this.checkWork();
       });
     });
     return jobs;
@@ -134,7 +145,8 @@ export class PlanSearch {
   private solve(job: Job, wanted: Wanted, best: BestPlans): void {
     const { prospect, lines, kind } = job;
     const { laid } = prospect;
-    const length = laid.feeder(lines);
+    // The exact length is for those that are worked out.
+    const length = laid.leastFeeder(lines);
     const inReach = this.problem.feeders
       .map((feeder, place) => ({
         feeder,
@@ -144,6 +156,7 @@ export class PlanSearch {
       }))
       .filter(({ feeder }) => !prospect.isFeederTooFast(feeder));
     const bar = best.bar(kind);
+    this.count(WORK.floor * this.choicesOn(laid).length * inReach.length);
     const candidates: { choice: TubingChoice; feeder: number; floor: number }[] = [];
     for (const choice of this.choicesOn(laid)) {
       const lost = prospect.leastLoss(choice);
@@ -172,6 +185,7 @@ export class PlanSearch {
     feeder: number,
     without?: LimitName,
   ): Design | undefined {
+    this.count(WORK.design + WORK.run * laid.kinds.length);
     const { terms, sprinklers, tubing: sizes } = this.problem;
     const makeup = {
       bore: boresOf(tubing, sizes, laid.segmentLength.length),
@@ -203,10 +217,7 @@ export class PlanSearch {
   }
 
   private remembered(place: string, solve: () => FieldState | undefined): FieldState | undefined {
-    if (!this.states.has(place)) {
-      this.states.set(place, solve());
-      this.checkWork();
-    }
+    if (!this.states.has(place)) this.states.set(place, solve());
     return this.states.get(place);
   }
 
@@ -228,15 +239,24 @@ export class PlanSearch {
     return friction;
   }
 
-  private checkWork(): void {
-    if (this.work.passed > MOST_WORK) throw tooMany("more lines to solve than a cell can wait for");
+  /** Counts what is about to be done, and gives up where it is too much with all that was. */
+  private count(work: number): void {
+    this.steps += work;
+    const perHead = this.problem.terms.friction.law === "Darcy" ? DARCY_HEAD : 1;
+    if (this.steps + perHead * this.work.passed > MOST_WORK) {
+      throw new TooMuchWork(tooMany("more plans to tell apart than a cell can wait for"));
+    }
+  }
+
+  /** As much work again, for what is asked after an answer. */
+  renew(): void {
+    this.work.passed = 0;
+    this.steps = 0;
   }
 }
 
-function tooMany(what: string): NoAnswer {
-  return new NoAnswer(
-    `spacings, moves, pressures, sprinklers, tubing and feeders make ${what}: give fewer of them`,
-  );
+function tooMany(what: string): string {
+  return `spacings, moves, pressures, sprinklers, tubing and feeders make ${what}: give fewer of them`;
 }
 
 /** What a person would call another plan. */
