@@ -67,7 +67,7 @@ export class FieldLayouts {
     if (runs.length === 0) return undefined;
     this.count(runs.length * turned.corners.length);
     const covered = runs.reduce((sum, run) => sum + coverOf(turned, run, move).covered, 0);
-    const laid = this.onGround(runs, spacing);
+    const laid = this.onGround(runs, spacing, move);
     return new LaidField(spacing, move, covered / this.area, laid, (kinds) => {
       const known = this.hydraulics.get(kinds) ?? this.hydraulics.size;
       this.hydraulics.set(kinds, known);
@@ -75,10 +75,10 @@ export class FieldLayouts {
     });
   }
 
-  private onGround(runs: readonly FieldRun[], spacing: number): LaidRun[] {
+  private onGround(runs: readonly FieldRun[], spacing: number, move: number): LaidRun[] {
     const { turned, ground } = this;
+    this.count(runs.reduce((sum, { heads }) => sum + heads, 0));
     if ("heights" in ground) {
-      this.count(runs.reduce((sum, { heads }) => sum + heads, 0));
       return runs.map((run) => {
         const name = `position ${run.position}, run ${run.run}`;
         const nearEnd = turned.place(run.near, run.across);
@@ -87,7 +87,15 @@ export class FieldLayouts {
           const place = turned.place(run.firstHead + i * spacing, run.across);
           return requireHeight(ground.heights, place, `head ${i + 1} of ${name}`) - nearHeight;
         });
-        return { run, nearEnd: { ...run, ...nearEnd }, nearHeight, first: firstOf(run), elevation };
+        return {
+          run,
+          // No run has another's ground.
+          kind: `${move} ${run.position} ${run.run}`,
+          nearEnd: { ...run, ...nearEnd },
+          nearHeight,
+          first: firstOf(run),
+          elevation,
+        };
       });
     }
     const { slope } = ground;
@@ -96,6 +104,7 @@ export class FieldLayouts {
       const first = firstOf(run);
       return {
         run,
+        kind: `${run.heads} ${first}`,
         nearEnd: { ...run, ...turned.place(run.near, run.across) },
         nearHeight: slope * (run.near - runs[0].near),
         first,
@@ -121,6 +130,8 @@ function firstOf(run: FieldRun): number {
 
 interface LaidRun extends Pick<RunKind, "first" | "elevation" | "nearHeight"> {
   readonly run: FieldRun;
+  /** The same for runs of one kind. */
+  readonly kind: string;
   readonly nearEnd: NearEnd;
 }
 
@@ -152,10 +163,9 @@ export class LaidField {
     numbered: (kinds: string) => number,
   ) {
     const kinds = new Map<string, RunKind>();
-    for (const { run, first, elevation, nearHeight } of runs) {
-      const key = `${run.heads} ${first} ${elevation.join(" ")}`;
-      const known = kinds.get(key);
-      kinds.set(key, {
+    for (const { run, kind, first, elevation, nearHeight } of runs) {
+      const known = kinds.get(kind);
+      kinds.set(kind, {
         heads: run.heads,
         first,
         elevation,

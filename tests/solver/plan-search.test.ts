@@ -1,6 +1,6 @@
 import { type Design, isOver, keepsToLimits } from "../../src/solver/plan-design";
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
-import { compareDesigns, kindOf, PlanSearch } from "../../src/solver/plan-search";
+import { compareDesigns, kindOf, PlanSearch, TooMuchWork } from "../../src/solver/plan-search";
 import { everyDesign, type Solved } from "../support/every-plan";
 import { type GroundKind, randomPlan, squeezed } from "../support/random-plan";
 
@@ -90,4 +90,25 @@ test("fields with and without a plan came up, and every limit held one back", ()
   expect(seen.none).toBeGreaterThan(10);
   expect(seen.plans).toBeGreaterThan(15);
   expect(LIMITS.filter((name) => !seen.heldBack.has(name))).toEqual([]);
+});
+
+/** A problem with long lists on uneven ground, where floors leave much to solve. */
+function longLists(seed: number): PlanProblem {
+  const problem = randomPlan(seed, "heights", true);
+  const list = (from: number, step: number) =>
+    Array.from({ length: 25 }, (_, i) => from + step * i);
+  return {
+    ...problem,
+    spacings: list(7, 0.1),
+    moves: list(9, 0.1),
+    pressures: list(2.1e5, 3e3),
+    terms: { ...problem.terms, friction: { law: "Darcy" }, coverage: 0.1, speed: 9, intake: 1 },
+  };
+}
+
+test("a search that would take too long is given up, and says what to give fewer of", () => {
+  expect(() => new PlanSearch(longLists(9)).cheapest({ count: 5 })).toThrow(TooMuchWork);
+  expect(() => new PlanSearch(longLists(9)).cheapest({ count: 5 })).toThrow(
+    "spacings, moves, pressures, sprinklers, tubing and feeders make more plans to tell apart than a cell can wait for: give fewer of them",
+  );
 });
