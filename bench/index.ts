@@ -8,6 +8,7 @@ import { etRows } from "./et";
 import { fieldRows } from "./field";
 import { keepsTarget, type Row, type RowGroup } from "./measure";
 import { memoryRows } from "./memory";
+import { planRows } from "./plan";
 import { sheetRows } from "./sheet";
 import { solverRows } from "./solver";
 
@@ -18,6 +19,7 @@ const groups: readonly RowGroup[] = [
   boundaryRows,
   etRows,
   fieldRows,
+  planRows,
   bundleRows,
   memoryRows,
   sheetRows,

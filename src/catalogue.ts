@@ -126,6 +126,10 @@ export const catalogue = [
   "FIELD_HEIGHT",
   // PLAN
   "PLAN_DRAWING",
+  "PLAN_SEARCH",
+  "PLAN_LIMITS",
+  // COST
+  "COST_YEARLY",
   // BILL
   "BILL_MATERIALS",
   "BILL_QUOTE",

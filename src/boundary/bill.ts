@@ -10,7 +10,7 @@ import { type Spill, spillTable } from "./table";
 import { rounded, type Units } from "./units";
 
 /** Text of a cell, as it stands but for spaces around it. A number is taken as its text: a size may be one. */
-function readText(place: string, cell: Cell): string {
+export function readText(place: string, cell: Cell): string {
   if (typeof cell === "number" && Number.isFinite(cell)) return String(cell);
   if (typeof cell === "string" && cell.trim() !== "") return cell.trim();
   throw new InvalidInput(`${place} must be text; got ${describe(cell)}`);

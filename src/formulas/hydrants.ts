@@ -107,12 +107,25 @@ function straight(row: readonly Point[], piece: number) {
 /** Halvings of a share after which its last digit is sure. */
 const HALVINGS = 60;
 
-/** Of all places in the parts the one whose farthest near end of the group is nearest. */
+/**
+ * Of all places in the parts the one whose farthest near end of the group is nearest. From no place
+ * of a part is it nearer than from its middle less half the part; the parts are taken by that least,
+ * and once it is more than the best found, the rest cannot do better.
+ */
 function bestPlace(row: readonly Point[], parts: readonly Part[], group: readonly Point[]) {
+  const farthestFrom = (place: Point) =>
+    Math.max(...group.map((end) => Math.hypot(end.x - place.x, end.y - place.y)));
+  const byLeast = parts.map((part) => {
+    const half = (Math.sqrt(straight(row, part.piece).square) * (part.to - part.from)) / 2;
+    const middle = placeAt(row, part.piece, (part.from + part.to) / 2);
+    return { part, least: farthestFrom(middle) - half };
+  });
+  byLeast.sort((a, b) => a.least - b.least);
   let best = { x: group[0].x, y: group[0].y, farthest: Infinity };
-  for (const part of parts) {
+  for (const { part, least } of byLeast) {
+    if (least >= best.farthest) break;
     const place = placeAt(row, part.piece, bestShare(row, part, group));
-    const farthest = Math.max(...group.map((end) => Math.hypot(end.x - place.x, end.y - place.y)));
+    const farthest = farthestFrom(place);
     if (farthest < best.farthest) best = { ...place, farthest };
   }
   return best;

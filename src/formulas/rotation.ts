@@ -71,7 +71,7 @@ export function rotation(round: Round): Turn[] {
 }
 
 /** Positions 1 … n in blocks of neighbors, the first blocks one larger where it does not divide. */
-function shareOut(positions: number, lines: number): number[][] {
+export function shareOut(positions: number, lines: number): number[][] {
   const least = Math.floor(positions / lines);
   const larger = positions % lines;
   let next = 1;

@@ -2,6 +2,7 @@ import { catalogue, type FunctionId } from "../catalogue";
 import * as application from "./application";
 import * as bill from "./bill";
 import * as check from "./check";
+import * as cost from "./cost";
 import * as crop from "./crop";
 import * as drain from "./drain";
 import * as et from "./et";
@@ -11,6 +12,7 @@ import * as field from "./field";
 import * as flush from "./flush";
 import * as lateral from "./lateral";
 import * as pipe from "./pipe";
+import * as plan from "./plan";
 import * as planDrawing from "./plan-drawing";
 import * as pump from "./pump";
 import * as set from "./set";
@@ -29,6 +31,7 @@ const families: Readonly<Record<string, SheetFunction>> = {
   ...application,
   ...bill,
   ...check,
+  ...cost,
   ...crop,
   ...drain,
   ...et,
@@ -37,6 +40,7 @@ const families: Readonly<Record<string, SheetFunction>> = {
   ...flush,
   ...lateral,
   ...pipe,
+  ...plan,
   ...planDrawing,
   ...pump,
   ...set,

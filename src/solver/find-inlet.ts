@@ -16,10 +16,29 @@ const TOLERANCE = 1e-11;
 
 /**
  * The smallest inlet pressure, Pa, that gives a target pressure at the nozzle: to the lowest head,
- * to the last, or on average. Every nozzle pressure rises with the one at the last head, and a walk
- * from there finds the inlet pressure, so the line's own is not asked for.
+ * to the last, or on average.
  */
 export function inletFor(line: Line, target: number, basis: Basis): number {
+  const march = walkToTarget(line, target, basis);
+  if (march === undefined) {
+    throw new NoAnswer("target needs an inlet pressure above 10 MPa (1450 psi)");
+  }
+  if (march.inlet <= 0) {
+    throw new NoAnswer("the fall of the ground alone gives more than target");
+  }
+  if (march.headFlow.includes(0)) {
+    requireAllRunning(solveLine({ ...line, inletPressure: march.inlet }));
+  }
+  return march.inlet;
+}
+
+/**
+ * The walk along a line that meets a target pressure at the nozzle; undefined where that takes more
+ * than the highest inlet pressure. Every nozzle pressure rises with the one at the last head, and a
+ * walk from there finds the inlet pressure, so the line's own is not asked for. On falling ground
+ * the inlet pressure may come out at 0 or below.
+ */
+export function walkToTarget(line: Line, target: number, basis: Basis): March | undefined {
   const enough = enoughEverywhere(line.regulatorSet, target, basis);
   const march = new March(line);
   const read = READING[basis];
@@ -36,16 +55,7 @@ export function inletFor(line: Line, target: number, basis: Basis): number {
     target,
     TOLERANCE * target,
   );
-  if (!root.found) {
-    throw new NoAnswer("target needs an inlet pressure above 10 MPa (1450 psi)");
-  }
-  if (march.inlet <= 0) {
-    throw new NoAnswer("the fall of the ground alone gives more than target");
-  }
-  if (march.headFlow.includes(0)) {
-    requireAllRunning(solveLine({ ...line, inletPressure: march.inlet }));
-  }
-  return march.inlet;
+  return root.found ? march : undefined;
 }
 
 /** The pressure that a basis goes by, on the last walk, and how fast it follows the last head's. */

@@ -1,0 +1,49 @@
+import { PlanCosts } from "../../src/solver/plan-costs";
+import { type Design, workOut } from "../../src/solver/plan-design";
+import { type FieldState, stateAtInlet, stateAtLowest } from "../../src/solver/plan-hydraulics";
+import type { LimitName, PlanProblem } from "../../src/solver/plan-problem";
+import { boresOf, tubingChoices } from "../../src/solver/plan-tubing";
+
+/** What was solved for one problem, to be used again where only a limit is left out. */
+export type Solved = Map<string, FieldState | undefined>;
+
+/** Every design of a problem worked out, nothing left out. */
+export function everyDesign(
+  problem: PlanProblem,
+  without?: LimitName,
+  solved: Solved = new Map(),
+): Design[] {
+  const costs = new PlanCosts(problem.terms);
+  const work = { passed: 0 };
+  const once = (key: string, solve: () => FieldState | undefined) => {
+    if (!solved.has(key)) solved.set(key, solve());
+    return solved.get(key);
+  };
+  const designs: Design[] = [];
+  const { terms } = problem;
+  for (const spacing of problem.spacings) {
+    for (const move of problem.moves) {
+      const laid = problem.layouts.at(spacing, move);
+      if (laid === undefined) continue;
+      problem.sprinklers.forEach(({ law }, sprinkler) => {
+        problem.pressures.forEach((lowest, pressure) => {
+          for (const tubing of tubingChoices(problem.tubing, laid.segmentLength)) {
+            const bore = boresOf(tubing, problem.tubing, laid.segmentLength.length);
+            const makeup = { bore, law, riser: terms.riser, friction: terms.friction };
+            const key = [laid.hydraulics, sprinkler, lowest, bore.join(" ")].join(";");
+            const state = once(key, () => stateAtLowest(laid, makeup, lowest, work));
+            if (state === undefined) continue;
+            const raised = (inlet: number) =>
+              once(`${key};${inlet}`, () => stateAtInlet(laid, makeup, inlet, work));
+            problem.feeders.forEach((_, feeder) => {
+              const choice = { laid, sprinkler, pressure, tubing, feeder };
+              const design = workOut(problem, costs, choice, { state, raised }, without);
+              if (design !== undefined) designs.push(design);
+            });
+          }
+        });
+      });
+    }
+  }
+  return designs;
+}
