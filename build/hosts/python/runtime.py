@@ -15,6 +15,8 @@ from types import SimpleNamespace
 _inf = math.inf
 _nan = math.nan
 _isinstance = isinstance
+# What other script engines have under a name, and this one has not.
+_absent = None
 
 _SPACES = "\t\n\x0b\x0c\r \xa0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u2028\u2029\u202f\u205f\u3000\ufeff"
 
@@ -254,6 +256,12 @@ def _at(values, place):
             return None
         place = whole
     return values[place] if 0 <= place < len(values) else None
+
+
+def _number_at(values, place):
+    """As _at, for arithmetic: there, what is not there is no number."""
+    value = _at(values, place)
+    return _nan if value is None else value
 
 
 def _get(value, name):

@@ -54,6 +54,13 @@ const COMPARISONS: Partial<Record<ts.SyntaxKind, string>> = {
   [ts.SyntaxKind.GreaterThanEqualsToken]: ">=",
 };
 
+const ARITHMETIC = new Set<ts.SyntaxKind>([
+  ts.SyntaxKind.PlusToken,
+  ts.SyntaxKind.MinusToken,
+  ts.SyntaxKind.AsteriskToken,
+  ts.SyntaxKind.SlashToken,
+]);
+
 const BITWISE: Partial<Record<ts.SyntaxKind, string>> = {
   [ts.SyntaxKind.BarToken]: "|",
   [ts.SyntaxKind.AmpersandToken]: "&",
@@ -214,6 +221,8 @@ export class Translator {
     const symbol = this.symbolOf(node);
     const library = this.fromLibrary(symbol);
     if (library !== undefined) return code(library);
+    const file = node.getSourceFile();
+    if (node.text === "module" && this.program.handsOver(file)) return code(this.handedOver(file));
     const declaration = symbol && this.declarationOf(symbol);
     const name = declaration && this.names.get(declaration);
     if (declaration !== undefined && name !== undefined) {
@@ -225,10 +234,8 @@ export class Translator {
     if (declaration !== undefined && ts.isEnumDeclaration(declaration)) {
       return code(`_Obj(${this.enumEntries(declaration).join(", ")})`);
     }
-    const file = node.getSourceFile();
     if (this.program.handsOver(file)) {
-      if (node.text === "module") return code(this.handedOver(file));
-      if (node.text === "define" || node.text === "window") return code("None");
+      if (node.text === "define" || node.text === "window") return code("_absent");
     }
     throw new Refusal(node, `the name ${node.text} is not known`);
   }
@@ -825,6 +832,9 @@ export class Translator {
       return code(`${value}[${this.text(index, place)}]`);
     }
     const value = this.text(node.expression, place);
+    if (isOnly(kinds, "array") && this.is(node, "number") && isReckonedWith(node)) {
+      return code(`_number_at(${value}, ${this.text(index, place)})`);
+    }
     const at = isOnly(kinds, "array", "string") ? "_at" : "_get";
     return code(`${at}(${value}, ${this.text(index, place)})`);
   }
@@ -1876,6 +1886,14 @@ function numberText(node: ts.NumericLiteral): string {
   if (isWhole) return String(value);
   const text = String(value);
   return /[.e]/.test(text) ? text : `${text}.0`;
+}
+
+/** Whether a value goes straight into arithmetic or a comparison, where nothing counts as no number. */
+function isReckonedWith(node: ts.Expression): boolean {
+  const { parent } = node;
+  if (!ts.isBinaryExpression(parent)) return false;
+  const { kind } = parent.operatorToken;
+  return kind in COMPARISONS || ARITHMETIC.has(kind);
 }
 
 /** A name, or parts of one: nothing that has to be worked out. */
