@@ -14,7 +14,15 @@ import {
   WrapStrategy,
 } from "./univer";
 
-export const WORKBOOK = "trial";
+let opened = 0;
+
+/**
+ * An id for each workbook opened: the engine keeps what it has read of a formula, its names resolved,
+ * by the workbook's id, and would read another workbook's cells by the same one.
+ */
+export function freshWorkbookId(): string {
+  return `trial${++opened}`;
+}
 
 const LINE_HEIGHT = 24;
 /** A character of the body's size, and the cell's inner margin. */
@@ -27,6 +35,7 @@ const FREE_COLUMNS = 8;
 export interface WorkbookOptions {
   readonly typed: ReadonlyMap<string, CellValue>;
   readonly namespace: string;
+  readonly id: string;
   /** Whether the first rows stay in view; a small screen has no room for that. */
   readonly freezes: boolean;
 }
@@ -41,8 +50,8 @@ export function workbookOf(
 ): Partial<IWorkbookData> {
   const ids = pages.map((_, index) => `page${index}`);
   return {
-    id: WORKBOOK,
-    name: WORKBOOK,
+    id: options.id,
+    name: options.id,
     locale: LocaleType.EN_US,
     sheetOrder: ids,
     sheets: Object.fromEntries(

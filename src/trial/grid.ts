@@ -6,7 +6,7 @@ import type { Page } from "../sheets/kit/definition";
 import type { Reference } from "../reference";
 import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
 import { readTyped } from "./typed";
-import { WORKBOOK, workbookOf } from "./grid-workbook";
+import { freshWorkbookId, workbookOf } from "./grid-workbook";
 import { wordsOfError } from "../screen/error-words";
 import type { CallError, CellValue, FunctionHost } from "../screen/host";
 import { sameSpills, type Spills } from "./same-spills";
@@ -64,6 +64,7 @@ export class Grid implements SheetValues {
   private disposed = false;
 
   private readonly container: HTMLElement;
+  private readonly id = freshWorkbookId();
 
   constructor(options: GridOptions) {
     const { container, dark } = options;
@@ -95,6 +96,7 @@ export class Grid implements SheetValues {
       workbookOf(options.pages, {
         typed: options.typed,
         namespace: options.reference.namespace,
+        id: this.id,
         freezes: container.clientHeight > ROOM_TO_FREEZE && container.clientWidth > ROOM_TO_FREEZE,
       }),
     );
@@ -105,7 +107,7 @@ export class Grid implements SheetValues {
       this.errors,
       // A calculation may outlive the workbook.
       (sheetId) =>
-        this.api.getWorkbook(WORKBOOK)?.getSheetBySheetId(sheetId)?.getSheetName() ?? sheetId,
+        this.api.getWorkbook(this.id)?.getSheetBySheetId(sheetId)?.getSheetName() ?? sheetId,
     );
     this.computeAll();
     this.listen();
@@ -133,7 +135,7 @@ export class Grid implements SheetValues {
   private value({ page, row, column }: CellPlace): CellValue {
     const sheet = this.sheet(page);
     const spilled = this.univer.__getInjector().get(FormulaDataModel).getArrayFormulaCellData()?.[
-      WORKBOOK
+      this.id
     ]?.[sheet.getSheetId()]?.[row]?.[column];
     const range = sheet.getRange(row, column);
     const value = (spilled?.v ?? range.getRawValue() ?? null) as CellValue;
@@ -235,7 +237,7 @@ export class Grid implements SheetValues {
   }
 
   private book() {
-    const book = this.api.getWorkbook(WORKBOOK);
+    const book = this.api.getWorkbook(this.id);
     if (book === null) throw new Error("the workbook is gone");
     return book;
   }
@@ -309,7 +311,7 @@ export class Grid implements SheetValues {
     if (this.disposed) return;
     const injector = this.univer.__getInjector();
     const spills = structuredClone(
-      injector.get(FormulaDataModel).getArrayFormulaCellData()[WORKBOOK] ?? {},
+      injector.get(FormulaDataModel).getArrayFormulaCellData()[this.id] ?? {},
     ) as Spills;
     const isAtRest = sameSpills(this.spills, spills) || this.rounds >= MOST_ROUNDS;
     this.spills = spills;

@@ -176,7 +176,7 @@ test("an input changed in the grid changes the last head's pressure as a direct 
 
 test("an input changed in the form changes the grid, and the other way round", async () => {
   const { page } = await openWithGrid();
-  const field = page.getByLabel("Heads on the line");
+  const field = page.getByLabel("Sprinklers on the line");
   await field.fill("9");
   await field.blur();
   await page.waitForFunction(
@@ -192,14 +192,14 @@ test("an error shows its sentence beside the grid, in the document and in the li
   const { page } = await openWithGrid();
   await enter(page, "Spacing", "-45");
   await eventually(async () => {
-    const inlet = await read(page, "Inlet");
+    const inlet = await read(page, "PlannedInlet");
     expect(inlet.error?.code).toBe("#VALUE!");
     expect(inlet.error?.message).toContain("spacing");
     const { message } = inlet.error ?? {};
     await expect(page.locator(".wrong").innerText()).resolves.toContain(message);
     await expect(page.locator(".results .error").first().innerText()).resolves.toContain("#VALUE!");
   });
-  const { error } = await read(page, "Inlet");
+  const { error } = await read(page, "PlannedInlet");
   await page.locator(".wrong li", { hasText: error?.message }).first().getByRole("button").click();
   await page.waitForFunction(
     (message) => document.querySelector(".chosen")?.textContent?.includes(message),
@@ -329,7 +329,7 @@ test("the list holds every function and finds one by what it answers", async () 
   const text = await entry.innerText();
   for (const argument of ["inlet", "heads", "spacing", "regulator", "riser"])
     expect(text).toContain(argument);
-  await expect(page.locator("#function-PIPE_SURGE").isVisible()).resolves.toBe(false);
+  await expect(page.locator("#function-UNIT_CONVERT").isVisible()).resolves.toBe(false);
   await page.keyboard.press("Escape");
   await expect(page.locator("#functions").isVisible()).resolves.toBe(false);
 });
