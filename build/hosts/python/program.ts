@@ -31,7 +31,12 @@ export interface Program {
   readonly handsOver: (file: ts.SourceFile) => boolean;
 }
 
-export function libraryPath(name: string): string {
+/** The folders of the packages whose scripts are translated. */
+export function libraryFolders(): string[] {
+  return Object.keys(LIBRARIES).map((name) => join(root, "node_modules", name));
+}
+
+function libraryPath(name: string): string {
   return join(root, "node_modules", LIBRARIES[name].file);
 }
 
