@@ -13,7 +13,7 @@ export interface DocComments {
 
 /** Tags with one text each that every function must have. */
 const REQUIRED_TAGS = ["returns", "remarks", "source", "errors", "task", "example"] as const;
-const OTHER_TAGS = ["customfunction", "param", "cautions"];
+const OTHER_TAGS = ["customfunction", "param", "cautions", "yesno"];
 
 export function readDocComments(path: string): DocComments {
   const text = readFileSync(path, "utf8");
@@ -107,13 +107,26 @@ function readFunction(
     problems.push(`the example must begin =IRRIG.${name}(`);
   }
 
+  const yesNo = textOf("yesno")
+    .split(",")
+    .map((argument) => argument.trim())
+    .filter((argument) => argument !== "");
+  const described = readArguments(node, tags, choices, problems);
+  for (const argument of yesNo) {
+    if (!described.some(({ name: known }) => known === argument)) {
+      problems.push(`@yesno names an unknown argument, ${argument}`);
+    }
+  }
+
   return {
     help: {
       id,
       name,
       family: name.split(".")[0],
       short,
-      arguments: readArguments(node, tags, choices, problems),
+      arguments: described.map((argument) =>
+        yesNo.includes(argument.name) ? { ...argument, yesNo: true } : argument,
+      ),
       returns: textOf("returns"),
       spills,
       remarks: textOf("remarks"),

@@ -67,7 +67,7 @@ function readPackageFile(folder: string): PackageFile {
   return JSON.parse(readFileSync(join(folder, "package.json"), "utf8")) as PackageFile;
 }
 
-function readPackage(folder: string): Shipped {
+export function readPackage(folder: string): Shipped {
   const { name = "", version = "", license, licenses = [] } = readPackageFile(folder);
   const file = readdirSync(folder).find((entry) => /^(licen[cs]e|copying)(\.\w+)?$/i.test(entry));
   const text = file === undefined ? "" : readFileSync(join(folder, file), "utf8").trim();
@@ -90,9 +90,8 @@ export function isPermissive(licence: string): boolean {
     .some((choice) => choice.split(/\s+AND\s+/).every((part) => PERMISSIVE.has(part.trim())));
 }
 
-/** Writes dist/licences.txt, or throws when something may not be shipped. */
-export function writeLicences(stats: readonly Stats[]): void {
-  const shipped = shippedPackages(stats);
+/** The list of what is shipped and the texts; throws when something may not be shipped. */
+export function licencesText(shipped: readonly Shipped[]): string {
   const refused = shipped.filter(({ licence }) => !isPermissive(licence));
   if (refused.length > 0) {
     throw new Error(
@@ -103,9 +102,12 @@ export function writeLicences(stats: readonly Stats[]): void {
   const texts = shipped
     .filter(({ text }) => text !== "")
     .map(({ name, text }) => `${"-".repeat(72)}\n${name}\n\n${text}`);
-  writeFileSync(
-    join(dist, "licences.txt"),
-    `Fieldsum is under the MIT licence. It ships these packages:\n\n${list.join("\n")}\n\n${texts.join("\n\n")}\n`,
-  );
+  return `Fieldsum is under the MIT licence. It ships these packages:\n\n${list.join("\n")}\n\n${texts.join("\n\n")}\n`;
+}
+
+/** Writes dist/licences.txt, or throws when something may not be shipped. */
+export function writeLicences(stats: readonly Stats[]): void {
+  const shipped = shippedPackages(stats);
+  writeFileSync(join(dist, "licences.txt"), licencesText(shipped));
   console.log(`licences.txt: ${shipped.length} packages shipped, all under permissive terms`);
 }

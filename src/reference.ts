@@ -44,6 +44,8 @@ export interface ArgumentHelp {
   readonly optional: boolean;
   /** True where the argument takes a range of cells. */
   readonly range: boolean;
+  /** True where it takes TRUE or FALSE, which some hosts hand over as 1 and 0. */
+  readonly yesNo?: boolean;
   /** The entries of a choice; undefined where there is no list. */
   readonly choices?: readonly Choice[];
 }

@@ -42,6 +42,7 @@ enum Units {
  * @source Counting; the rules are common practice.
  * @errors #VALUE! for wrong counts, lengths or text, or segments that do not add up to the heads.
  * @cautions pressure, drilling, rolls and ice, backflow
+ * @yesno regulated
  * @task what do I have to buy to build the lines?
  * @example =IRRIG.BILL.MATERIALS(2, 14, 45, {"63 mm SDR 17",7;"50 mm SDR 17",7}, {"75 mm SDR 17",320}, "US", 22.5, TRUE, 300, 4)
  */

@@ -114,6 +114,7 @@ export function soilAwc(texture: Texture, units?: Units): any {
  * @remarks very coarse sand, coarse sand, fine sand, loamy sand: "coarse sandy"; sandy loam, fine sandy loam: "light sandy loam"; very fine sandy loam, loam, silt loam: "silt loam"; each with "over compact" behind it when compact is TRUE. clay loam, silty clay loam, sandy clay loam, sandy clay, silty clay, clay: "heavy clay", compact or not. peat: the table has none. The published table names its classes only; where a texture could be in two, it is in the one that takes less water (common practice, no source).
  * @source Classes: USDA Soil Conservation Service, National Engineering Handbook, Section 15 Chapter 11 (1983), maximum application rates; the textures in them: common practice, no source.
  * @errors #VALUE! for a blank or unknown texture, with the list, or a value of compact that is not TRUE or FALSE. #N/A for peat.
+ * @yesno compact
  * @task which profile class is my soil?
  * @example =IRRIG.SOIL.PROFILE("silt loam", TRUE)
  */

@@ -144,6 +144,7 @@ export function towSafepull(
  * @source Plastics Pipe Institute, Handbook of Polyethylene Pipe, cold bending (read in a secondary text).
  * @errors #VALUE! for a blank, text, an outside diameter that is not above 0, or a fitting that is not TRUE or FALSE. #N/A for a ratio outside 11 to 26.
  * @cautions towing
+ * @yesno fitting
  * @task how tightly may I turn the line?
  * @example =IRRIG.TOW.BEND(1.97, 17)
  */

@@ -12,8 +12,7 @@ const neverTaken: readonly (readonly [string, unknown])[] = [
 
 function wrongKinds(argument: ArgumentHelp): (readonly [string, unknown])[] {
   const alone = [...neverTaken];
-  // An argument that takes TRUE says so.
-  if (!argument.help.includes("TRUE")) alone.push(["TRUE", true]);
+  if (argument.yesNo !== true) alone.push(["TRUE", true]);
   const inRange = alone.map(([kind, cell]) => [`${kind} in a range`, [[cell]]] as const);
   const wrong = [...alone, ...inRange];
   if (!argument.range) {
@@ -122,4 +121,15 @@ describe("any range gives a finite result or an error with a message", () => {
     });
     expect(offences).toEqual([]);
   });
+});
+
+/** Every host must know which they are: some hand TRUE over as 1. */
+test("the arguments that are marked as yes or no are those that ask for TRUE or FALSE", () => {
+  const asking = sampleArguments.filter(([, { help, cells }, , place]) => {
+    const outcome = outcomeOf(help.name, withCell(cells, place, "no such entry"));
+    return outcome.error?.message.includes("must be TRUE or FALSE");
+  });
+  const marked = sampleArguments.filter(([, , argument]) => argument.yesNo === true);
+  expect(marked.map(([name]) => name)).toEqual(asking.map(([name]) => name));
+  expect(marked.length).toBeGreaterThan(0);
 });
