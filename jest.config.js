@@ -10,7 +10,7 @@ module.exports = {
   testTimeout: 60000,
   roots: ["<rootDir>/tests"],
   testMatch: ["**/*.test.ts"],
-  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/tests/browser/"],
+  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/tests/browser/", "<rootDir>/tests/calc/"],
   setupFiles: ["<rootDir>/tests/support/property-seed.ts"],
   transform,
   // Node loads none of these ES modules by require(), and jest has no other way to a package.

@@ -162,7 +162,11 @@ export class Prospect {
 
   /** Least friction from the inlet to each head in one size. */
   private lost(size: number): number[] {
-    return (this.lostBySize[size] ??= this.friction.along(size, this.leastFlow));
+    const known: number[] | undefined = this.lostBySize[size];
+    if (known !== undefined) return known;
+    const lost = this.friction.along(size, this.leastFlow);
+    this.lostBySize[size] = lost;
+    return lost;
   }
 
   /** Least friction to the last head in a choice of tubing. */
