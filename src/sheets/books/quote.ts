@@ -1,4 +1,4 @@
-import { type PageBuilder, unitText } from "../kit/builder";
+import { inMoney, type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
 import { amount, length, price as anyPrice } from "../parts/limits";
@@ -105,15 +105,15 @@ function customersPage(page: PageBuilder, field: Field): void {
   const top = page.row;
   page.put(5, totals, {
     role: "result",
-    formula: ifInputsHold(
-      `INDEX(E${top}:E${top + MOST_ROWS - 1}, MATCH("total", A${top}:A${top + MOST_ROWS - 1}, 0))+SUM(E${own}:E${own + OWN_LINES.length - 1})`,
+    formula: inMoney(
+      `=INDEX(E${top}:E${top + MOST_ROWS - 1}, MATCH("total", A${top}:A${top + MOST_ROWS - 1}, 0))+SUM(E${own}:E${own + OWN_LINES.length - 1})`,
     ),
     format: "#,##0.00",
     name: "QuoteTotal",
   });
   page.put(5, totals + 1, {
     role: "result",
-    formula: ifInputsHold("QuoteTotal/Area"),
+    formula: inMoney("=QuoteTotal/Area"),
     format: "#,##0.00",
   });
   const roll = (row: number, before: string) =>
@@ -141,11 +141,6 @@ function customersPage(page: PageBuilder, field: Field): void {
     ],
   });
   page.safety("pressure", "backflow", "overhead wires");
-}
-
-/** Nothing in money while an input is outside its limits. */
-function ifInputsHold(formula: string): string {
-  return `=IF(InputFault="OK", ${formula}, "fix the input first")`;
 }
 
 /** The pressure of one unit of head, in the units of the sheet. */

@@ -1,10 +1,18 @@
 import { crops, stages } from "../../tables/crops";
-import { soilTextures } from "../../tables/soils";
 import { type Block, type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { amount, hours, price, slope, temperature } from "../parts/limits";
-import { COLUMNS, dayInputs, setResults } from "../parts/line-blocks";
+import { amount, hours, price, temperature } from "../parts/limits";
+import {
+  COLUMNS,
+  dayInputs,
+  GROWER_ANSWER,
+  GROWER_QUESTION,
+  moveInput,
+  OFFICER_QUESTION,
+  setResults,
+  soilInputs,
+} from "../parts/line-blocks";
 import { workbookInputs } from "../parts/line-inputs";
 import { namesPage } from "../parts/names";
 import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "../parts/sentences";
@@ -30,12 +38,9 @@ export const season = workbook({
     "compressed air",
   ],
   answers: [
+    [GROWER_QUESTION, GROWER_ANSWER],
     [
-      "How many hours, when do I move, what should the far gauge read?",
-      `=IF(SetsPerDay=0, ${SET_TOO_LONG}, "Run "&FIXED(SetHours, 1)&" hours, then move: "&SetsPerDay&IF(SetsPerDay=1, " set", " sets")&" a day with each line, "&FIXED(RoundDays, 0)&" days to cover the field. The far gauge should read "&FIXED(FarPressure, 1)&" "&${unitText("pressure")}&".")`,
-    ],
-    [
-      "How evenly does it water, and how much energy does it take?",
+      OFFICER_QUESTION,
       `="Uniformity (CU) "&FIXED(LineCU, 2)&" along the line, efficiency "&FIXED(Efficiency, 2)&"; pressure varies by "&FIXED(100*Variation, 1)&"%, the limit is "&FIXED(100*Limit, 0)&"%. Energy: "&FIXED(Energy, 1)&" kWh "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&" if electric."`,
     ],
     [
@@ -70,19 +75,7 @@ function seasonCells(page: PageBuilder, field: Field): void {
   workbookInputs(given, field);
   given.gap();
   given.heading("Soil and crop");
-  given.input("Soil", "silt loam", {
-    name: "Texture",
-    allowed: { list: soilTextures, knownBy: "IRRIG.SOIL.AWC($)" },
-  });
-  given.input("Over compact subsoil", false, {
-    name: "Compact",
-    allowed: { list: ["TRUE", "FALSE"] },
-  });
-  given.input("Slope of the ground", field.slope, {
-    name: "Slope",
-    unit: { word: "%" },
-    allowed: slope,
-  });
+  soilInputs(given, field);
   given.input("Crop", "clover hay", {
     name: "Crop",
     allowed: { list: crops, knownBy: "IRRIG.CROP.ROOT($)" },
@@ -103,12 +96,7 @@ function seasonCells(page: PageBuilder, field: Field): void {
     unit: "length",
     allowed: amount(1, 100000),
   });
-  given.input("Move", field.move, {
-    name: "Move",
-    unit: "length",
-    allowed: amount(1, 1000),
-    note: "From one position of a line to the next.",
-  });
+  moveInput(given, field);
   given.input("Days between irrigations", field.days, {
     name: "RotationDays",
     allowed: { low: 1, high: 60, whole: true },

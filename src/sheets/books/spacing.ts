@@ -1,6 +1,6 @@
 import { type PageBuilder } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
-import { readRange, writeAddress } from "../kit/address";
+import { cellsOf, readRange, writeAddress } from "../kit/address";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
 import { amount, pressure, price, sdr, size } from "../parts/limits";
 import {
@@ -48,12 +48,6 @@ function steps(first: string, step: string): string[] {
   return Array.from({ length: STEPS }, (_, i) =>
     i === 0 ? `=${first}` : `=${first}+${i}*${step}`,
   );
-}
-
-/** Addresses of a table column's cells. */
-function cellsOf(range: string): string[] {
-  const { row, column, rows } = readRange(range);
-  return Array.from({ length: rows }, (_, i) => writeAddress({ row: row + i, column }));
 }
 
 function cellIn(range: string, r: number, c: number): string {

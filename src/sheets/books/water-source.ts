@@ -2,7 +2,13 @@ import { type PageBuilder } from "../kit/builder";
 import type { PagePlan } from "../kit/workbook";
 import type { Field } from "../parts/bluestem-flat";
 import { amount, flow } from "../parts/limits";
-import { COLUMNS, energyResult, lineResults, spotUniformity } from "../parts/line-blocks";
+import {
+  COLUMNS,
+  energyResult,
+  lineResults,
+  spotUniformity,
+  wettedInput,
+} from "../parts/line-blocks";
 import { lineInputs, tubingAndChart } from "../parts/line-inputs";
 import { planChecks } from "../parts/plan-checks";
 import { openValves, pipesAndCurve, supplyInputs, supplyResults } from "../parts/supply";
@@ -66,11 +72,7 @@ function waterSource(page: PageBuilder, field: Field): void {
     unit: "diameter",
     allowed: amount(0.01, 100),
   });
-  given.input("Wetted diameter of a sprinkler", field.wetted, {
-    name: "Wetted",
-    unit: "length",
-    allowed: amount(1, 1000),
-  });
+  wettedInput(given, field);
 
   const found = page.block("G");
   found.heading("Results: the line");

@@ -37,3 +37,9 @@ export function columnLetters(column: number): string {
 export function writeAddress({ row, column }: Position): string {
   return `${columnLetters(column)}${row + 1}`;
 }
+
+/** Addresses of the cells of a column's range. */
+export function cellsOf(range: string): string[] {
+  const { row, column, rows } = readRange(range);
+  return Array.from({ length: rows }, (_, i) => writeAddress({ row: row + i, column }));
+}

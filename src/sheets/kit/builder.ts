@@ -1,3 +1,4 @@
+import { quoted } from "../../formula-text/quoted";
 import { cautions, type CautionSubject } from "../../cautions";
 import { columnLetters, readAddress, writeAddress } from "./address";
 import type {
@@ -153,11 +154,13 @@ function checked(formula: string): string {
   return `IF(${INPUT_FAULT}="OK", IFNA(${formula.slice(1)}, "No answer (#N/A): a number that this compares is missing"), "Not checked: fix the input first")`;
 }
 
-/** Nothing in money while an input is outside its limits. */
+/** A figure in money: none while an input is outside its limits. */
+export function inMoney(formula: string): string {
+  return `=IF(${INPUT_FAULT}="OK", ${formula.slice(1)}, "fix the input first")`;
+}
+
 function ifMoney(formula: string, money: true | undefined): string {
-  return money === undefined
-    ? formula
-    : `=IF(${INPUT_FAULT}="OK", ${formula.slice(1)}, "fix the input first")`;
+  return money === undefined ? formula : inMoney(formula);
 }
 
 /** The length of answer that there is room for, and of the line of checks with some that fail. */
@@ -572,6 +575,5 @@ function contentOf(
 
 function headerText(column: TableColumn): Pick<SheetCell, "value" | "formula"> {
   if (column.unit === undefined) return { value: column.header };
-  const text = column.header.replace(/"/g, '""');
-  return { formula: `="${text} ("&${unitText(column.unit)}&")"` };
+  return { formula: `="${quoted(column.header)} ("&${unitText(column.unit)}&")"` };
 }

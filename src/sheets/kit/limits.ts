@@ -1,3 +1,4 @@
+import { quoted } from "../../formula-text/quoted";
 import type { Allowed } from "./definition";
 
 /** What an input allows, in words: "a whole number from 1 to 60". */
@@ -76,8 +77,4 @@ function condition(at: string, allowed: Allowed): string {
   ];
   const number = `IF(ISNUMBER(${at}), AND(${tests.join(", ")}), FALSE)`;
   return allowed.orText === undefined ? number : `OR(${at}="${quoted(allowed.orText)}", ${number})`;
-}
-
-function quoted(text: string): string {
-  return text.replace(/"/g, '""');
 }

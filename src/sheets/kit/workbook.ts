@@ -1,4 +1,6 @@
+import { quoted } from "../../formula-text/quoted";
 import { cautions, type CautionSubject } from "../../cautions";
+import { cellsOf } from "./address";
 import { INPUT_FAULT, type Label, PageBuilder } from "./builder";
 import type { Allowed, Page, ReadyMadeSheet, SheetCell, UnitSystem } from "./definition";
 import { limitFormula, limitText } from "./limits";
@@ -165,7 +167,7 @@ function checksPage(pages: readonly Page[], system: UnitSystem): Page {
   const summary = page.block("A", 1);
   summary.sentence("Inputs", `=${firstNot(parts)}`, 1);
   page.nameRange(INPUT_FAULT, `B${short}`);
-  summary.sentence("Checks", `=${checkLine(checks, cellsOf(results))}`, 1);
+  summary.sentence("Checks", `=${checkLine(checks, results === "" ? [] : cellsOf(results))}`, 1);
   page.nameRange("CheckLine", `B${short + 1}`);
   page.needsLines(short + 1, 3);
   return page.build();
@@ -179,18 +181,6 @@ function labelOf({ label, at }: SheetCell): string {
 function limitsOf({ allowed, at }: SheetCell): Allowed {
   if (allowed === undefined) throw new Error(`the input at ${at} has no limits`);
   return allowed;
-}
-
-/** Cells of a column's range. */
-function cellsOf(range: string): string[] {
-  if (range === "") return [];
-  const [from, to] = range.split(":");
-  const letter = from.replace(/\d+/, "");
-  const top = Number(from.slice(letter.length));
-  return Array.from(
-    { length: Number(to.slice(letter.length)) - top + 1 },
-    (_, i) => `${letter}${top + i}`,
-  );
 }
 
 /** The first of these cells that is not "OK". */
@@ -212,10 +202,6 @@ function checkLine(checks: readonly Placed[], results: readonly string[]): strin
     `IF(${passed}=${all}, "All ${all} checks pass.", ` +
     `${passed}&" of ${all} checks pass. Failed: "&MID(${failed}, 3, 999)&". "&${firstNot(results)}))`
   );
-}
-
-function quoted(text: string): string {
-  return text.replace(/"/g, '""');
 }
 
 /** The page that states the cautions in full. */

@@ -205,12 +205,7 @@ export function energyResult(block: Block): void {
 }
 
 function fieldInputs(block: Block, field: Field): void {
-  block.input("Move", field.move, {
-    name: "Move",
-    unit: "length",
-    allowed: amount(1, 1000),
-    note: "From one position of the line to the next.",
-  });
+  moveInput(block, field);
   block.input("Positions in the field", field.positions, {
     name: "Positions",
     allowed: { low: 1, high: 500, whole: true },
@@ -239,6 +234,21 @@ function fieldInputs(block: Block, field: Field): void {
   });
   spotUniformity(block, field);
   dayInputs(block, field);
+  soilInputs(block, field);
+  wettedInput(block, field);
+  block.input("Wind", field.wind, { name: "Wind", unit: "wind", allowed: amount(0, 200) });
+}
+
+export function moveInput(block: Block, field: Field): void {
+  block.input("Move", field.move, {
+    name: "Move",
+    unit: "length",
+    allowed: amount(1, 1000),
+    note: "From one position of the line to the next.",
+  });
+}
+
+export function soilInputs(block: Block, field: Field): void {
   block.input("Soil", "silt loam", {
     name: "Texture",
     allowed: { list: soilTextures, knownBy: "IRRIG.SOIL.AWC($)" },
@@ -252,12 +262,14 @@ function fieldInputs(block: Block, field: Field): void {
     unit: { word: "%" },
     allowed: slope,
   });
+}
+
+export function wettedInput(block: Block, field: Field): void {
   block.input("Wetted diameter of a sprinkler", field.wetted, {
     name: "Wetted",
     unit: "length",
     allowed: amount(1, 1000),
   });
-  block.input("Wind", field.wind, { name: "Wind", unit: "wind", allowed: amount(0, 200) });
 }
 
 export function spotUniformity(block: Block, field: Field): void {
