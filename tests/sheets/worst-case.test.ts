@@ -104,6 +104,8 @@ describe.each(plans)("$id ($system)", ({ id, system }) => {
     expect(says("Set and the day")).toMatch(
       /^A set of \d+\.\d hours and its move of 0\.75 do not fit/,
     );
+    // The line at the top tells the cause, not a check that only waits for it.
+    expect(answers[0]).toMatch(/\. A set of \d+\.\d hours and its move/);
     expect(says("Days and the crop")).toBe("Not judged: the set does not fit the day.");
     expect(value("RoundDays")).toBe("set too long");
     for (const answer of answers)

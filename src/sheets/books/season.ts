@@ -15,6 +15,7 @@ import {
 } from "../parts/line-blocks";
 import { workbookInputs } from "../parts/line-inputs";
 import { namesPage } from "../parts/names";
+import { setCheck } from "../parts/plan-checks";
 import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "../parts/sentences";
 import { endOfSeasonPage } from "./end-of-season";
 import { waterSourcePage } from "./water-source";
@@ -199,6 +200,7 @@ function seasonCells(page: PageBuilder, field: Field): void {
   page.heading("Checks of the season");
   const checks = page.block("A");
   const check = (label: string, formula: string) => checks.check(label, formula, SENTENCE_COLUMNS);
+  setCheck(checks);
   check(
     "Depth and the soil",
     `=IF(NetDepth<=MostNet*1.005, "OK", "The crop uses "&FIXED(NetDepth, 2)&" "&${unitText("depth")}&" between irrigations; the soil gives "&FIXED(MostNet, 2)&" "&${unitText("depth")}&": irrigate every "&INT(Interval)&" days.")`,

@@ -10,7 +10,7 @@ import {
   tubingAndChart,
   workbookInputs,
 } from "./line-inputs";
-import { planChecks } from "./plan-checks";
+import { planChecks, setCheck } from "./plan-checks";
 import { SET_TOO_LONG } from "./sentences";
 import { MOST_LINES, pipesAndCurve, supplyInputs, supplyResults } from "./supply";
 
@@ -79,6 +79,7 @@ export function lineBlocks(page: PageBuilder, field: Field): void {
   page.breakPage();
   page.heading("Checks");
   const checks = page.block("A");
+  setCheck(checks);
   planChecks(checks);
   page.below(checks);
 }

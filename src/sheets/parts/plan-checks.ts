@@ -1,13 +1,17 @@
 import { type Block, unitText } from "../kit/builder";
 import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "./sentences";
 
+/** Comes before every other check of a workbook: what follows from the set waits for it. */
+export function setCheck(checks: Block): void {
+  checks.check("Set and the day", `=IF(SetsPerDay=0, ${SET_TOO_LONG}, "OK")`, SENTENCE_COLUMNS);
+}
+
 /**
  * The checks of a plan, the same in every workbook that has one: the weakest part at the highest
  * pressure, every velocity, both ends of the chart, the pump at the flow of all lines, ground and day.
  */
 export function planChecks(checks: Block): void {
   const check = (label: string, formula: string) => checks.check(label, formula, SENTENCE_COLUMNS);
-  check("Set and the day", `=IF(SetsPerDay=0, ${SET_TOO_LONG}, "OK")`);
   check("Pressure along the line", "=IRRIG.CHECK.VARIATION(Variation, Limit)");
   check("Lowest pressure", `=${lowestPressure()}`);
   check("Highest pressure and the chart", "=IRRIG.CHECK.CHART(MostPressure, Chart)");
