@@ -1,7 +1,8 @@
 import type { FunctionHelp } from "../reference";
 import { type LiteralArgument, literalArguments } from "../formula-text/dialect";
-import { localeFor } from "../words/chosen";
-import { errorIn, saidIn } from "../words/errors";
+import { localeFor, withPoint } from "../words/chosen";
+import { messagesIn } from "../words/errors";
+import type { MessageReader } from "../words/message-reader";
 import type { Language } from "../words/language";
 import { referenceWords } from "../words/words";
 import { type CallError, type CellValue, FunctionHost, type Outcome } from "../screen/host";
@@ -19,6 +20,7 @@ export async function startExample(
   language: Language,
 ): Promise<void> {
   const words = referenceWords[language].page;
+  const locale = localeFor(language);
   const form = document.getElementById("try-it") as HTMLFormElement;
   const output = document.getElementById("result") as HTMLElement;
   const formula = document.getElementById("formula") as HTMLElement;
@@ -26,26 +28,27 @@ export async function startExample(
     ({ name }) => form.elements.namedItem(name) as HTMLInputElement | HTMLSelectElement,
   );
   let host: FunctionHost;
+  let messages: MessageReader;
   try {
-    host = await FunctionHost.load(functions);
+    [host, messages] = await Promise.all([FunctionHost.load(functions), messagesIn(language)]);
   } catch {
     output.textContent = words.notLoaded;
     return;
   }
 
   const recompute = () => {
-    const texts = fields.map((field) => field.value.trim());
+    const texts = fields.map((field) => withPoint(field.value.trim(), locale));
     const last = texts.reduce((found, text, place) => (text === "" ? found : place), -1);
     const written = texts.slice(0, last + 1).join(", ");
     formula.textContent = `=${formula.dataset.function}(${written})`;
     let cells: LiteralArgument[];
     try {
-      cells = texts.map((text) => (text === "" ? null : literalArguments(`=F(${text})`)[0]));
+      cells = texts.map(cellOf);
     } catch {
       output.replaceChildren(paragraph(words.howToWrite, "error"));
       return;
     }
-    output.replaceChildren(resultOf(host.call(help.id, ...cells), language));
+    output.replaceChildren(resultOf(host.call(help.id, ...cells), { language, ...messages }));
   };
 
   form.addEventListener("input", recompute);
@@ -54,23 +57,36 @@ export async function startExample(
   recompute();
 }
 
-function resultOf(outcome: Outcome, language: Language): HTMLElement {
-  if (outcome.error !== undefined) return errorOf(outcome.error, language);
-  if (Array.isArray(outcome.value)) return tableOf(outcome.value, language);
-  return paragraph(shown(outcome.value, language), "value");
+/** "1,5" would be two arguments, of which nobody sees that the second is dropped. */
+function cellOf(text: string): LiteralArgument {
+  if (text === "") return null;
+  const [cell, ...others] = literalArguments(`=F(${text})`);
+  if (others.length > 0) throw new Error("more than one argument");
+  return cell;
 }
 
-function errorOf({ code, message }: CallError, language: Language): HTMLElement {
-  return paragraph(`${code} ${errorIn(message, language)}`, "error");
+/** A language, and how it says what the functions say. */
+interface Voice extends MessageReader {
+  readonly language: Language;
 }
 
-function tableOf(rows: CellValue[][], language: Language): HTMLElement {
+function resultOf(outcome: Outcome, voice: Voice): HTMLElement {
+  if (outcome.error !== undefined) return errorOf(outcome.error, voice);
+  if (Array.isArray(outcome.value)) return tableOf(outcome.value, voice);
+  return paragraph(shown(outcome.value, voice), "value");
+}
+
+function errorOf({ code, message }: CallError, voice: Voice): HTMLElement {
+  return paragraph(`${code} ${voice.error(message)}`, "error");
+}
+
+function tableOf(rows: CellValue[][], voice: Voice): HTMLElement {
   const table = document.createElement("table");
   for (const row of rows) {
     const line = table.insertRow();
     for (const value of row) {
       const cell = line.insertCell();
-      cell.textContent = shown(value, language);
+      cell.textContent = shown(value, voice);
       if (typeof value === "number") cell.className = "number";
     }
   }
@@ -79,19 +95,19 @@ function tableOf(rows: CellValue[][], language: Language): HTMLElement {
   // A wide table scrolls, which must be possible from the keyboard too.
   frame.tabIndex = 0;
   frame.setAttribute("role", "region");
-  frame.setAttribute("aria-label", referenceWords[language].page.result);
+  frame.setAttribute("aria-label", referenceWords[voice.language].page.result);
   frame.append(table);
   return frame;
 }
 
-function shown(value: CellValue, language: Language): string {
-  if (typeof value === "number") return written(Number(value.toPrecision(DIGITS)), language);
+function shown(value: CellValue, voice: Voice): string {
+  if (typeof value === "number") return written(Number(value.toPrecision(DIGITS)), voice);
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value === null ? "" : saidIn(value, language);
+  return value === null ? "" : voice.said(value);
 }
 
 /** With the reader's own decimal sign, and all digits that the number has. */
-function written(value: number, language: Language): string {
+function written(value: number, { language }: Voice): string {
   const plain = String(value);
   return language === "en" || plain.includes("e")
     ? plain

@@ -32,3 +32,9 @@ export function localeFor(language: Language): string {
   const own = navigator.languages.find((locale) => languageFor([locale]) === language);
   return own ?? "es-419";
 }
+
+/** A number alone that is written with the reader's decimal comma, as a formula has it; else the text as it is. */
+export function withPoint(text: string, locale: string): string {
+  const hasComma = new Intl.NumberFormat(locale).format(1.5).includes(",");
+  return hasComma && /^[+-]?\d*,\d+$/.test(text) ? text.replace(",", ".") : text;
+}

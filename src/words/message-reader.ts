@@ -7,6 +7,13 @@ export interface MessageTables {
   readonly verdicts: Messages;
 }
 
+export interface MessageReader {
+  /** The message of a cell's error; as it came where it is not known. */
+  error(message: string): string;
+  /** A text that a function gives: a header, a label, a verdict. */
+  said(text: string): string;
+}
+
 interface Pattern {
   readonly form: RegExp;
   readonly places: readonly string[];
@@ -19,7 +26,7 @@ const PLACE = /\{(\w+)\}/g;
  * Puts what the functions say in English into another language: the text is found by its form, and
  * what stands in its places is put over likewise.
  */
-export function messageReader(tables: MessageTables) {
+export function messageReader(tables: MessageTables): MessageReader {
   const errors = patterns(tables.errors);
   const phrases = patterns(tables.phrases);
   const labels = patterns(tables.labels);
@@ -45,7 +52,7 @@ export function messageReader(tables: MessageTables) {
     return `${name} fila ${row}${column === undefined ? "" : `, ${label(column)}`}`;
   };
 
-  return { error, said: (text: string): string => verdict(text) ?? label(text) };
+  return { error, said: (text) => verdict(text) ?? label(text) };
 }
 
 function patterns(messages: Messages): readonly Pattern[] {

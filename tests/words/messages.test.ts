@@ -1,9 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
-import { errorIn, saidIn } from "../../src/words/errors";
+import { messagesIn } from "../../src/words/errors";
 import * as spanish from "../../src/words/es/messages";
+import { messageReader } from "../../src/words/message-reader";
 import { outcomeOf, sampleArguments, withCell } from "../support/samples";
+
+const { error: inSpanish, said: saidInSpanish } = messageReader(spanish);
 
 const places = (text: string) => (text.match(/\{\w+\}/g) ?? []).sort();
 
@@ -42,7 +45,7 @@ test("whatever a function says of a wrong argument is said in Spanish", () => {
       const { error } = outcomeOf(help.name, withCell(cells, place, cell));
       if (error === undefined) continue;
       seen += 1;
-      const said = errorIn(error.message, "es");
+      const said = inSpanish(error.message);
       if (said === error.message || ENGLISH.test(bare(said)))
         untold.add(`${error.message} → ${said}`);
     }
@@ -93,7 +96,7 @@ test("every message that stands whole in the source is known, and keeps what is 
   expect(messages.length).toBeGreaterThan(80);
   const marks = (text: string) => [...new Set(text.match(/70\d/g) ?? [])].sort().join();
   const wrong = messages.filter((message) => {
-    const said = errorIn(message, "es");
+    const said = inSpanish(message);
     // "700: 701" only names the argument before a message that is told by itself.
     if (/^[^:]+: 70\d$/.test(message)) return false;
     return said === message || marks(said) !== marks(message);
@@ -102,7 +105,7 @@ test("every message that stands whole in the source is known, and keeps what is 
 });
 
 test("messages as the functions give them", () => {
-  const says = (english: string, said: string) => expect(errorIn(english, "es")).toBe(said);
+  const says = (english: string, said: string) => expect(inSpanish(english)).toBe(said);
   says("inside must be above 0 in; got -1", "inside debe ser mayor que 0 in; recibió -1");
   says(
     "tubing row 3 number of segments must be a whole number from 1 to 500; got a blank",
@@ -121,21 +124,23 @@ test("messages as the functions give them", () => {
     "discharge must be two columns, pressure (psi) and flow (gpm); got a range of 2 rows and 1 column",
     "discharge debe ser dos columnas: presión (psi) y caudal (gpm); recibió un rango de 2 filas y 1 columna",
   );
-  expect(errorIn("inside must be above 0 in; got -1", "en")).toBe(
-    "inside must be above 0 in; got -1",
-  );
-  expect(errorIn("nothing known", "es")).toBe("nothing known");
+  expect(inSpanish("nothing known")).toBe("nothing known");
 });
 
 test("headers, labels and verdicts", () => {
-  expect(saidIn("nozzle pressure (psi)", "es")).toBe("presión en la boquilla (psi)");
-  expect(saidIn("OK", "es")).toBe("OK");
+  expect(saidInSpanish("nozzle pressure (psi)")).toBe("presión en la boquilla (psi)");
+  expect(saidInSpanish("OK")).toBe("OK");
   expect(
-    saidIn(
+    saidInSpanish(
       "Velocity is 6.1 ft/s; the limit is 5 ft/s. Use larger tubing, or send less flow through it.",
-      "es",
     ),
   ).toBe(
     "La velocidad es 6.1 ft/s; el límite es 5 ft/s. Use tubería mayor, o lleve menos caudal por ella.",
   );
+});
+
+test("English messages come as they are", async () => {
+  const { error, said } = await messagesIn("en");
+  expect(error("inside must be above 0 in; got -1")).toBe("inside must be above 0 in; got -1");
+  expect(said("nozzle pressure (psi)")).toBe("nozzle pressure (psi)");
 });
