@@ -87,9 +87,9 @@ export function textsToSay(
 }
 
 /** Beside the edition's pages, for its search and for the screens that show it. */
-export function writeEditionReference({ language, functions }: Edition): void {
+export function writeEditionReference({ language, functions, cautions }: Edition): void {
   const folder = join(dist, editionFolder(language));
   mkdirSync(folder, { recursive: true });
-  const reference: Reference = { namespace: NAMESPACE, version: VERSION, functions };
+  const reference: Reference = { namespace: NAMESPACE, version: VERSION, functions, cautions };
   writeFileSync(join(folder, "reference.json"), `${JSON.stringify(reference, null, 1)}\n`);
 }

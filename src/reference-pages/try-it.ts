@@ -1,10 +1,10 @@
 import type { FunctionHelp } from "../reference";
 import { type LiteralArgument, literalArguments } from "../formula-text/dialect";
 import { localeFor, withPoint } from "../words/chosen";
-import { messagesIn } from "../words/errors";
-import type { MessageReader } from "../words/message-reader";
+import { errorSaid, speak, textSaid } from "../words/spoken";
 import type { Language } from "../words/language";
 import { referenceWords } from "../words/words";
+import { writtenNumber } from "../screen/number-format";
 import { type CallError, type CellValue, FunctionHost, type Outcome } from "../screen/host";
 
 /** More than any plan needs, few enough to read. */
@@ -28,9 +28,8 @@ export async function startExample(
     ({ name }) => form.elements.namedItem(name) as HTMLInputElement | HTMLSelectElement,
   );
   let host: FunctionHost;
-  let messages: MessageReader;
   try {
-    [host, messages] = await Promise.all([FunctionHost.load(functions), messagesIn(language)]);
+    [host] = await Promise.all([FunctionHost.load(functions), speak(language)]);
   } catch {
     output.textContent = words.notLoaded;
     return;
@@ -48,7 +47,7 @@ export async function startExample(
       output.replaceChildren(paragraph(words.howToWrite, "error"));
       return;
     }
-    output.replaceChildren(resultOf(host.call(help.id, ...cells), { language, ...messages }));
+    output.replaceChildren(resultOf(host.call(help.id, ...cells), words.result));
   };
 
   form.addEventListener("input", recompute);
@@ -65,28 +64,23 @@ function cellOf(text: string): LiteralArgument {
   return cell;
 }
 
-/** A language, and how it says what the functions say. */
-interface Voice extends MessageReader {
-  readonly language: Language;
+function resultOf(outcome: Outcome, title: string): HTMLElement {
+  if (outcome.error !== undefined) return errorOf(outcome.error);
+  if (Array.isArray(outcome.value)) return tableOf(outcome.value, title);
+  return paragraph(shown(outcome.value), "value");
 }
 
-function resultOf(outcome: Outcome, voice: Voice): HTMLElement {
-  if (outcome.error !== undefined) return errorOf(outcome.error, voice);
-  if (Array.isArray(outcome.value)) return tableOf(outcome.value, voice);
-  return paragraph(shown(outcome.value, voice), "value");
+function errorOf({ code, message }: CallError): HTMLElement {
+  return paragraph(`${code} ${errorSaid(message)}`, "error");
 }
 
-function errorOf({ code, message }: CallError, voice: Voice): HTMLElement {
-  return paragraph(`${code} ${voice.error(message)}`, "error");
-}
-
-function tableOf(rows: CellValue[][], voice: Voice): HTMLElement {
+function tableOf(rows: CellValue[][], title: string): HTMLElement {
   const table = document.createElement("table");
   for (const row of rows) {
     const line = table.insertRow();
     for (const value of row) {
       const cell = line.insertCell();
-      cell.textContent = shown(value, voice);
+      cell.textContent = shown(value);
       if (typeof value === "number") cell.className = "number";
     }
   }
@@ -95,23 +89,15 @@ function tableOf(rows: CellValue[][], voice: Voice): HTMLElement {
   // A wide table scrolls, which must be possible from the keyboard too.
   frame.tabIndex = 0;
   frame.setAttribute("role", "region");
-  frame.setAttribute("aria-label", referenceWords[voice.language].page.result);
+  frame.setAttribute("aria-label", title);
   frame.append(table);
   return frame;
 }
 
-function shown(value: CellValue, voice: Voice): string {
-  if (typeof value === "number") return written(Number(value.toPrecision(DIGITS)), voice);
+function shown(value: CellValue): string {
+  if (typeof value === "number") return writtenNumber(Number(value.toPrecision(DIGITS)));
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value === null ? "" : voice.said(value);
-}
-
-/** With the reader's own decimal sign, and all digits that the number has. */
-function written(value: number, { language }: Voice): string {
-  const plain = String(value);
-  return language === "en" || plain.includes("e")
-    ? plain
-    : value.toLocaleString(localeFor(language), { maximumFractionDigits: 20, useGrouping: false });
+  return value === null ? "" : textSaid(value);
 }
 
 function paragraph(text: string, kind: string): HTMLElement {

@@ -20,7 +20,9 @@ export function keepLanguage(language: Language): void {
 }
 
 export function chosenLanguage(): Language {
-  return languageFor(navigator.languages, keptLanguage());
+  // Outside a browser nobody reads.
+  const wanted = typeof navigator === "undefined" ? [] : (navigator.languages ?? []);
+  return languageFor(wanted, keptLanguage());
 }
 
 /**

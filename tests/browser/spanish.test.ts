@@ -1,9 +1,11 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { builtReference } from "../support/built";
 import { launchBrowser, openPage, serve, type Served } from "../support/browser";
 
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+const standIn = readFileSync(join(__dirname, "../support/stand-in-excel.js"), "utf8");
 const PHONE = { viewport: { width: 375, height: 800 } };
 
 let browser: Browser;
@@ -121,4 +123,28 @@ describe.each(["light", "dark"] as const)("accessible in %s", (colorScheme) => {
     expect(await faultsOf(page)).toEqual([]);
     expect(await sideways(page)).toBe(0);
   });
+});
+
+test("the pane speaks Spanish in a Spanish browser, and another choice is kept", async () => {
+  const { page } = await openPage(browser, `${server.address}taskpane.html`, {
+    locale: "es-AR",
+    viewport: { width: 320, height: 800 },
+    before: async (fresh) => {
+      await fresh.route("https://appsforoffice.microsoft.com/**", (route) =>
+        route.fulfill({ body: standIn, contentType: "text/javascript" }),
+      );
+    },
+  });
+  await page.getByLabel("Buscar funciones").fill("caudal");
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
+  expect(await page.locator(".notice").innerText()).toContain("todavía no ha leído");
+  await page.getByRole("button", { name: /^SPRINKLER.FLOW/ }).click();
+  await page.getByLabel("pressure").fill("-1");
+  await page.getByText("pressure debe ser").waitFor();
+  expect(await sideways(page)).toBe(0);
+  expect(await faultsOf(page)).toEqual([]);
+  await page.getByRole("button", { name: "English" }).click();
+  await page.getByLabel("Search functions").waitFor();
+  await page.reload();
+  await page.getByLabel("Search functions").waitFor();
 });

@@ -1,7 +1,8 @@
 import { languageFor } from "../../src/words/language";
-import { referenceWords, supportWords } from "../../src/words/words";
+import { paneWords, referenceWords, supportWords } from "../../src/words/words";
 
 const screens: Record<string, { en: unknown; es: unknown }> = {
+  pane: paneWords,
   reference: referenceWords,
   support: supportWords,
 };
