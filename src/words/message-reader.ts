@@ -55,6 +55,17 @@ export function messageReader(tables: MessageTables): MessageReader {
   return { error, said: (text) => verdict(text) ?? label(text) };
 }
 
+/** Puts a text over whole where `known` has it, else by its form, and what stands in its places too. */
+export function formReader(
+  forms: Messages,
+  known: (text: string) => string | undefined,
+): (text: string) => string {
+  const candidates = patterns(forms);
+  const say = (text: string): string =>
+    known(text) ?? put(text, candidates, (_, inner) => say(inner)) ?? text;
+  return say;
+}
+
 function patterns(messages: Messages): readonly Pattern[] {
   return Object.entries(messages).map(([english, said]) => ({
     form: new RegExp(
