@@ -9,6 +9,7 @@ import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
 import { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
+import { keepFocusWhereItIs, leaveByEscape } from "./grid-focus";
 import { FunctionHost, type CellValue } from "../screen/host";
 import { Desk } from "./kept/desk";
 import { placeOf } from "./kept/inputs";
@@ -69,6 +70,8 @@ class TrialPage {
       if (document.visibilityState === "hidden") this.handOver();
     });
     document.addEventListener("keydown", (event) => this.undoByKey(event));
+    keepFocusWhereItIs();
+    leaveByEscape(part("grid"));
     this.navigation();
   }
 

@@ -9,7 +9,7 @@ import type { CellValue } from "../screen/host";
 import { formatValue } from "../screen/number-format";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
 import type { SheetValues, ShownCell } from "./sheet-values";
-import { readTyped } from "./typed";
+import { commaFault, readTyped } from "./typed";
 
 /** Time after the last key before a typed value goes to the sheet. */
 const TYPING_PAUSE = 250;
@@ -530,7 +530,9 @@ function judge(
   hint?: HTMLElement,
 ): void {
   if (allowed === undefined) return;
-  const fault = faultOf(label ?? "It", allowed, value);
+  const isNumber = "low" in allowed;
+  const fault =
+    (isNumber ? commaFault(value) : undefined) ?? faultOf(label ?? "It", allowed, value);
   control.setAttribute("aria-invalid", String(fault !== undefined));
   // In a table there is no room for a sentence beside each input.
   if (hint === undefined) control.title = fault ?? "";

@@ -230,3 +230,120 @@ test("a blank start, the sample and the list lose nothing; deleting asks", async
   const { violations } = await page.evaluate(() => axe.run({ exclude: [[".grid-canvas"]] }));
   expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
 });
+
+describe("the keyboard stays where it is", () => {
+  test.each([
+    ["nowhere", undefined],
+    ["in a field of the form", HEADS],
+  ])("digits typed while the grid loads change no cell: %s", async (_, label) => {
+    const page = await visit(await someone(WIDE));
+    if (label !== undefined) await page.getByLabel(label).first().click();
+    const title = page.locator("#sheet-title");
+    const before = await title.innerText();
+    let digits = 0;
+    await eventually(async () => {
+      await page.keyboard.press("Backspace");
+      await page.keyboard.type(String(++digits % 10));
+      expect(await page.locator(".chosen").count()).toBe(1);
+    });
+    for (let i = 0; i < 20; i++) await page.keyboard.type("7", { delay: 30 });
+    await page.waitForTimeout(800);
+    await expect(title.innerText()).resolves.toBe(before);
+    const read = await page.evaluate(() => ({
+      title: trialGrid.read({ page: "Line", row: 0, column: 0 }).value,
+      inGrid: document.querySelector("#grid")?.contains(document.activeElement),
+    }));
+    expect(read).toEqual({ title: "Line layout: Bluestem Flat", inGrid: false });
+    if (label !== undefined) {
+      expect(digits).toBeGreaterThan(3);
+      await expect(valueOf(page, label)).resolves.toContain("7777777");
+    }
+  });
+
+  test("Escape and then Tab leaves the grid, forward and back", async () => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    const where = () =>
+      page.evaluate(() => {
+        const now = document.activeElement;
+        if (document.querySelector("#grid")?.contains(now)) return "in";
+        const follows = document.querySelector("#grid")?.compareDocumentPosition(now as Node) ?? 0;
+        return (follows & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 ? "after" : "before";
+      });
+    for (const [keys, expected] of [
+      [["Tab"], "in"],
+      [["Escape", "Tab"], "after"],
+      [["Escape", "Shift+Tab"], "before"],
+    ] as const) {
+      await page.locator("#grid .grid-canvas").click({ position: { x: 300, y: 250 } });
+      await eventually(async () => expect(await where()).toBe("in"));
+      for (const key of keys) await page.keyboard.press(key);
+      await page.waitForTimeout(100);
+      await expect(where()).resolves.toBe(expected);
+    }
+    await expect(page.locator(".keys").innerText()).resolves.toContain("Esc and then Tab");
+  });
+});
+
+describe("a comma", () => {
+  test("typed into the grid's canvas is a decimal mark where it can be no other", async () => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    for (const [typed, read] of [
+      ["0,175", 0.175],
+      ["1,500", "1,500"],
+      ["1.234,5", "1.234,5"],
+      ["72,75,69", "72,75,69"],
+    ]) {
+      await typeIntoCanvas(page, String(typed));
+      await eventually(async () =>
+        expect(
+          await page.evaluate(() => trialGrid.read({ page: "Line", row: 13, column: 3 }).value),
+        ).toBe(read),
+      );
+    }
+  });
+
+  test("pasted as a table into the grid, and typed into the form, is read in the same way", async () => {
+    const context = await someone(WIDE);
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    const page = await visit(context);
+    await withGrid(page);
+    await page.evaluate(() => navigator.clipboard.writeText("0,175\t1,500\n3,7\t1234,5"));
+    await focusCanvas(page);
+    await page.evaluate(() => trialGrid.select({ page: "Line", row: 1, column: 16 }));
+    await page.keyboard.press("Control+v");
+    await eventually(async () =>
+      expect(
+        await page.evaluate(() =>
+          [
+            [1, 16],
+            [1, 17],
+            [2, 16],
+            [2, 17],
+          ].map(([row, column]) => trialGrid.read({ page: "Line", row, column }).value),
+        ),
+      ).toEqual([0.175, "1,500", 3.7, 1234.5]),
+    );
+    await fill(page, "Sprinkler spacing", "1,500");
+    await eventually(() =>
+      expect(page.locator("#reading").innerText()).resolves.toContain(
+        '"1,500" can be read in two ways: type 1500 or 1.500.',
+      ),
+    );
+    await fill(page, "Sprinkler spacing", "44,5");
+    await eventually(() => expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("44.5"));
+  });
+});
+
+/** Gives the keyboard to the grid as a user does, by a click into it. */
+async function focusCanvas(page: Page): Promise<void> {
+  await page.locator("#grid .grid-canvas").click({ position: { x: 300, y: 250 } });
+}
+
+async function typeIntoCanvas(page: Page, text: string): Promise<void> {
+  await focusCanvas(page);
+  await page.evaluate(() => trialGrid.select({ page: "Line", row: 13, column: 3 }));
+  await page.keyboard.type(text, { delay: 20 });
+  await page.keyboard.press("Enter");
+}
