@@ -13,7 +13,7 @@ import { type Changes, type Content, plainChanges } from "./kept/changes";
 import { cellOf, changesIn, contentOf, withChanges } from "./kept/grid-changes";
 import { placeOf } from "./kept/inputs";
 import type { Step, Steps } from "./kept/steps";
-import type { CellPlace, SheetValues, ShownCell } from "./sheet-values";
+import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 import {
   CalculationMode,
   CellValueType,
@@ -40,6 +40,9 @@ const KEEPING_PAUSE = 250;
 /** What would move a ready-made page's cells away from where the document beside it reads them. */
 const MOVES_CELLS =
   /^sheet\.command\.((insert|remove|delete|move)-(multi-)?(row|col|range)|(remove|hide)-sheet|set-worksheet-(name|hidden))/;
+
+const UNITS_STAY =
+  "The units are chosen at the top of the page: there you say whether the plan is to be converted. A change in the cell would call 40 ft 40 m.";
 
 const STAYS_WHERE_IT_IS =
   "The cells of a ready-made page stay where they are, and so does its name: the answers read them there. Add a page of your own for more.";
@@ -76,6 +79,8 @@ export class Grid implements SheetValues {
   private readonly readyMade: Partial<IWorkbookData>;
   private readonly pageNames: ReadonlySet<string>;
   private readonly namespace: string;
+  /** Where the workbook says in which units it is. */
+  private readonly unitsKey: string | undefined;
   private keeping: number | undefined;
   private lastChanges: string;
   private pending: number | undefined;
@@ -99,6 +104,10 @@ export class Grid implements SheetValues {
         freezes: container.clientHeight > ROOM_TO_FREEZE && container.clientWidth > ROOM_TO_FREEZE,
       });
     this.readyMade = ready();
+    this.unitsKey = options.pages
+      .flatMap((page) => page.cells.map((cell) => ({ page: page.name, cell })))
+      .filter(({ cell }) => cell.name === "Units" && cell.role === "input")
+      .map(({ page, cell }) => typedKey(page, cell.at))[0];
     this.lastChanges = told(options.changes);
     this.univer = new Univer({
       locale: LocaleType.EN_US,
@@ -274,6 +283,10 @@ export class Grid implements SheetValues {
       this.namespace,
       (page, row, column) => this.formula({ page, row, column }),
     );
+    if (this.unitsKey !== undefined && changes.contents.has(this.unitsKey)) {
+      this.restore(this.unitsKey);
+      return;
+    }
     const says = told(changes);
     if (says === this.lastChanges) return;
     this.lastChanges = says;
@@ -352,6 +365,13 @@ export class Grid implements SheetValues {
   private tellSelected(place: CellPlace): void {
     if (this.disposed) return;
     for (const listener of this.selected) listener({ ...place, formula: this.formula(place) });
+  }
+
+  /** Puts back what the ready-made workbook holds, and says why; the change can be asked for elsewhere. */
+  private restore(key: string): void {
+    const { id, params } = this.mutation({ key, before: undefined, after: undefined }, undefined);
+    for (const listener of this.refusedListeners) listener(UNITS_STAY);
+    void this.univer.__getInjector().get(ICommandService).executeCommand(id, params);
   }
 
   /** Steps from before the grid become the grid's own, so that one Undo goes through all of them. */

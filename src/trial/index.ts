@@ -11,7 +11,10 @@ import { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
 import { keepFocusWhereItIs, leaveByEscape } from "./grid-focus";
 import { FunctionHost, type CellValue } from "../screen/host";
-import { Desk } from "./kept/desk";
+import { ask } from "./kept/ask";
+import { isUnchanged, noChanges } from "./kept/changes";
+import { convertPlan } from "./kept/convert-units";
+import { Desk, usualName } from "./kept/desk";
 import { placeOf } from "./kept/inputs";
 import { readRoute, type Route, writeRoute } from "./kept/route";
 import { browserBox, Store } from "./kept/store";
@@ -85,7 +88,7 @@ class TrialPage {
     });
     const systems = (["US", "SI"] as const).map((system) => {
       const radio = make("input", { type: "radio", name: "system", value: system });
-      radio.addEventListener("change", () => this.otherUnits(system));
+      radio.addEventListener("change", () => void this.otherUnits(system));
       this.systems.set(system, radio);
       const units = system === "US" ? ": ft, psi, gpm" : ": m, kPa, m³/h";
       return make(
@@ -109,8 +112,49 @@ class TrialPage {
     );
   }
 
-  private otherUnits(system: UnitSystem): void {
-    this.desk.openSample(this.desk.open.sheet, system);
+  /** Nothing is relabeled: the plan is converted, or the other sample is opened beside it. */
+  private async otherUnits(system: UnitSystem): Promise<void> {
+    this.desk.handOver();
+    const { sheet, piece, changes, pages, system: before } = this.desk.open;
+    if (piece === undefined && isUnchanged(changes)) {
+      this.desk.openSample(sheet, system);
+      return;
+    }
+    const radio = this.systems.get(before);
+    if (radio !== undefined) radio.checked = true;
+    const to = sheet.pages(system);
+    const { contents, left } = convertPlan(
+      { pages, contents: changes.contents },
+      { pages: to, system },
+      (value, from, unit) => {
+        const given = this.host.call("UNIT_CONVERT", value, from, unit);
+        return given.error === undefined && typeof given.value === "number"
+          ? given.value
+          : undefined;
+      },
+    );
+    const answer = await ask({
+      title: `From ${before} to ${system} units`,
+      text: [
+        `"Convert" makes a new piece of work: the same plan with every length, pressure, flow, price per length and the like in ${system} units. "${piece?.name ?? "This one"}" stays as it is.`,
+        ...(left.length + changes.ownSheets.length === 0
+          ? []
+          : [
+              `Not converted, because what their numbers mean is not known: ${[...left, ...changes.ownSheets.map(({ name }) => `page ${name}`)].join(", ")}.`,
+            ]),
+      ],
+      choices: [
+        { choice: "convert", label: `Convert to ${system}` },
+        { choice: "sample", label: `Open the ${system} sample` },
+      ],
+      otherwise: `Stay in ${before}`,
+    });
+    if (answer?.choice === "sample") this.desk.openSample(sheet, system);
+    if (answer?.choice === "convert")
+      this.desk.begin(sheet, system, `${piece?.name ?? usualName(sheet)}, ${system}`, {
+        ...noChanges,
+        contents,
+      });
   }
 
   /** On a narrow screen the document and the grid take turns. */

@@ -14,6 +14,9 @@ import { commaFault, readTyped } from "./typed";
 /** Time after the last key before a typed value goes to the sheet. */
 const TYPING_PAUSE = 250;
 
+/** The name of the cell that says in which units a workbook is. */
+export const UNITS = "Units";
+
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
 
@@ -117,6 +120,7 @@ export class SheetView {
 
   private field(field: Field): HTMLElement {
     if (field.value.role !== "input") return make("dl", { class: "values" }, this.result(field));
+    if (field.value.name === UNITS) return this.units(field);
     const id = freshId("input");
     const about = freshId("about");
     const hint = make("span", { id: about, class: "hint" }, field.value.note ?? "");
@@ -129,6 +133,21 @@ export class SheetView {
       this.live(make("label", { for: id }), field.label),
       make("span", { class: "control" }, control, unit),
       hint,
+    );
+  }
+
+  /** Shown, not changed here: a change in this cell would call 40 ft 40 m. */
+  private units(field: Field): HTMLElement {
+    return make(
+      "div",
+      { class: "field" },
+      this.live(make("span"), field.label),
+      make("span", { class: "control" }, this.live(make("strong"), field.value)),
+      make(
+        "span",
+        { class: "hint" },
+        "To change them, choose other units at the top: there you say whether the plan is to be converted.",
+      ),
     );
   }
 
@@ -175,7 +194,7 @@ export class SheetView {
         // A value that is not on the list selects nothing, and is named.
         select.value =
           allowed.list.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? "";
-        judge(select, value, cell, hint);
+        this.judge(select, value, cell, hint);
       });
       return select;
     }
@@ -195,7 +214,7 @@ export class SheetView {
       if (input.value === written) return;
       written = input.value;
       this.values.write(place, readTyped(input.value));
-      judge(input, readTyped(input.value), cell, hint);
+      this.judge(input, readTyped(input.value), cell, hint);
     };
     input.addEventListener("input", () => {
       window.clearTimeout(waiting);
@@ -211,9 +230,30 @@ export class SheetView {
       if (document.activeElement === input && readTyped(input.value) === value) return;
       input.value = text;
       written = text;
-      judge(input, readTyped(input.value), cell, hint);
+      this.judge(input, readTyped(input.value), cell, hint);
     });
     return input;
+  }
+
+  /** Says what the cell allows when it holds something else. The functions have the last word. */
+  private judge(
+    control: HTMLInputElement | HTMLSelectElement,
+    value: CellValue,
+    { allowed, label, note = "" }: SheetCell,
+    hint?: HTMLElement,
+  ): void {
+    if (allowed === undefined) return;
+    const inDoubt = "low" in allowed ? commaFault(value) : undefined;
+    const fault =
+      inDoubt ??
+      faultOf(label ?? "It", allowed, value, (name) => {
+        const other = this.page.cells.find((cell) => cell.name === name);
+        return other === undefined ? null : this.values.read(this.place(other)).value;
+      });
+    control.setAttribute("aria-invalid", String(fault !== undefined));
+    // In a table there is no room for a sentence beside each input.
+    if (hint === undefined) control.title = fault ?? "";
+    else hint.textContent = fault ?? note;
   }
 
   /** Tables side by side share their heading; it is said once. */
@@ -230,8 +270,8 @@ export class SheetView {
       "tr",
       {},
       ...table.headers.map((cell, column) => {
-        const isText = table.rows[0]?.[column]?.role === "formulaText";
-        return this.live(make("th", { scope: "col", class: isText ? "as-text" : undefined }), cell);
+        const below = table.rows[0]?.[column]?.role;
+        return this.live(make("th", { scope: "col", class: tableClass(below) }), cell);
       }),
     );
     const rows = table.rows.map((cells) =>
@@ -240,8 +280,10 @@ export class SheetView {
         {},
         ...cells.map((cell, column) => {
           const isRowHeader = cell?.role === "label" || cell?.role === "header";
-          if (isRowHeader && column === 0) return this.live(make("th", { scope: "row" }), cell);
-          const td = make("td", { class: cell?.role === "formulaText" ? "as-text" : undefined });
+          if (isRowHeader && column === 0) {
+            return this.live(make("th", { scope: "row", class: tableClass(cell.role) }), cell);
+          }
+          const td = make("td", { class: tableClass(cell?.role) });
           if (cell === undefined) return td;
           if (cell.role !== "input") return this.live(td, cell);
           td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
@@ -522,19 +564,8 @@ function choiceValue(choice: string, { value }: SheetCell): CellValue {
   return typeof value === "boolean" ? choice === "TRUE" : choice;
 }
 
-/** Says what the cell allows when it holds something else. The functions have the last word. */
-function judge(
-  control: HTMLInputElement | HTMLSelectElement,
-  value: CellValue,
-  { allowed, label, note = "" }: SheetCell,
-  hint?: HTMLElement,
-): void {
-  if (allowed === undefined) return;
-  const isNumber = "low" in allowed;
-  const fault =
-    (isNumber ? commaFault(value) : undefined) ?? faultOf(label ?? "It", allowed, value);
-  control.setAttribute("aria-invalid", String(fault !== undefined));
-  // In a table there is no room for a sentence beside each input.
-  if (hint === undefined) control.title = fault ?? "";
-  else hint.textContent = fault ?? note;
+/** Words are read from the left and may wrap, numbers stand at the right. */
+function tableClass(role: SheetCell["role"] | undefined): string | undefined {
+  if (role === "formulaText") return "as-text";
+  return role === "label" || role === "text" || role === "sentence" ? "words" : undefined;
 }

@@ -347,3 +347,72 @@ async function typeIntoCanvas(page: Page, text: string): Promise<void> {
   await page.keyboard.type(text, { delay: 20 });
   await page.keyboard.press("Enter");
 }
+
+describe("units", () => {
+  test("the sample opens in other units; typed work is asked about and converted, never relabeled", async () => {
+    const page = await visit(await someone(NARROW));
+    const units = (system: string) =>
+      page.locator(`input[name="system"][value="${system}"]`).check({ force: true });
+    await units("SI");
+    await page.waitForURL(/#line-layout\/si/);
+    await units("US");
+    await page.waitForURL(/#line-layout\/us/);
+    await fill(page, "Sprinkler spacing", "40");
+    await page.waitForTimeout(400);
+    await page.locator('input[name="system"][value="SI"]').click({ force: true });
+    await page.getByRole("button", { name: "Stay in US" }).click();
+    await expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("40");
+    await expect(page.locator('input[name="system"][value="US"]').isChecked()).resolves.toBe(true);
+    await page.locator('input[name="system"][value="SI"]').click({ force: true });
+    await page.getByRole("button", { name: "Convert to SI" }).click();
+    await page.waitForURL(/#line-layout\/si/);
+    await eventually(() => expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("12.192"));
+    await expect(page.locator("#work-choice option").allInnerTexts()).resolves.toEqual([
+      "Sample: Bluestem Flat (SI)",
+      "My line layout, SI (SI)",
+      "My line layout (US)",
+    ]);
+    await page.goBack();
+    await eventually(() => expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("40"));
+  });
+
+  test("the cell that relabels is no field of the form, and the grid puts it back and says why", async () => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    await expect(page.getByLabel("Units of this workbook").count()).resolves.toBe(0);
+    const at = { page: "Line", row: 8, column: 3 };
+    await expect(page.evaluate((place) => trialGrid.read(place).value, at)).resolves.toBe("US");
+    await page.evaluate((place) => trialGrid.enter(place, "SI"), at);
+    await eventually(async () =>
+      expect(await page.evaluate((place) => trialGrid.read(place).value, at)).toBe("US"),
+    );
+    await eventually(() =>
+      expect(page.locator(".work-said").innerText()).resolves.toContain("chosen at the top"),
+    );
+  });
+});
+
+test.each([0, 15, 90])(
+  "a function's name that was typed out stays what it is, %p ms from key to key",
+  async (delay) => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    const at = { page: "Line", row: 13, column: 3 };
+    for (const [typed, entered] of [
+      ['=IRRIG.PIPE.INSIDE("ISO PE",63,17)', '=IRRIG.PIPE.INSIDE("ISO PE",63,17)'],
+      ["=irrig.set.time(1.5,0.18,0.75)", "=IRRIG.SET.TIME(1.5,0.18,0.75)"],
+      ["=SUM(1,2)", "=SUM(1,2)"],
+    ]) {
+      await focusCanvas(page);
+      await page.evaluate((place) => trialGrid.select(place), at);
+      await page.waitForTimeout(100);
+      await page.keyboard.type(typed, { delay });
+      await page.keyboard.press("Enter");
+      await eventually(async () =>
+        expect((await page.evaluate((place) => trialGrid.formula(place), at)).toUpperCase()).toBe(
+          entered,
+        ),
+      );
+    }
+  },
+);

@@ -8,15 +8,25 @@ import type {
   WriteSheet,
 } from "hucre";
 import { readAddress, readRange, writeAddress } from "../kit/address";
-import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
+import type { Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
 import { fillingCells } from "../kit/filling";
+import { limitText } from "../kit/limits";
 import { Lists, LISTS_SHEET } from "../kit/lists";
 import { MARGINS, PAPERS, printedParts, rowHeights } from "../kit/print";
 import { absolute } from "../kit/reference";
 import { lookRules } from "../kit/rules";
 import { printedColumns, unmerged } from "../kit/unmerged";
 import { toFile, toScreen } from "../../formula-text/dialect";
-import { BODY_SIZE, FONT, type Look, looks, MONOSPACED, palette, seriesColours } from "../kit/look";
+import {
+  BODY_SIZE,
+  FONT,
+  type Look,
+  lookOf,
+  looks,
+  MONOSPACED,
+  palette,
+  seriesColours,
+} from "../kit/look";
 
 export type Value = string | number | boolean | null;
 
@@ -294,15 +304,6 @@ function spilledLook(header: boolean, inside: boolean, firstValue: Value): Look 
   return inside ? { ...looks.header, ...place } : {};
 }
 
-/** What an input holds changes its look: text over several cells reads from the left. */
-function lookOf({ role, span }: SheetCell, value: Value): Look {
-  const look = looks[role];
-  if (role === "input" && typeof value === "string" && span !== undefined) {
-    return { ...look, align: "left", wrap: true };
-  }
-  return look;
-}
-
 /** A formula that stands there as text has this build's names in it too. */
 function fixedValue(cell: SheetCell, namespace: string): Value {
   const { role, value } = cell;
@@ -410,9 +411,12 @@ function validation(cell: SheetCell, lists: Lists): DataValidation[] {
       type: allowed.whole === true ? "whole" : "decimal",
       operator: "between",
       formula1: String(allowed.low),
-      formula2: String(allowed.high),
+      formula2:
+        allowed.atMost === undefined
+          ? String(allowed.high)
+          : `MIN(${allowed.high},${allowed.atMost.name})`,
       errorTitle: "Out of range",
-      errorMessage: limitText(allowed),
+      errorMessage: `Type ${limitText(allowed)}.`,
     },
   ];
 }
@@ -424,10 +428,6 @@ function listSource(
   const source = lists.source(entries);
   if ("typed" in source) return { values: [...entries] };
   return { formula1: absolute(LISTS_SHEET, source.range) };
-}
-
-function limitText({ low, high, whole }: Extract<Allowed, { low: number }>): string {
-  return `${whole === true ? "A whole number" : "A number"} from ${low} to ${high}.`;
 }
 
 function rules(page: Page): ConditionalRule[] {
