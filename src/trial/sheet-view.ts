@@ -9,10 +9,13 @@ import type { CellValue } from "../screen/host";
 import { formatValue } from "../screen/number-format";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
 import type { SheetValues, ShownCell } from "./sheet-values";
-import { readTyped } from "./typed";
+import { commaFault, readTyped } from "./typed";
 
 /** Time after the last key before a typed value goes to the sheet. */
 const TYPING_PAUSE = 250;
+
+/** The name of the cell that says in which units a workbook is. */
+export const UNITS = "Units";
 
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
@@ -117,6 +120,7 @@ export class SheetView {
 
   private field(field: Field): HTMLElement {
     if (field.value.role !== "input") return make("dl", { class: "values" }, this.result(field));
+    if (field.value.name === UNITS) return this.units(field);
     const id = freshId("input");
     const about = freshId("about");
     const hint = make("span", { id: about, class: "hint" }, field.value.note ?? "");
@@ -129,6 +133,21 @@ export class SheetView {
       this.live(make("label", { for: id }), field.label),
       make("span", { class: "control" }, control, unit),
       hint,
+    );
+  }
+
+  /** Shown, not changed here: a change in this cell would call 40 ft 40 m. */
+  private units(field: Field): HTMLElement {
+    return make(
+      "div",
+      { class: "field" },
+      this.live(make("span"), field.label),
+      make("span", { class: "control" }, this.live(make("strong"), field.value)),
+      make(
+        "span",
+        { class: "hint" },
+        "To change them, choose other units at the top: there you say whether the plan is to be converted.",
+      ),
     );
   }
 
@@ -224,10 +243,13 @@ export class SheetView {
     hint?: HTMLElement,
   ): void {
     if (allowed === undefined) return;
-    const fault = faultOf(label ?? "It", allowed, value, (name) => {
-      const other = this.page.cells.find((cell) => cell.name === name);
-      return other === undefined ? null : this.values.read(this.place(other)).value;
-    });
+    const inDoubt = "low" in allowed ? commaFault(value) : undefined;
+    const fault =
+      inDoubt ??
+      faultOf(label ?? "It", allowed, value, (name) => {
+        const other = this.page.cells.find((cell) => cell.name === name);
+        return other === undefined ? null : this.values.read(this.place(other)).value;
+      });
     control.setAttribute("aria-invalid", String(fault !== undefined));
     // In a table there is no room for a sentence beside each input.
     if (hint === undefined) control.title = fault ?? "";

@@ -2,12 +2,18 @@ import { readAddress, writeAddress } from "../sheets/kit/address";
 import { make } from "../screen/dom";
 import type { Grid, SelectedCell } from "./grid";
 import { formatValue } from "../screen/number-format";
+import { commaFault } from "./typed";
 
 /**
  * What the grid's canvas cannot say: the sentence behind an error, the list of the cells in error,
  * and all cells of the page as a table that a screen reader can walk through.
  */
 export class UnderGrid {
+  private readonly keys = make(
+    "p",
+    { class: "keys" },
+    "In the spreadsheet, Tab goes to the next cell. Esc and then Tab leaves it.",
+  );
   private readonly chosen = make("p", { class: "chosen", "aria-live": "polite" });
   private readonly wrong = make("div", { class: "wrong" });
   private readonly table = make("div", {
@@ -42,7 +48,7 @@ export class UnderGrid {
   build(page: string): HTMLElement[] {
     this.page = page;
     this.refresh();
-    return [this.chosen, this.wrong, this.go, this.details];
+    return [this.keys, this.chosen, this.wrong, this.go, this.details];
   }
 
   show(page: string): void {
@@ -70,7 +76,7 @@ export class UnderGrid {
       " ",
       ...(formula === "" ? [] : [make("code", {}, formula), " "]),
       error === undefined
-        ? formatValue(value)
+        ? [formatValue(value), commaFault(value)].filter(Boolean).join(": ")
         : make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
     );
   }
