@@ -1,3 +1,4 @@
+import { screenSaid } from "../words/spoken";
 import type { IWorkbookData } from "@univerjs/core";
 import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
@@ -484,8 +485,10 @@ function told(changes: Changes): string {
 function mendMarkup(container: HTMLElement): void {
   for (const canvas of container.querySelectorAll("canvas"))
     canvas.tabIndex = canvas.width > 0 ? 0 : -1;
-  container.querySelector('input[type="text"]')?.setAttribute("aria-label", "Address of the cell");
+  container
+    .querySelector('input[type="text"]')
+    ?.setAttribute("aria-label", screenSaid("Address of the cell"));
   const [add, list] = container.querySelectorAll('[data-u-comp="sheet-bar-append-button"]');
-  add?.setAttribute("aria-label", "Add a page");
-  list?.setAttribute("aria-label", "All pages");
+  add?.setAttribute("aria-label", screenSaid("Add a page"));
+  list?.setAttribute("aria-label", screenSaid("All pages"));
 }

@@ -2,8 +2,8 @@ import "../screen/chart.css";
 import "./styles.css";
 import "./kept/kept.css";
 import type { Reference } from "../reference";
-import type { Page, UnitSystem } from "../sheets/kit/definition";
-import { readyMadeSheets } from "../sheets";
+import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
+import { readyMadeSheets as englishSheets } from "../sheets";
 import { CatchCans } from "./catch-cans";
 import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
@@ -19,7 +19,15 @@ import { placeOf } from "./kept/inputs";
 import { readRoute, type Route, writeRoute } from "./kept/route";
 import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
+import { languageChoice } from "../screen/language-choice";
+import { takeCautions } from "../words/caution-texts";
+import { referenceAddress, screenSaid, speak, workbookSaid } from "../words/spoken";
+import { workbookIn } from "../words/workbook-reader";
+import { sayPage } from "./say-page";
 import { SheetView } from "./sheet-view";
+
+/** The ready-made workbooks in the page's language. */
+let readyMadeSheets: readonly ReadyMadeSheet[] = englishSheets;
 
 /** The page as a whole: which piece of work, which of its pages; the grid when it is there. */
 class TrialPage {
@@ -240,7 +248,7 @@ class TrialPage {
         const tab = make(
           "button",
           { type: "button", "aria-pressed": String(other.name === name) },
-          other.name,
+          workbookSaid(other.name),
         );
         tab.addEventListener("click", () => {
           this.showPage(other.name, "push");
@@ -302,8 +310,9 @@ class TrialPage {
       console.error(error);
       waiting.className = "grid-failed";
       waiting.setAttribute("role", "alert");
-      waiting.textContent =
-        "The spreadsheet could not be started in this browser. The form and the tables work without it.";
+      waiting.textContent = screenSaid(
+        "The spreadsheet could not be started in this browser. The form and the tables work without it.",
+      );
     }
   }
 
@@ -417,7 +426,7 @@ class TrialPage {
     part("sheet").hidden = wantsCans;
     part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
     part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
-    document.title = wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions";
+    document.title = screenSaid(wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions");
     this.wantGrid();
   }
 
@@ -443,12 +452,19 @@ class TrialPage {
 }
 
 async function main(): Promise<void> {
+  const language = await speak();
+  sayPage(document.body);
+  part("language").replaceChildren(languageChoice("Language", language));
+  part("notice").hidden = language === "en";
+  if (language !== "en")
+    readyMadeSheets = englishSheets.map((sheet) => workbookIn(sheet, workbookSaid, "keys"));
   const [host, reference] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
-    fetch(new URL("reference.json", document.baseURI)).then(
+    fetch(new URL(referenceAddress(language), document.baseURI)).then(
       (answer) => answer.json() as Promise<Reference>,
     ),
   ]);
+  takeCautions(reference);
   new TrialPage(reference, host).start();
 }
 

@@ -1,4 +1,5 @@
 import type { CellValue } from "../screen/host";
+import { writesComma } from "../words/spoken";
 
 /** One comma and nothing that could be a point. */
 const ONE_COMMA = /^[-+]?\d*,\d+$/;
@@ -21,7 +22,7 @@ export function readTyped(text: string): CellValue {
 
 /** Without commas, where they can be read in one way; NaN's spelling where not. */
 function plainSpelling(text: string): string {
-  if (TWO_READINGS.test(text)) return "none";
+  if (TWO_READINGS.test(text) && !writesComma()) return "none";
   if (ONE_COMMA.test(text)) return text.replace(",", ".");
   return THOUSANDS.test(text) ? text.replace(/,/g, "") : "none";
 }

@@ -1,3 +1,4 @@
+import { screenSaid } from "../words/spoken";
 import { readAddress, writeAddress } from "../sheets/kit/address";
 import { make } from "../screen/dom";
 import type { Grid, SelectedCell } from "./grid";
@@ -66,7 +67,7 @@ export class UnderGrid {
 
   private sayChosen(): void {
     if (this.selected === undefined) {
-      this.chosen.textContent = "Choose a cell to read it here.";
+      this.chosen.textContent = screenSaid("Choose a cell to read it here.");
       return;
     }
     const { formula } = this.selected;
@@ -145,7 +146,9 @@ export class UnderGrid {
         this.grid.select(place);
         said.textContent = "";
       } catch {
-        said.textContent = `"${at.value}" is no cell: type a column letter and a row number, as in B4`;
+        said.textContent = screenSaid(
+          `"${at.value}" is no cell: type a column letter and a row number, as in B4`,
+        );
       }
     });
     return form;

@@ -55,14 +55,19 @@ export function messageReader(tables: MessageTables): MessageReader {
   return { error, said: (text) => verdict(text) ?? label(text) };
 }
 
-/** Puts a text over whole where `known` has it, else by its form, and what stands in its places too. */
+/**
+ * Puts a text over whole where `known` has it, else by its form, and what stands in its places
+ * too; a place whose name begins with "own" holds the user's own words, which stay.
+ */
 export function formReader(
   forms: Messages,
   known: (text: string) => string | undefined,
 ): (text: string) => string {
   const candidates = patterns(forms);
   const say = (text: string): string =>
-    known(text) ?? put(text, candidates, (_, inner) => say(inner)) ?? text;
+    known(text) ??
+    put(text, candidates, (place, inner) => (place.startsWith("own") ? inner : say(inner))) ??
+    text;
   return say;
 }
 

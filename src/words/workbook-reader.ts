@@ -2,45 +2,43 @@ import { rename } from "../formula-text/dialect";
 import { quoted } from "../formula-text/quoted";
 import { readAddress } from "../sheets/kit/address";
 import type { Page, ReadyMadeSheet, SheetCell, SheetChart } from "../sheets/kit/definition";
-import { cautions } from "./es/cautions";
-import { composed, workbooks } from "./es/workbooks";
-import type { Language } from "./language";
-import { formReader } from "./message-reader";
-import { translation } from "./translate";
 
 /** A text of a workbook in a language. */
 export type Say = (text: string) => string;
 
-const inSpanish: Say = formReader(
-  composed,
-  (text) => translation(text, workbooks) ?? translation(text, cautions),
-);
-
-export function workbookSays(language: Language): Say {
-  return language === "en" ? (text) => text : inSpanish;
-}
-
 /**
  * The workbook in a language: the same cells, names, limits and formulas, and the pieces of text in
- * them put over. What a function takes or gives stays as it is.
+ * them put over. What a function takes or gives stays as it is. With its keys kept, so do the names
+ * of pages and what inputs are called, by which work is kept that may be opened in another language.
  */
-export function workbookIn(sheet: ReadyMadeSheet, language: Language): ReadyMadeSheet {
-  if (language === "en") return sheet;
-  const say = workbookSays(language);
+export function workbookIn(
+  sheet: ReadyMadeSheet,
+  say: Say,
+  keeps: "nothing" | "keys" = "nothing",
+): ReadyMadeSheet {
   return {
     id: sheet.id,
     title: say(sheet.title),
     purpose: say(sheet.purpose),
     pages: (system) => {
       const pages = sheet.pages(system);
-      const names = new Map(pages.map(({ name }) => [name, say(name)]));
-      return pages.map((page) => pageIn(page, say, names));
+      const keepsKeys = keeps === "keys";
+      const names = new Map(pages.map(({ name }) => [name, keepsKeys ? name : say(name)]));
+      return pages.map((page) => pageIn(page, say, names, keepsKeys));
     },
   };
 }
 
-function pageIn(page: Page, say: Say, names: ReadonlyMap<string, string>): Page {
-  const cells = page.cells.map((cell) => cellIn(cell, say, names));
+function pageIn(
+  page: Page,
+  say: Say,
+  names: ReadonlyMap<string, string>,
+  keepsKeys: boolean,
+): Page {
+  const cells = page.cells.map((cell) => ({
+    ...cellIn(cell, say, names),
+    ...(keepsKeys && cell.label !== undefined && { label: cell.label }),
+  }));
   const widths = roomForLabels(page, cells);
   return {
     ...page,

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
-import { messagesIn } from "../../src/words/errors";
+import { messagesIn } from "../../src/words/load";
 import * as spanish from "../../src/words/es/messages";
 import { messageReader } from "../../src/words/message-reader";
 import { outcomeOf, sampleArguments, withCell } from "../support/samples";

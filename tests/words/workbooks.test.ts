@@ -3,6 +3,7 @@ import { NAMESPACE } from "../../build/settings";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
 import type { Page, SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
+import { sayWorkbook } from "../../src/words/es/workbook-say";
 import { workbookIn } from "../../src/words/workbook-reader";
 
 const evaluate = loadEvaluator();
@@ -18,7 +19,7 @@ const numbers = (text: unknown) => (String(text).match(/\d[\d.,]*\d|\d/g) ?? [])
 
 describe.each(each)("%s in Spanish", (_, sheet, system) => {
   const english = sheet.pages(system);
-  const spanish = workbookIn(sheet, "es").pages(system);
+  const spanish = workbookIn(sheet, sayWorkbook).pages(system);
 
   test("has the same cells, names, limits and formulas", () => {
     const frame = (page: Page) =>

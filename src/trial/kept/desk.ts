@@ -1,3 +1,4 @@
+import { screenSaid } from "../../words/spoken";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../../sheets/kit/definition";
 import { type Changes, isUnchanged, noChanges } from "./changes";
 import { moved, placesOf, shapeOf } from "./inputs";
@@ -215,7 +216,7 @@ export class Desk {
 }
 
 export function usualName({ title }: ReadyMadeSheet): string {
-  return `My ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+  return screenSaid(`My ${title.charAt(0).toLowerCase()}${title.slice(1)}`);
 }
 
 function freshPieceId(): string {

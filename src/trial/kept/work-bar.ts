@@ -1,3 +1,4 @@
+import { screenSaid } from "../../words/spoken";
 import { make } from "../../screen/dom";
 import { ask } from "./ask";
 import type { Desk } from "./desk";
@@ -75,7 +76,7 @@ export class WorkBar {
 
   /** Says something that has been done. */
   tell(text: string): void {
-    this.said.textContent = text;
+    this.said.textContent = screenSaid(text);
   }
 
   refresh(): void {
@@ -110,7 +111,7 @@ export class WorkBar {
       unreadable === 0
         ? ""
         : ` ${unreadable === 1 ? "One piece of work here" : `${unreadable} pieces of work here`} cannot be read by this edition of the page; nothing of it was removed.`;
-    this.said.textContent = state + gone + others;
+    this.said.textContent = [state, gone, others].map(screenSaid).join("");
     this.said.classList.toggle("trouble", notKept !== "" || lost.length > 0);
     if (this.opener.open) this.fillMenu();
   }
