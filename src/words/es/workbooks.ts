@@ -640,6 +640,362 @@ export const workbooks: Texts = {
   Height: "Altura",
   "Height of the ground against distance; the numbers stand beside it.":
     "Altura del terreno según la distancia; los números están al lado.",
+  "Energy: ": "Energía: ",
+  "No energy: the pump's curve ends below the flow of all lines.":
+    "Sin energía: la curva de la bomba termina por debajo del caudal de todas las líneas.",
+  "Sprinkler with the lowest pressure": "Aspersor con la menor presión",
+  "Sprinkler with the highest pressure": "Aspersor con la mayor presión",
+  "The pump curve has no point at zero flow: type the shut-off head in its first row.":
+    "La curva de la bomba no tiene punto con caudal cero: escriba la carga de cierre en su primera fila.",
+  "Price per ": "Precio por ",
+  "Tubing wall when it is staked": "Pared del tubo cuando se clavan las estacas",
+  "The line grows in the sun by": "La línea se alarga al sol en",
+  "Leave so much slack at the hydrant and at the end stake; at each sprinkler its share. The pipe wall in the sun stands on the page Line.":
+    "Deje esa holgura en el hidrante y en la estaca final; en cada aspersor, su parte. La pared del tubo al sol está en la hoja Línea.",
+  "Hours for a net depth from the flow of a sprinkler, with your own efficiency fixed at 0.75.":
+    "Horas para una lámina neta según el caudal de un aspersor, con su propia eficiencia fija en 0.75.",
+  text: "texto",
+  "All inputs": "Todas las entradas",
+  "All checks": "Todas las comprobaciones",
+  "Besides the table below, tax included": "Además de la tabla de abajo, con impuesto",
+  Workshop: "Taller",
+  "For an officer or a teacher: the reasons behind the numbers, step by step, by hand and by function, with an exercise that checks itself.":
+    "Para un extensionista o un docente: las razones detrás de los números, paso a paso, a mano y con función, con un ejercicio que se revisa solo.",
+  Start: "Inicio",
+  "Workshop: why the numbers are what they are": "Taller: por qué los números son los que son",
+  ": what they cost stands in the workbook Quote. Here is why there can be ":
+    ": lo que cuestan está en el libro Cotización. Aquí se ve por qué puede haber ",
+  " of them.": " de ellos.",
+  "Each page takes one step. Change a tinted cell, say first what will happen, then look. The formula stands beside each result, as you would type it.":
+    "Cada hoja da un paso. Cambie una celda sombreada, diga primero qué pasará, luego mire. La fórmula está junto a cada resultado, como usted la escribiría.",
+  Friction: "Fricción",
+  "Along the line": "A lo largo de la línea",
+  "20 percent": "20 por ciento",
+  Bore: "Diámetro interior",
+  "Catch cans": "Pluviómetros",
+  "Soil and time": "Suelo y tiempo",
+  Exercise: "Ejercicio",
+  "What it shows": "Qué muestra",
+  "What a pipe takes from the pressure, worked by hand and by function.":
+    "Lo que una tubería le quita a la presión, calculado a mano y con función.",
+  "Why the flow in the tubing falls from head to head, and what the multiple-outlet factor stands for.":
+    "Por qué el caudal en la tubería baja de aspersor a aspersor, y qué representa el factor de salidas múltiples.",
+  "How far pressure may vary, and what that does to the flow of the heads.":
+    "Cuánto puede variar la presión, y qué le hace eso al caudal de los aspersores.",
+  "Why the size on the tubing is not the size in the formula.":
+    "Por qué el tamaño escrito en el tubo no es el de la fórmula.",
+  "What the ground got: depth in the cans, two measures of evenness, and the overlap of two positions.":
+    "Lo que recibió el suelo: lámina en los pluviómetros, dos medidas de qué tan pareja es, y el traslape de dos posiciones.",
+  "How long to run: what the soil holds, what the crop uses, what the ground takes in.":
+    "Cuánto tiempo regar: lo que guarda el suelo, lo que usa el cultivo, lo que absorbe el terreno.",
+  "Empty cells that tell you whether you are right.": "Celdas vacías que le dicen si acertó.",
+  "1  What a pipe takes from the pressure": "1  Lo que una tubería le quita a la presión",
+  "The handbook's Hazen–Williams equation: feet lost in 100 feet of pipe, from gallons a minute and inches. It holds for every consistent sheet; only the units around it change.":
+    "La ecuación de Hazen–Williams de los manuales: pies perdidos en 100 pies de tubería, a partir de galones por minuto y pulgadas. Vale para todo sistema coherente; solo cambian las unidades alrededor.",
+  "One pipe": "Una tubería",
+  "Inside diameter": "Diámetro interior",
+  Length: "Largo",
+  "C: how smooth": "C: qué tan lisa",
+  "By hand": "A mano",
+  "Flow in gallons a minute": "Caudal en galones por minuto",
+  "Inside diameter in inches": "Diámetro interior en pulgadas",
+  "Lost in every hundred lengths": "Se pierde en cada cien largos",
+  "m per 100 m": "m por 100 m",
+  "ft per 100 ft": "ft por 100 ft",
+  "Over this length": "En este largo",
+  "As pressure": "Como presión",
+  "By function": "Con función",
+  "The same": "Lo mismo",
+  "They differ by": "Difieren en",
+  "Speed of the water": "Velocidad del agua",
+  "What moves it most": "Qué la mueve más",
+  "Twice the flow: the loss becomes": "El doble de caudal: la pérdida es",
+  "A tenth more diameter: the loss becomes": "Un décimo más de diámetro: la pérdida es",
+  "Rougher, C 130: the loss becomes": "Más rugosa, C 130: la pérdida es",
+  "2  Why the flow falls along the line": "2  Por qué el caudal baja a lo largo de la línea",
+  "Each head takes its share, so the tubing carries less and less, and loses less and less. Eight equal heads on the pipe of the page before.":
+    "Cada aspersor toma su parte, así que la tubería lleva cada vez menos, y pierde cada vez menos. Ocho aspersores iguales en la tubería de la hoja anterior.",
+  "Flow of a head": "Caudal de un aspersor",
+  "From head to head": "De aspersor a aspersor",
+  "Segment, from the inlet": "Tramo, desde la entrada",
+  "It carries (": "Lleva (",
+  "It loses (": "Pierde (",
+  "As you type it": "Como usted lo escribe",
+  "One factor for all of it": "Un factor para todo",
+  "All segments together": "Todos los tramos juntos",
+  "The whole flow through the whole length": "Todo el caudal por todo el largo",
+  "Their ratio": "Su relación",
+  "The multiple-outlet factor F": "El factor de salidas múltiples F",
+  "The shortcut": "El atajo",
+  "And what F leaves out: heads are not equal":
+    "Y lo que F deja fuera: los aspersores no son iguales",
+  "Friction of the line on the page Base": "Fricción de la línea de la hoja Base",
+  "The shortcut, were it all the larger tubing": "El atajo, si fuera toda de la tubería mayor",
+  "Solved, were it all the larger tubing": "Resuelta, si fuera toda de la tubería mayor",
+  "The shortcut takes equal heads and one size. The solved line lets each head take what its own pressure gives it.":
+    "El atajo supone aspersores iguales y un solo tamaño. La línea resuelta deja que cada aspersor tome lo que su propia presión le da.",
+  "What each segment carries": "Lo que lleva cada tramo",
+  Segment: "Tramo",
+  "Flow in each of eight segments, falling from the inlet; the numbers stand in the table above.":
+    "Caudal en cada uno de ocho tramos, que baja desde la entrada; los números están en la tabla de arriba.",
+  "3  The 20 percent rule, and what it does to flow":
+    "3  La regla del 20 por ciento, y qué le hace al caudal",
+  "Pressure along a line may vary by a fifth of the average. A head's flow goes with the square root of its pressure, so a fifth of pressure is a tenth of flow.":
+    "La presión a lo largo de una línea puede variar un quinto de la media. El caudal de un aspersor va con la raíz cuadrada de su presión, así que un quinto de presión es un décimo de caudal.",
+  "The line on the page Base: pressure varies by": "La línea de la hoja Base: la presión varía",
+  "and its flow by": "y su caudal",
+  "The check says": "La comprobación dice",
+  "Ground rises along the line by": "El terreno sube a lo largo de la línea",
+  "Percent, uphill positive. Try 2 and -2.": "Porcentaje, positivo cuesta arriba. Pruebe 2 y -2.",
+  "Heads, all in the larger tubing": "Aspersores, todos en la tubería mayor",
+  "The most heads within the rule": "Máximo de aspersores dentro de la regla",
+  "4  The size on the tubing is not the size in the formula":
+    "4  El tamaño escrito en el tubo no es el de la fórmula",
+  "Metric polyethylene is sold by its outside diameter. The bore is that less two walls, and friction goes with nearly the fifth power of it.":
+    "El polietileno métrico se vende por su diámetro exterior. El interior es ese menos dos paredes, y la fricción va casi con la quinta potencia de él.",
+  "Nominal size, outside (mm), SDR 17": "Tamaño nominal, exterior (mm), SDR 17",
+  "Bore (": "Interior (",
+  "With the size on the tubing instead": "Con el tamaño escrito en el tubo",
+  "Nominal size, outside (mm)": "Tamaño nominal, exterior (mm)",
+  "It seems to lose (": "Parece perder (",
+  Hidden: "Oculto",
+  "Other series, other rules": "Otras series, otras reglas",
+  "2 in by outside diameter, DR 11: bore": "2 in por diámetro exterior, DR 11: interior",
+  "2 in by inside diameter, SIDR 15: bore": "2 in por diámetro interior, SIDR 15: interior",
+  "5  What the ground got": "5  Lo que recibió el suelo",
+  "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.":
+    "Dieciséis pluviómetros en cuadrícula entre cuatro aspersores, después de un turno. Escriba lo que recogió cada uno, en mL.",
+  "Caught (mL)": "Recogido (mL)",
+  "Opening of a can": "Boca de un pluviómetro",
+  "The set ran": "El turno duró",
+  "Average depth": "Lámina media",
+  "Christiansen's uniformity: one less the mean departure":
+    "Uniformidad de Christiansen: uno menos la desviación media",
+  "Distribution uniformity: the driest quarter over the average":
+    "Uniformidad de distribución: el cuarto más seco entre la media",
+  "By hand, four of sixteen cans": "A mano, cuatro de dieciséis pluviómetros",
+  "For the whole line, where pressure differs too":
+    "Para toda la línea, donde también difiere la presión",
+  "Uniformity along it": "Uniformidad a lo largo",
+  "Hours to give the driest quarter what Base asks":
+    "Horas para dar al cuarto más seco lo que pide Base",
+  "One line's catch across it, laid over that of the next position":
+    "Las lecturas de una línea a través de ella, puestas sobre las de la posición siguiente",
+  "Steps from the line": "Pasos desde la línea",
+  "Caught (": "Recogido (",
+  "One step is": "Un paso es",
+  "The line moves": "La línea se mueve",
+  "A whole number of steps.": "Un número entero de pasos.",
+  "Between two positions": "Entre dos posiciones",
+  "Uniformity of the overlap": "Uniformidad del traslape",
+  "6  How long to run": "6  Cuánto tiempo regar",
+  "The soil is a tank: what it holds, how deep the roots reach, and how far it may be drawn down. The rate fills it; the crop empties it.":
+    "El suelo es un tanque: lo que guarda, qué tan hondo llegan las raíces, y cuánto se puede vaciar. La intensidad lo llena; el cultivo lo vacía.",
+  "The tank": "El tanque",
+  "It uses, at its peak": "Usa, en su máximo",
+  "The soil holds": "El suelo guarda",
+  "The roots reach": "Las raíces llegan a",
+  "It may be drawn down to this share": "Se puede vaciar esta parte",
+  "So put back at most": "Así que reponga como máximo",
+  "and come back within": "y vuelva dentro de",
+  "The tap": "La llave",
+  "The heads give": "Los aspersores dan",
+  "The ground takes": "El terreno absorbe",
+  "Hours for seven days' use": "Horas para el uso de siete días",
+  "Sets a day": "Turnos por día",
+  "Lines for the field": "Líneas para el campo",
+  "7  Now you": "7  Ahora usted",
+  "Work each with a calculator or with functions in the free cells to the right, and type your answer. One percent off is near enough.":
+    "Resuelva cada uno con calculadora o con funciones en las celdas libres de la derecha, y escriba su respuesta. Un uno por ciento de diferencia vale.",
+  "1.  A head gives 4.1 gpm on 45 by 50 ft. What is the rate, in in/h?":
+    "1.  Un aspersor da 4.1 gpm en 45 por 50 ft. ¿Cuál es la intensidad, en in/h?",
+  "Type your answer.": "Escriba su respuesta.",
+  "Not yet. 96.25 times the flow, over the area of one head.":
+    "Todavía no. 96.25 por el caudal, entre la superficie de un aspersor.",
+  "2.  What does 240 ft of pipe with a bore of 1.72 in take from 36 gpm, C 150, in psi?":
+    "2.  ¿Cuánto le quitan 240 ft de tubería con un diámetro interior de 1.72 in a 36 gpm, C 150, en psi?",
+  "Not yet. The first page does it by hand.": "Todavía no. La primera hoja lo hace a mano.",
+  "3.  What is the multiple-outlet factor F for 14 outlets?":
+    "3.  ¿Cuál es el factor de salidas múltiples F con 14 salidas?",
+  "Not yet. Between the factors for 12 and for 16 outlets: a little under 0.40.":
+    "Todavía no. Entre los factores de 12 y de 16 salidas: un poco menos de 0.40.",
+  "4.  How many hours does a net 1.4 in take at 0.17 in/h and an efficiency of 0.75?":
+    "4.  ¿Cuántas horas toma una lámina neta de 1.4 in a 0.17 in/h con una eficiencia de 0.75?",
+  "Not yet. Depth over rate, over efficiency.":
+    "Todavía no. Lámina entre intensidad, entre eficiencia.",
+  "5.  The cans caught 10, 8, 12, 9, 11, 10, 7 and 13. What is Christiansen's uniformity, as a fraction?":
+    "5.  Los pluviómetros recogieron 10, 8, 12, 9, 11, 10, 7 y 13. ¿Cuál es la uniformidad de Christiansen, como fracción?",
+  "Not yet. The average is 10. Add up how far each is from it, and divide by the sum.":
+    "Todavía no. La media es 10. Sume cuánto se aparta de ella cada uno, y divida entre la suma.",
+  "6.  On the page 20 percent, set the rise to 2 percent. By what fraction does the pressure of 14 heads vary?":
+    "6.  En la hoja 20 por ciento, ponga la subida en 2 por ciento. ¿En qué fracción varía la presión de 14 aspersores?",
+  "Not yet. Read it in the row of 14 heads; 0.2 is 20 percent.":
+    "Todavía no. Léala en la fila de 14 aspersores; 0.2 es 20 por ciento.",
+  "The line that the pages of this workbook speak of.":
+    "La línea de la que hablan las hojas de este libro.",
+  "1.  A head gives 0.92 m³/h on 14 by 15 m. What is the rate, in mm/h?":
+    "1.  Un aspersor da 0.92 m³/h en 14 por 15 m. ¿Cuál es la intensidad, en mm/h?",
+  "Not yet. 1000 times the flow, over the area of one head.":
+    "Todavía no. 1000 por el caudal, entre la superficie de un aspersor.",
+  "2.  What does 75 m of pipe with a bore of 44 mm take from 8 m³/h, C 150, in kPa?":
+    "2.  ¿Cuánto le quitan 75 m de tubería con un diámetro interior de 44 mm a 8 m³/h, C 150, en kPa?",
+  "4.  How many hours does a net 35 mm take at 4.3 mm/h and an efficiency of 0.75?":
+    "4.  ¿Cuántas horas toma una lámina neta de 35 mm a 4.3 mm/h con una eficiencia de 0.75?",
+  Sprinklers: "Aspersores",
+  "Sprinkler flow (": "Caudal del aspersor (",
+  "Cost of the lines: sprinklers and tubing": "Costo de las líneas: aspersores y tubería",
+  "As on Base": "Como en Base",
+  "From soil, crop, weather and rain to hours, moves, lines, pond, pump and power, and how to put the line away in the fall.":
+    "De suelo, cultivo, clima y lluvia a horas, traslados, líneas, estanque, bomba y energía, y cómo guardar la línea en otoño.",
+  ". Power, labor and water cost ": ". Energía, mano de obra y agua cuestan ",
+  "Peak use, from the month that uses most": "Uso máximo, del mes que más usa",
+  "Peak use and the plan": "Uso máximo y plan",
+  "In the peak period the crop uses ": "En el período máximo el cultivo usa ",
+  "; the plan is for ": "; el plan es para ",
+  ": plan for a hotter, drier day.": ": planifique para un día más caluroso y seco.",
+  "Seasonal net irrigation, if known": "Riego neto de la temporada, si se conoce",
+  "Blank: the sum of the months on the page Water budget.":
+    "En blanco: la suma de los meses en la hoja Balance de agua.",
+  "Price of water": "Precio del agua",
+  "per m³": "por m³",
+  "per 1000 gal": "por 1000 gal",
+  "Water cost": "Costo del agua",
+  "Power, labor and water": "Energía, mano de obra y agua",
+  "Water budget": "Balance de agua",
+  "Water budget: crop, rain and pond, month by month":
+    "Balance de agua: cultivo, lluvia y estanque, mes por mes",
+  "Begin with the month in which the pond is full. Take the rain of a dry year: an average year leaves half of the years short.":
+    "Empiece con el mes en que el estanque está lleno. Tome la lluvia de un año seco: un año medio deja cortos a la mitad de los años.",
+  "The months": "Los meses",
+  Month: "Mes",
+  April: "Abril",
+  May: "Mayo",
+  June: "Junio",
+  July: "Julio",
+  August: "Agosto",
+  September: "Septiembre",
+  October: "Octubre",
+  November: "Noviembre",
+  December: "Diciembre",
+  January: "Enero",
+  February: "Febrero",
+  March: "Marzo",
+  "Crop use (": "Uso del cultivo (",
+  "Rain, dry year (": "Lluvia, año seco (",
+  "Inflow, if not usual (": "Entrada, si no es la usual (",
+  "Seepage and evaporation (": "Filtración y evaporación (",
+  "Effective rain (": "Lluvia efectiva (",
+  "Net irrigation (": "Riego neto (",
+  "Water pumped (": "Agua bombeada (",
+  "Inflow counted (": "Entrada que cuenta (",
+  "The year": "El año",
+  "Net irrigation of all months": "Riego neto de todos los meses",
+  "Water pumped in all months": "Agua bombeada en todos los meses",
+  "Least that the pond holds": "Lo menos que guarda el estanque",
+  "Short in all months": "Faltante en todos los meses",
+  "Pond, month by month": "Estanque, mes por mes",
+  "The pond is short of ": "Al estanque le faltan ",
+  ", most in ": ", lo más en ",
+  "Season and the months": "Temporada y meses",
+  "The months ask for ": "Los meses piden ",
+  "; the page Season says ": "; la hoja Temporada dice ",
+  "Effective rain by the Soil Conservation Service's method for whole months. Steep ground, tight soil and cloudbursts leave less of it. The inflow is that of the page Water source where none is typed.":
+    "Lluvia efectiva por el método del Soil Conservation Service para meses enteros. Terreno empinado, suelo cerrado y aguaceros dejan menos. La entrada es la de la hoja Fuente de agua donde no se escribe ninguna.",
+  "Nozzle diameter": "Diámetro de boquilla",
+  Pump: "Bomba",
+  "Pump: its sheet, its motor, the fewest lines and the most":
+    "Bomba: su ficha, su motor, las menos líneas y las más",
+  "Type what the manufacturer's sheet gives at the flows of the pump's curve, which stand on the page Water source.":
+    "Escriba lo que da la ficha del fabricante en los caudales de la curva de la bomba, que están en la hoja Fuente de agua.",
+  "The pump's sheet": "La ficha de la bomba",
+  Efficiency: "Eficiencia",
+  "Head (": "Carga (",
+  "NPSH required (": "NPSH requerido (",
+  "Shaft power (": "Potencia en el eje (",
+  "For every number of lines running, every valve open":
+    "Para cada número de líneas en marcha, todas las válvulas abiertas",
+  "NPSH available (": "NPSH disponible (",
+  "Too little suction head": "Muy poca carga de succión",
+  "Beyond the curve": "Más allá de la curva",
+  "Least flow": "Menor caudal",
+  "Less than the least flow": "Menos que el menor caudal",
+  "Each line takes the same flow whatever runs beside it, as long as its valve is throttled to the lateral inlet pressure; these rows are for open valves, the worst case for the pump.":
+    "Cada línea toma el mismo caudal riegue lo que riegue a su lado, mientras su válvula esté estrangulada a la presión de entrada del lateral; estas filas son con válvulas abiertas, el peor caso para la bomba.",
+  "Pump and motor": "Bomba y motor",
+  "Least flow of the pump": "Menor caudal de la bomba",
+  "From the manufacturer: with less flow the water in the casing heats.":
+    "Del fabricante: con menos caudal se calienta el agua de la carcasa.",
+  "Motor on the pump": "Motor de la bomba",
+  "As its nameplate says.": "Como dice su placa.",
+  "Loss with the filter clean": "Pérdida con el filtro limpio",
+  "The loss in filter, valves and screens of the page Water source is that of the dirty filter, just before it is cleaned.":
+    "La pérdida en filtro, válvulas y mallas de la hoja Fuente de agua es la del filtro sucio, justo antes de limpiarlo.",
+  "Results: pump and motor": "Resultados: bomba y motor",
+  "Highest shaft power on the curve": "Mayor potencia en el eje en la curva",
+  "Smallest standard motor for it": "Menor motor normalizado para ella",
+  "Where the curve is covered, no valve left open and no cap off can overload it.":
+    "Donde la curva está cubierta, ninguna válvula abierta ni tapón quitado puede sobrecargarlo.",
+  "larger than listed": "mayor que los de la lista",
+  "Efficiency at the planned flow": "Eficiencia al caudal planeado",
+  "Flow at the end of the curve": "Caudal al final de la curva",
+  "As far as the pump may run when an end cap is off or a valve is left open.":
+    "Hasta donde puede ir la bomba cuando falta un tapón o queda abierta una válvula.",
+  "NPSH required there": "NPSH requerido allí",
+  "NPSH available there": "NPSH disponible allí",
+  "Line inlet, filter clean, valves open": "Entrada de línea, filtro limpio, válvulas abiertas",
+  "Line inlet, filter dirty, valves open": "Entrada de línea, filtro sucio, válvulas abiertas",
+  "Clean it when its loss has grown by": "Límpielo cuando su pérdida haya crecido",
+  "Surge when the check valve shuts at once":
+    "Golpe de ariete cuando la válvula de retención cierra de golpe",
+  "Highest static pressure with it": "Mayor presión estática con él",
+  "Checks of the pump": "Comprobaciones de la bomba",
+  "Suction, any number of lines": "Succión, cualquier número de líneas",
+  "Suction, a cap off": "Succión, un tapón quitado",
+  "With an end cap off the pump may run out to ":
+    "Con un tapón final quitado la bomba puede llegar a ",
+  ", where it requires ": ", donde requiere ",
+  " of suction head; there is ": " de carga de succión; hay ",
+  ": throttle at the pump.": ": estrangule en la bomba.",
+  "Least flow, fewest lines": "Menor caudal, menos líneas",
+  "Motor and the pump": "Motor y bomba",
+  "The pump takes up to ": "La bomba toma hasta ",
+  "; the motor gives ": "; el motor da ",
+  ": take a larger motor.": ": tome un motor mayor.",
+  "Efficiency and the sheet": "Eficiencia y ficha",
+  "The sheet gives an efficiency of ": "La ficha da una eficiencia de ",
+  " at the planned flow; the page Water source counts on ":
+    " al caudal planeado; la hoja Fuente de agua cuenta con ",
+  ": correct it there.": ": corríjala allí.",
+  "NPSH required and the sheet": "NPSH requerido y ficha",
+  "The sheet requires ": "La ficha requiere ",
+  " at the planned flow; the page Water source says ":
+    " al caudal planeado; la hoja Fuente de agua dice ",
+  "Filter clean and dirty": "Filtro limpio y sucio",
+  "The clean filter loses ": "El filtro limpio pierde ",
+  ", more than the ": ", más que los ",
+  " that the page Water source counts: type the loss of the dirty filter there.":
+    " que cuenta la hoja Fuente de agua: escriba allí la pérdida del filtro sucio.",
+  "Check valve and the rating": "Válvula de retención y presión admisible",
+  "When the check valve shuts at once the pressure may reach ":
+    "Cuando la válvula de retención cierra de golpe la presión puede llegar a ",
+  "; polyethylene bears ": "; el polietileno aguanta ",
+  "Fit a check valve behind the pump, so that the main does not empty through it; it shuts when the power fails. Polyethylene pipe bears short recurring surges to one and a half times its rating (handbook of polyethylene pipe, from memory); fittings, filters and gauges may bear less: their makers' numbers go first.":
+    "Ponga una válvula de retención después de la bomba, para que la principal no se vacíe por ella; cierra cuando falla la corriente. La tubería de polietileno aguanta golpes breves y repetidos hasta una vez y media su presión admisible (manual de tubería de polietileno, de memoria); accesorios, filtros y manómetros pueden aguantar menos: van primero los números de sus fabricantes.",
+  "Filling the pipe, and its air": "Llenado de la tubería, y su aire",
+  "Filling velocity, at most": "Velocidad de llenado, como máximo",
+  "1 ft/s or 0.3 m/s is common practice: air in front of faster water hammers where it stops.":
+    "1 ft/s o 0.3 m/s es práctica común: el aire delante de agua más rápida golpea donde se detiene.",
+  Main: "Principal",
+  Feeder: "Alimentadora",
+  "Water (": "Agua (",
+  "Minutes, at least": "Minutos, al menos",
+  "Filling one after the other": "Llenando una tras otra",
+  "Air to let out while filling": "Aire que debe salir al llenar",
+  "Air to let in when the pump stops": "Aire que debe entrar cuando para la bomba",
+  "Air and vacuum valves (common practice): at every high point of the main, behind the check valve of the pump, and at the far end of the main. Each lets out the air of the filling flow, and lets in as much air as water runs off, so that no vacuum flattens thin pipe or pulls field water back. On the line its open far end does it: fill until water comes, then shut the valve there slowly; where there is a cap, shut the hydrant before the cap goes on.":
+    "Ventosas (práctica común): en cada punto alto de la principal, después de la válvula de retención de la bomba, y en el extremo lejano de la principal. Cada una deja salir el aire del caudal de llenado, y deja entrar tanto aire como agua se va, para que ningún vacío aplaste tubería delgada ni succione agua del campo. En la línea lo hace su extremo lejano abierto: llene hasta que salga agua, luego cierre allí la válvula despacio; donde hay tapón, cierre el hidrante antes de poner el tapón.",
+  "Trapped water breaks metal first. In this order, with the power locked out and the lowest drain open until nothing runs (a gauge at zero is no proof):":
+    "El agua atrapada rompe primero el metal. En este orden, con la corriente bloqueada y el drenaje más bajo abierto hasta que no salga nada (un manómetro en cero no prueba nada):",
 };
 
 /** Texts that the workbooks put together; what stands in the places is put over likewise. */
@@ -658,6 +1014,12 @@ export const composed: Messages = {
   "one of the list: {list}": "uno de la lista: {list}",
   "a whole number from {low} to {high}": "un número entero de {low} a {high}",
   "a number from {low} to {high}": "un número de {low} a {high}",
+  "Inputs of the page {page}, {a} to {b}": "Entradas de la hoja {page}, {a} a {b}",
+  "Inputs of the page {page}": "Entradas de la hoja {page}",
+  "Inputs {a} to {b}": "Entradas {a} a {b}",
+  "Can {n}": "Pluviómetro {n}",
+  "Exercise {n}": "Ejercicio {n}",
+  "With {n} running: ": "Con {n} en marcha: ",
   "{label}, row {n}": "{label}, fila {n}",
   "{item}: {label}": "{item}: {label}",
 };
