@@ -1,4 +1,5 @@
 const path = require("node:path");
+const { NormalModuleReplacementPlugin } = require("webpack");
 const { EsbuildPlugin } = require("esbuild-loader");
 const HtmlWebpackPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
@@ -58,6 +59,13 @@ const functions = {
   output: { path: dist, filename: "functions.js" },
 };
 
+const numbersReadFile = path.join(source, "trial", "numbers-read.ts");
+
+/** The grid's own reading of numbers takes every comma for a thousands mark. */
+const numbersRead = new NormalModuleReplacementPlugin(/^numfmt$/, (resource) => {
+  if (resource.contextInfo.issuer !== numbersReadFile) resource.request = numbersReadFile;
+});
+
 /** A page is a folder of src with an index.ts and, unless the build writes its markup, an index.html. */
 function page({ name, folder, html }) {
   // The reference pages are written by the build, so their script and style keep fixed names.
@@ -79,6 +87,7 @@ function page({ name, folder, html }) {
       publicPath: "auto",
     },
     plugins: [
+      numbersRead,
       new MiniCssExtractPlugin({ filename: file("css"), chunkFilename: chunk("css") }),
       ...(html === undefined
         ? []

@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import webpack, { type Configuration, type Stats } from "webpack";
+import { spanishEdition, writeEditionReference } from "./editions";
 import { writeHeaders } from "./headers";
 import { writeIcons } from "./icons";
 import { writeLicences } from "./licences";
@@ -35,7 +36,9 @@ export async function buildOnly(names: readonly string[]): Promise<void> {
   const unknown = names.filter((wanted) => !configurations.some(({ name }) => name === wanted));
   if (unknown.length > 0) throw new Error(`there is nothing named ${unknown.join(", ")} to build`);
   mkdirSync(dist, { recursive: true });
-  writeMetadata(readMetadata());
+  const generated = readMetadata();
+  writeMetadata(generated);
+  writeEditionReference(spanishEdition(generated.functions));
   await bundle(configurations.filter(({ name = "" }) => names.includes(name)));
 }
 

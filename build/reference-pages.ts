@@ -3,14 +3,26 @@ import { join } from "node:path";
 import { cautions, type CautionSubject } from "../src/cautions";
 import type { ArgumentHelp, FunctionHelp } from "../src/reference";
 import { oneCall, toScreen } from "../src/formula-text/dialect";
-import { embedded, escaped, plainPage } from "./html";
+import type { Language } from "../src/words/language";
+import { referenceWords } from "../src/words/words";
+import { type Edition, spanishEdition, writeEditionReference } from "./editions";
+import { editionFolder, embedded, escaped, plainPage } from "./html";
 import { dist, NAMESPACE } from "./settings";
 
 /** One static page a function and a list of them, from the doc comments. */
 export function writeReferencePages(functions: readonly FunctionHelp[]): void {
-  mkdirSync(join(dist, "reference"), { recursive: true });
-  writeFileSync(join(dist, "reference", "index.html"), listPage(functions));
-  for (const help of functions) writeFileSync(join(dist, help.page), functionPage(help, functions));
+  writeEdition({ language: "en", functions, cautions });
+  const spanish = spanishEdition(functions);
+  writeEdition(spanish);
+  writeEditionReference(spanish);
+}
+
+export function writeEdition(edition: Edition): void {
+  const folder = join(dist, editionFolder(edition.language), "reference");
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, "index.html"), listPage(edition));
+  for (const help of edition.functions)
+    writeFileSync(join(folder, file(help)), functionPage(help, edition));
 }
 
 function fullName(help: FunctionHelp): string {
@@ -18,7 +30,7 @@ function fullName(help: FunctionHelp): string {
 }
 
 function file(help: FunctionHelp): string {
-  return help.page.slice("reference/".length);
+  return help.page.slice(help.page.lastIndexOf("/") + 1);
 }
 
 function entry(help: FunctionHelp): string {
@@ -26,12 +38,13 @@ function entry(help: FunctionHelp): string {
 ${escaped(help.short)} <span class="quiet">${escaped(help.task)}</span></a></li>`;
 }
 
-export function listPage(functions: readonly FunctionHelp[]): string {
+export function listPage({ language, functions }: Edition): string {
+  const words = referenceWords[language].list;
   const families = [...new Set(functions.map(({ family }) => family))];
-  const body = `<h1>${functions.length} functions</h1>
+  const body = `<h1>${words.heading(functions.length)}</h1>
 <form id="search-form" hidden role="search">
-<label for="search">What do you want to know?</label>
-<input id="search" type="search" autocomplete="off" placeholder="how long do I run a set?">
+<label for="search">${escaped(words.question)}</label>
+<input id="search" type="search" autocomplete="off" placeholder="${escaped(words.placeholder)}">
 <p id="found-count" class="quiet" role="status"></p>
 </form>
 <ul id="found" class="entries" hidden></ul>
@@ -49,15 +62,23 @@ ${functions
   .join("\n")}
 </div>`;
   return plainPage({
-    title: "Fieldsum: functions",
-    description: "Every cell function, by family and by what it answers.",
+    title: words.title,
+    description: words.description,
     body,
-    up: "../",
+    path: "reference/index.html",
+    language,
+    translated: true,
     script: true,
   });
 }
 
-export function functionPage(help: FunctionHelp, functions: readonly FunctionHelp[]): string {
+export function functionPage(help: FunctionHelp, edition: Edition): string {
+  const { language, functions } = edition;
+  const words = referenceWords[language].page;
+  // Titles of publications stay in their own language.
+  const source =
+    language === "en" ? escaped(help.source) : `<span lang="en">${escaped(help.source)}</span>`;
+  const root = language === "en" ? "../" : "../../";
   const kin = functions.filter(({ family, id }) => family === help.family && id !== help.id);
   const signature = help.arguments
     .map(({ name, optional }) => (optional ? `[${name}]` : name))
@@ -66,28 +87,28 @@ export function functionPage(help: FunctionHelp, functions: readonly FunctionHel
 <h1>${escaped(fullName(help)).replace(/\./g, ".<wbr>")}</h1>
 <p>${escaped(help.short)}</p>
 <p class="formula">=${escaped(fullName(help))}(${escaped(signature)})</p>
-${help.cautions.map((subject) => cautionBox(subject as CautionSubject)).join("\n")}
-<h2>Try it</h2>
+${help.cautions.map((subject) => cautionBox(subject as CautionSubject, edition)).join("\n")}
+<h2>${escaped(words.tryIt)}</h2>
 <p id="formula" class="formula" data-function="${escaped(fullName(help))}">${escaped(toScreen(help.example, NAMESPACE))}</p>
 <form id="try-it" class="fields">
-${help.arguments.map((argument, place) => field(argument, exampleText(help, place))).join("\n")}
+${help.arguments.map((argument, place) => field(argument, exampleText(help, place), language)).join("\n")}
 </form>
 <div id="result" role="status"></div>
 <p class="quiet">${escaped(help.returns)}</p>
-<h2>Arguments</h2>
-<div class="scroll" tabindex="0" role="region" aria-label="Arguments"><table>
-<tr><th scope="col">argument</th><th scope="col">what it is</th></tr>
-${help.arguments.map(argumentRow).join("\n")}
+<h2>${escaped(words.arguments)}</h2>
+<div class="scroll" tabindex="0" role="region" aria-label="${escaped(words.arguments)}"><table>
+<tr><th scope="col">${escaped(words.argument)}</th><th scope="col">${escaped(words.whatItIs)}</th></tr>
+${help.arguments.map((argument) => argumentRow(argument, language)).join("\n")}
 </table></div>
-<h2>Method and limits</h2>
+<h2>${escaped(words.method)}</h2>
 <p>${escaped(help.remarks)}</p>
-<p><b>Source:</b> ${escaped(help.source)} <a href="../sources.html#${help.id}">How it is checked</a></p>
-<h2>Errors</h2>
+<p><b>${escaped(words.source)}</b> ${source} <a href="${root}sources.html#${help.id}">${escaped(words.checked)}</a></p>
+<h2>${escaped(words.errors)}</h2>
 <p>${escaped(help.errors)}</p>
 ${
   kin.length === 0
     ? ""
-    : `<h2>Of the same family</h2>
+    : `<h2>${escaped(words.family)}</h2>
 <ul class="entries">
 ${kin.map(entry).join("\n")}
 </ul>`
@@ -97,7 +118,9 @@ ${embedded("function-help", help)}`;
     title: `${fullName(help)} — Fieldsum`,
     description: help.short,
     body,
-    up: "../",
+    path: `reference/${file(help)}`,
+    language,
+    translated: true,
     script: true,
   });
 }
@@ -107,8 +130,13 @@ function exampleText(help: FunctionHelp, place: number): string {
   return oneCall(help.example)?.arguments[place] ?? "";
 }
 
-function field({ name, choices, optional }: ArgumentHelp, text: string): string {
-  const label = optional ? `${name} <span class="quiet">(optional)</span>` : name;
+function field(
+  { name, choices, optional }: ArgumentHelp,
+  text: string,
+  language: Language,
+): string {
+  const words = referenceWords[language].page;
+  const label = optional ? `${name} <span class="quiet">${escaped(words.optional)}</span>` : name;
   if (choices === undefined) {
     return `<label>${label}<input name="${escaped(name)}" value="${escaped(text)}" disabled autocomplete="off" spellcheck="false"></label>`;
   }
@@ -118,20 +146,25 @@ function field({ name, choices, optional }: ArgumentHelp, text: string): string 
     const said = help === "" || help === value ? value : `${value}: ${help}`;
     return `<option value="${escaped(literal)}"${chosen}>${escaped(said)}</option>`;
   });
-  return `<label>${label}<select name="${escaped(name)}" disabled><option value="">blank</option>${options.join("")}</select></label>`;
+  return `<label>${label}<select name="${escaped(name)}" disabled><option value="">${escaped(words.blank)}</option>${options.join("")}</select></label>`;
 }
 
-function argumentRow({ name, help, optional, range, choices = [] }: ArgumentHelp): string {
+function argumentRow(
+  { name, help, optional, range, choices = [] }: ArgumentHelp,
+  language: Language,
+): string {
+  const words = referenceWords[language].page;
   const notes = [
-    optional ? "May be blank." : "",
-    range ? "Takes a range." : "",
-    choices.length === 0 ? "" : `One of ${choices.map(({ value }) => `"${value}"`).join(", ")}.`,
+    optional ? words.mayBeBlank : "",
+    range ? words.takesRange : "",
+    choices.length === 0 ? "" : words.oneOf(choices.map(({ value }) => `"${value}"`).join(", ")),
   ].filter((note) => note !== "");
   return `<tr><th scope="row"><code>${escaped(name)}</code></th><td>${escaped(help)} <span class="quiet">${escaped(notes.join(" "))}</span></td></tr>`;
 }
 
-function cautionBox(subject: CautionSubject): string {
+function cautionBox(subject: CautionSubject, { language, cautions }: Edition): string {
   const { title, points } = cautions[subject];
-  return `<section class="caution"><h2>Caution: ${escaped(title)}</h2>
+  const { caution } = referenceWords[language].page;
+  return `<section class="caution"><h2>${escaped(caution(title))}</h2>
 <ul>${points.map((point) => `<li>${escaped(point)}</li>`).join("")}</ul></section>`;
 }

@@ -209,7 +209,7 @@ ${functions.map((help) => section(help, checks)).join("\n")}`;
     title: "Fieldsum: sources",
     description: "Where every formula comes from, and the published values it is checked against.",
     body,
-    up: "",
+    path: "sources.html",
     script: false,
   });
 }

@@ -1,3 +1,5 @@
+import type { Caution, CautionSubject } from "./cautions";
+
 /**
  * What the build reads from the doc comments beyond the host's metadata: the one text behind the
  * reference pages, the trial page and the task pane. Written to dist/reference.json.
@@ -8,6 +10,8 @@ export interface Reference {
   readonly version: string;
   /** By family as in the catalogue, then as in the catalogue. */
   readonly functions: readonly FunctionHelp[];
+  /** In an edition other than English: its own. */
+  readonly cautions?: Readonly<Record<CautionSubject, Caution>>;
 }
 
 export interface FunctionHelp {

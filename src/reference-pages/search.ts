@@ -1,8 +1,11 @@
 import type { FunctionHelp } from "../reference";
 import { functionSearch } from "../screen/search";
+import type { Language } from "../words/language";
+import { referenceWords } from "../words/words";
 
 /** Shows the functions that a question finds, the best first; all by family when it is empty. */
-export function startSearch(functions: readonly FunctionHelp[]): void {
+export function startSearch(functions: readonly FunctionHelp[], language: Language): void {
+  const words = referenceWords[language].list;
   const field = document.getElementById("search") as HTMLInputElement;
   const families = document.getElementById("families") as HTMLElement;
   const found = document.getElementById("found") as HTMLElement;
@@ -26,9 +29,7 @@ export function startSearch(functions: readonly FunctionHelp[]): void {
     const entries = find(question).flatMap(({ id }) => entryOf.get(id)?.cloneNode(true) ?? []);
     found.replaceChildren(...entries);
     count.textContent =
-      entries.length === 0
-        ? "No function answers to that. Try fewer words, or a unit such as gpm."
-        : `${entries.length} of ${functions.length} functions`;
+      entries.length === 0 ? words.none : words.found(entries.length, functions.length);
   };
 
   field.addEventListener("input", show);

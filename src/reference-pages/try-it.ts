@@ -1,5 +1,10 @@
 import type { FunctionHelp } from "../reference";
 import { type LiteralArgument, literalArguments } from "../formula-text/dialect";
+import { localeFor, withPoint } from "../words/chosen";
+import { errorSaid, speak, textSaid } from "../words/spoken";
+import type { Language } from "../words/language";
+import { referenceWords } from "../words/words";
+import { writtenNumber } from "../screen/number-format";
 import { type CallError, type CellValue, FunctionHost, type Outcome } from "../screen/host";
 
 /** More than any plan needs, few enough to read. */
@@ -9,7 +14,13 @@ const DIGITS = 7;
  * The example of a function's page, live: one field an argument, written as in a formula, and the
  * result of the built functions.js below.
  */
-export async function startExample(help: FunctionHelp): Promise<void> {
+export async function startExample(
+  help: FunctionHelp,
+  functions: URL,
+  language: Language,
+): Promise<void> {
+  const words = referenceWords[language].page;
+  const locale = localeFor(language);
   const form = document.getElementById("try-it") as HTMLFormElement;
   const output = document.getElementById("result") as HTMLElement;
   const formula = document.getElementById("formula") as HTMLElement;
@@ -18,30 +29,25 @@ export async function startExample(help: FunctionHelp): Promise<void> {
   );
   let host: FunctionHost;
   try {
-    host = await FunctionHost.load(new URL("../functions.js", location.href));
+    [host] = await Promise.all([FunctionHost.load(functions), speak(language)]);
   } catch {
-    output.textContent = "The functions could not be loaded, so the example stands still.";
+    output.textContent = words.notLoaded;
     return;
   }
 
   const recompute = () => {
-    const texts = fields.map((field) => field.value.trim());
+    const texts = fields.map((field) => withPoint(field.value.trim(), locale));
     const last = texts.reduce((found, text, place) => (text === "" ? found : place), -1);
     const written = texts.slice(0, last + 1).join(", ");
     formula.textContent = `=${formula.dataset.function}(${written})`;
     let cells: LiteralArgument[];
     try {
-      cells = texts.map((text) => (text === "" ? null : literalArguments(`=F(${text})`)[0]));
+      cells = texts.map(cellOf);
     } catch {
-      output.replaceChildren(
-        paragraph(
-          "Write a number, a text in double quotes, TRUE or FALSE, or rows in braces: {35,3.7;45,4.2}",
-          "error",
-        ),
-      );
+      output.replaceChildren(paragraph(words.howToWrite, "error"));
       return;
     }
-    output.replaceChildren(resultOf(host.call(help.id, ...cells)));
+    output.replaceChildren(resultOf(host.call(help.id, ...cells), words.result));
   };
 
   form.addEventListener("input", recompute);
@@ -50,17 +56,25 @@ export async function startExample(help: FunctionHelp): Promise<void> {
   recompute();
 }
 
-function resultOf(outcome: Outcome): HTMLElement {
+/** "1,5" would be two arguments, of which nobody sees that the second is dropped. */
+function cellOf(text: string): LiteralArgument {
+  if (text === "") return null;
+  const [cell, ...others] = literalArguments(`=F(${text})`);
+  if (others.length > 0) throw new Error("more than one argument");
+  return cell;
+}
+
+function resultOf(outcome: Outcome, title: string): HTMLElement {
   if (outcome.error !== undefined) return errorOf(outcome.error);
-  if (Array.isArray(outcome.value)) return tableOf(outcome.value);
+  if (Array.isArray(outcome.value)) return tableOf(outcome.value, title);
   return paragraph(shown(outcome.value), "value");
 }
 
 function errorOf({ code, message }: CallError): HTMLElement {
-  return paragraph(`${code} ${message}`, "error");
+  return paragraph(`${code} ${errorSaid(message)}`, "error");
 }
 
-function tableOf(rows: CellValue[][]): HTMLElement {
+function tableOf(rows: CellValue[][], title: string): HTMLElement {
   const table = document.createElement("table");
   for (const row of rows) {
     const line = table.insertRow();
@@ -75,15 +89,15 @@ function tableOf(rows: CellValue[][]): HTMLElement {
   // A wide table scrolls, which must be possible from the keyboard too.
   frame.tabIndex = 0;
   frame.setAttribute("role", "region");
-  frame.setAttribute("aria-label", "Result");
+  frame.setAttribute("aria-label", title);
   frame.append(table);
   return frame;
 }
 
 function shown(value: CellValue): string {
-  if (typeof value === "number") return String(Number(value.toPrecision(DIGITS)));
+  if (typeof value === "number") return writtenNumber(Number(value.toPrecision(DIGITS)));
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value ?? "";
+  return value === null ? "" : textSaid(value);
 }
 
 function paragraph(text: string, kind: string): HTMLElement {

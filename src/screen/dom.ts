@@ -1,7 +1,15 @@
+import { screenSaid } from "../words/spoken";
+
 type Attributes = Readonly<Record<string, string | number | boolean | undefined>>;
 type Child = Node | string;
 
-/** Text only ever becomes text nodes: what a cell holds is never read as markup. */
+/** What of an element is read out or shown as text. */
+const SPOKEN = new Set(["aria-label", "alt", "label", "placeholder", "title"]);
+
+/**
+ * Text only ever becomes text nodes: what a cell holds is never read as markup. The screen's own
+ * words are said in the page's language.
+ */
 export function make<Tag extends keyof HTMLElementTagNameMap>(
   tag: Tag,
   attributes: Attributes = {},
@@ -9,7 +17,7 @@ export function make<Tag extends keyof HTMLElementTagNameMap>(
 ): HTMLElementTagNameMap[Tag] {
   const element = document.createElement(tag);
   dress(element, attributes);
-  element.append(...children);
+  element.append(...children.map(said));
   return element;
 }
 
@@ -20,14 +28,19 @@ export function makeSvg<Tag extends keyof SVGElementTagNameMap>(
 ): SVGElementTagNameMap[Tag] {
   const element = document.createElementNS("http://www.w3.org/2000/svg", tag);
   dress(element, attributes);
-  element.append(...children);
+  element.append(...children.map(said));
   return element;
+}
+
+function said(child: Child): Child {
+  return typeof child === "string" ? screenSaid(child) : child;
 }
 
 function dress(element: Element, attributes: Attributes): void {
   for (const [name, value] of Object.entries(attributes)) {
     if (value === undefined || value === false) continue;
-    element.setAttribute(name, value === true ? "" : String(value));
+    const text = value === true ? "" : String(value);
+    element.setAttribute(name, SPOKEN.has(name) ? screenSaid(text) : text);
   }
 }
 

@@ -1,3 +1,4 @@
+import { spokenLocale } from "../words/spoken";
 import type { CellValue } from "./host";
 
 /**
@@ -17,17 +18,26 @@ function formatNumber(value: number, code?: string): string {
   if (code === undefined || match === null || !/[0#]/.test(plain ?? "")) return general(value);
   const [, whole, digits = "", percent] = match;
   return (
-    new Intl.NumberFormat("en-US", {
+    new Intl.NumberFormat(spokenLocale(), {
       useGrouping: whole.includes(","),
       minimumFractionDigits: digits.replace(/#/g, "").length,
       maximumFractionDigits: digits.length,
     })
       .format(percent === "%" ? value * 100 : value)
-      .replace(/^-(?=[0.]*$)/, "") + percent
+      .replace(/^-(?=[0.,]*$)/, "") + percent
   );
 }
 
 /** As many digits as a cell of usual width shows. */
 function general(value: number): string {
-  return String(Number(value.toPrecision(10)));
+  return writtenNumber(Number(value.toPrecision(10)));
+}
+
+/** With all its digits, and the decimal sign of the page's language. */
+export function writtenNumber(value: number): string {
+  const plain = String(value);
+  const locale = spokenLocale();
+  return locale === "en-US" || plain.includes("e")
+    ? plain
+    : value.toLocaleString(locale, { maximumFractionDigits: 20, useGrouping: false });
 }

@@ -1,6 +1,7 @@
 import type { Reference } from "../reference";
 import { make, part } from "../screen/dom";
 import { FunctionHost } from "../screen/host";
+import { languageChoice } from "../screen/language-choice";
 import { applyTheme, component, message, supportArrowKeys } from "./components";
 import { plainWords } from "./host-errors";
 import type { Pane } from "./pane";
@@ -10,6 +11,8 @@ import { functionsView } from "./views/functions-view";
 import { ownView } from "./views/own-view";
 import { pictureView } from "./views/picture-view";
 import { sheetsView } from "./views/sheets-view";
+import { takeCautions } from "../words/caution-texts";
+import { referenceAddress, speak } from "../words/spoken";
 import { type HostState, hostState, type RequirementSet } from "./workbook";
 import "../screen/chart.css";
 import "./taskpane.css";
@@ -24,20 +27,25 @@ const VIEWS = {
 type ViewName = keyof typeof VIEWS;
 
 async function start(): Promise<void> {
+  const language = await speak();
   const systemDark = matchMedia("(prefers-color-scheme: dark)");
   applyTheme(systemDark.matches);
   supportArrowKeys();
   document.title = strings.title;
   const main = part("main");
+  document.querySelector("header.top")?.append(languageChoice(strings.language, language));
   main.append(make("p", {}, strings.loading));
   const base = new URL(".", document.baseURI);
   let pane: Pane;
   try {
     const [host, reference, functions] = await Promise.all([
       hostState(),
-      fetch(new URL("reference.json", base)).then((answer) => answer.json() as Promise<Reference>),
+      fetch(new URL(referenceAddress(language), base)).then(
+        (answer) => answer.json() as Promise<Reference>,
+      ),
       FunctionHost.load(new URL("functions.js", base)),
     ]);
+    takeCautions(reference);
     pane = makePane(host, reference, functions);
   } catch (error) {
     console.error(error);
@@ -46,7 +54,7 @@ async function start(): Promise<void> {
   }
   if (pane.host.inExcel) applyTheme(pane.host.dark);
   else systemDark.addEventListener("change", () => applyTheme(systemDark.matches));
-  main.replaceChildren(...lacks(pane.host), tabs(pane));
+  main.replaceChildren(...notice(), ...lacks(pane.host), tabs(pane));
 }
 
 function makePane(host: HostState, reference: Reference, functions: FunctionHost): Pane {
@@ -70,6 +78,11 @@ function makePane(host: HostState, reference: Reference, functions: FunctionHost
     },
   };
   return pane;
+}
+
+/** What a translation has to say of itself. */
+function notice(): HTMLElement[] {
+  return strings.notice === "" ? [] : [make("p", { class: "notice" }, strings.notice)];
 }
 
 /** What this host can't do, said once at the top. */

@@ -1,3 +1,4 @@
+import { screenSaid } from "../words/spoken";
 import type { Reference } from "../reference";
 import type { UnitSystem } from "../sheets/kit/definition";
 import { drawMap, type DepthMap } from "./depth-map";
@@ -290,7 +291,7 @@ export class CatchCans {
           this.layout === "field"
             ? `Can in row ${row + 1}, ${titles[column]}`
             : `Can at ${titles[column]}`;
-        input.setAttribute("aria-label", `${name}, mL`);
+        input.setAttribute("aria-label", screenSaid(`${name}, mL`));
         input.addEventListener("paste", (event) => this.paste(event, row, column));
         const shown = this.layout === "field" ? `${row + 1}.${column + 1}` : titles[column];
         table.append(

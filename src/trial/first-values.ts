@@ -4,6 +4,8 @@ import { DEFAULT_NAMESPACE, toScreen } from "../formula-text/dialect";
 import type { Reference } from "../reference";
 import { readFormula, type Term } from "../formula-text/formula";
 import type { CallError, CellValue, FunctionHost } from "../screen/host";
+import { type Content, isFormula, sameContent } from "./kept/changes";
+import { Steps } from "./kept/steps";
 import { nativeFunctions } from "./native-functions";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 
@@ -32,15 +34,19 @@ export class FirstValues implements SheetValues {
   private readonly functions: ReadonlyMap<string, Reference["functions"][number]>;
   private computed = new Map<string, Value | Fault | Beyond>();
   private readonly listeners: (() => void)[] = [];
+  /** Formulas of the user's own. */
+  private readonly own = new Map<string, SheetCell>();
+  readonly steps = new Steps();
 
   constructor(
     private readonly pages: readonly Page[],
-    readonly typed: Map<string, CellValue>,
+    readonly typed: Map<string, Content>,
     private readonly reference: Reference,
     private readonly host: FunctionHost,
   ) {
     this.functions = new Map(reference.functions.map((help) => [help.name, help]));
     for (const page of pages) this.take(page);
+    for (const [at, content] of typed) this.takeOwn(at, content);
   }
 
   read(place: CellPlace): ShownCell {
@@ -55,28 +61,65 @@ export class FirstValues implements SheetValues {
 
   /** Whether a cell had to be left blank for the grid. */
   leavesBlanks(): boolean {
+    const isBeyond = (page: string, cell: SheetCell) => {
+      if (cell.formula === undefined) return false;
+      try {
+        this.formulaValue(page, cell);
+        return false;
+      } catch (thrown) {
+        return thrown instanceof Beyond;
+      }
+    };
     return (
       this.pages
         // Names of the user's own are always beyond, and nothing depends on them.
         .filter((page) => page.functions === undefined)
-        .some((page) =>
-          page.cells.some((cell) => {
-            if (cell.formula === undefined) return false;
-            try {
-              this.formulaValue(page.name, cell);
-              return false;
-            } catch (thrown) {
-              return thrown instanceof Beyond;
-            }
-          }),
-        )
+        .some((page) => page.cells.some((cell) => isBeyond(page.name, cell))) ||
+      [...this.own].some(([at, cell]) => isBeyond(at.slice(0, at.lastIndexOf("!")), cell))
     );
   }
 
   write({ page, row, column }: CellPlace, value: CellValue): void {
-    this.typed.set(key(page, row, column), value);
+    const at = key(page, row, column);
+    const before = this.typed.get(at);
+    // The ready-made content typed again is no change of it.
+    const after = this.isReadyMade(at, value) ? undefined : value;
+    if (before === after || sameContent(before, after)) return;
+    this.steps.add({ key: at, before, after });
+    this.put(at, after);
+  }
+
+  undo(): void {
+    const step = this.steps.undo();
+    if (step !== undefined) this.put(step.key, step.before);
+  }
+
+  redo(): void {
+    const step = this.steps.redo();
+    if (step !== undefined) this.put(step.key, step.after);
+  }
+
+  private isReadyMade(at: string, value: CellValue): boolean {
+    const cell = this.cells.get(at);
+    return cell?.formula === undefined && value === (cell === undefined ? null : plainValue(cell));
+  }
+
+  private put(at: string, content: Content | undefined): void {
+    if (content === undefined) this.typed.delete(at);
+    else this.typed.set(at, content);
+    this.takeOwn(at, content);
     this.computed = new Map();
     for (const listener of this.listeners) listener();
+  }
+
+  private takeOwn(at: string, content: Content | undefined): void {
+    if (isFormula(content))
+      this.own.set(at, {
+        at: at.slice(at.lastIndexOf("!") + 1),
+        role: "result",
+        formula: content.formula,
+      });
+    else this.own.delete(at);
   }
 
   onSettled(listener: () => void): void {
@@ -102,8 +145,10 @@ export class FirstValues implements SheetValues {
 
   private value({ page, row, column }: CellPlace): CellValue {
     const at = key(page, row, column);
+    const own = this.own.get(at);
+    if (own !== undefined) return single(this.formulaValue(page, own));
     const typed = this.typed.get(at);
-    if (typed !== undefined) return typed;
+    if (typed !== undefined && !isFormula(typed)) return typed;
     const owner = this.spilled.get(at);
     if (owner !== undefined) {
       const first = readAddress(owner.at);
@@ -131,6 +176,7 @@ export class FirstValues implements SheetValues {
   private formulaValue(page: string, cell: SheetCell): Value {
     const at = typedKey(page, cell.at);
     let known = this.computed.get(at);
+    if (known === undefined && this.isInTheWay(page, cell)) known = new Beyond();
     if (known === undefined) {
       // Stands while the cell is computed: a formula that comes back to it ends here.
       this.computed.set(at, new Beyond());
@@ -139,6 +185,18 @@ export class FirstValues implements SheetValues {
     }
     if (known instanceof Fault || known instanceof Beyond) throw known;
     return known;
+  }
+
+  /** Something typed where a result would spill: what then shows is the grid's to say. */
+  private isInTheWay(page: string, { at, spill }: SheetCell): boolean {
+    if (spill === undefined || this.typed.size === 0) return false;
+    const first = readAddress(at);
+    for (let down = 0; down < spill.reserved; down++)
+      for (let across = 0; across < spill.columns; across++) {
+        const typed = this.typed.get(key(page, first.row + down, first.column + across));
+        if (down + across > 0 && typed !== undefined && typed !== null) return true;
+      }
+    return false;
   }
 
   private attempt(compute: () => Value): Value | Fault | Beyond {
@@ -180,6 +238,8 @@ export class FirstValues implements SheetValues {
   }
 
   private block(page: string, { row, column, rows, columns }: Block): Value {
+    // A page of the user's own.
+    if (this.pages.every(({ name }) => name !== page)) throw new Beyond();
     if (rows === 1 && columns === 1) return this.value({ page, row, column });
     return Array.from({ length: rows }, (_, down) =>
       Array.from({ length: columns }, (__, across) =>

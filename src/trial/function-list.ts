@@ -2,6 +2,8 @@ import { cautions, type CautionSubject } from "../cautions";
 import type { ArgumentHelp, FunctionHelp, Reference } from "../reference";
 import { toScreen } from "../formula-text/dialect";
 import { make } from "../screen/dom";
+import { functionSearch, type FunctionSearch } from "../screen/search";
+import { screenSaid } from "../words/spoken";
 import { cautionText } from "../screen/cautions-text";
 
 /** The whole list of functions with their arguments, to search and read while the sheet is open. */
@@ -9,8 +11,8 @@ export class FunctionList {
   private readonly entries: {
     readonly help: FunctionHelp;
     readonly element: HTMLElement;
-    readonly words: string;
   }[];
+  private readonly find: FunctionSearch;
   private readonly families = new Map<string, HTMLElement>();
   private readonly count = make("p", { class: "count", role: "status" });
   readonly search = make("input", { type: "search", id: "function-search", autocomplete: "off" });
@@ -19,16 +21,8 @@ export class FunctionList {
     this.entries = reference.functions.map((help) => ({
       help,
       element: this.entry(help),
-      words: [
-        help.name,
-        help.task,
-        help.short,
-        ...help.arguments.map(({ name }) => name),
-        help.remarks,
-      ]
-        .join(" ")
-        .toLowerCase(),
     }));
+    this.find = functionSearch(reference.functions);
   }
 
   build(close: () => void): HTMLElement {
@@ -62,10 +56,10 @@ export class FunctionList {
   }
 
   private filter(): void {
-    const wanted = this.search.value.toLowerCase().split(/\s+/).filter(Boolean);
+    const wanted = new Set(this.find(this.search.value));
     let shown = 0;
-    for (const { element, words } of this.entries) {
-      const found = wanted.every((word) => words.includes(word));
+    for (const { element, help } of this.entries) {
+      const found = wanted.has(help);
       element.hidden = !found;
       if (found) shown += 1;
     }
@@ -73,7 +67,7 @@ export class FunctionList {
       family.hidden = [...family.querySelectorAll("details.function")].every(
         (entry) => (entry as HTMLElement).hidden,
       );
-    this.count.textContent = `${shown} of ${this.entries.length} functions`;
+    this.count.textContent = screenSaid(`${shown} of ${this.entries.length} functions`);
   }
 
   private entry(help: FunctionHelp): HTMLElement {

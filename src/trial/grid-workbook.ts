@@ -3,8 +3,6 @@ import { readAddress, readRange } from "../sheets/kit/address";
 import type { Page, SheetCell } from "../sheets/kit/definition";
 import { toScreen } from "../formula-text/dialect";
 import { BODY_SIZE, type Look, lookOf, looks } from "../sheets/kit/look";
-import type { CellValue } from "../screen/host";
-import { typedKey } from "./sheet-values";
 import {
   BooleanNumber,
   BorderStyleTypes,
@@ -33,7 +31,6 @@ const FREE_ROWS = 40;
 const FREE_COLUMNS = 8;
 
 export interface WorkbookOptions {
-  readonly typed: ReadonlyMap<string, CellValue>;
   readonly namespace: string;
   readonly id: string;
   /** Whether the first rows stay in view; a small screen has no room for that. */
@@ -100,7 +97,7 @@ function absolute(page: string, range: string): string {
 function worksheet(
   id: string,
   page: Page,
-  { typed, namespace, freezes }: WorkbookOptions,
+  { namespace, freezes }: WorkbookOptions,
 ): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const mergeData: IRange[] = [];
@@ -126,10 +123,7 @@ function worksheet(
         endColumn: column + span - 1,
       });
     }
-    Object.assign(
-      cellData[row][column],
-      contentOf(cell, typed.get(typedKey(page.name, cell.at)), namespace),
-    );
+    Object.assign(cellData[row][column], contentOf(cell, namespace));
   }
   const frozen = freezes ? (page.frozenRows ?? 0) : 0;
   return {
@@ -159,8 +153,7 @@ function worksheet(
   };
 }
 
-function contentOf(cell: SheetCell, typed: CellValue | undefined, namespace: string): ICellData {
-  if (typed !== undefined) return { v: typed };
+function contentOf(cell: SheetCell, namespace: string): ICellData {
   if (cell.formula !== undefined) return { f: toScreen(cell.formula, namespace) };
   if (cell.value === undefined) return {};
   // A leading apostrophe marks text that looks like a formula; it is not part of it.

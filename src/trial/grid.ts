@@ -1,7 +1,7 @@
+import { screenSaid } from "../words/spoken";
 import type { IWorkbookData } from "@univerjs/core";
 import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
-import { writeAddress } from "../sheets/kit/address";
 import type { Page } from "../sheets/kit/definition";
 import type { Reference } from "../reference";
 import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
@@ -11,8 +11,11 @@ import { freshWorkbookId, workbookOf } from "./grid-workbook";
 import { wordsOfError } from "../screen/error-words";
 import type { CallError, CellValue, FunctionHost } from "../screen/host";
 import { sameSpills, type Spills } from "./same-spills";
+import { type Changes, type Content, plainChanges } from "./kept/changes";
+import { cellOf, changesIn, contentOf, withChanges } from "./kept/grid-changes";
+import { placeOf } from "./kept/inputs";
+import type { Step, Steps } from "./kept/steps";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
-import type { FRange } from "@univerjs/preset-sheets-core";
 import {
   CELL_INVERTED_INDEX_CACHE,
   CalculationMode,
@@ -21,6 +24,7 @@ import {
   FUniver,
   IActiveDirtyManagerService,
   ICommandService,
+  IUndoRedoService,
   LocaleType,
   LogLevel,
   SetFormulaCalculationStartMutation,
@@ -33,14 +37,28 @@ import {
 /** Pixels of height and width from which the first rows may stay in view. */
 const ROOM_TO_FREEZE = 500;
 
+/** Time after the last change before the work is written down. */
+const KEEPING_PAUSE = 250;
+
+/** What would move a ready-made page's cells away from where the document beside it reads them. */
+const MOVES_CELLS =
+  /^sheet\.command\.((insert|remove|delete|move)-(multi-)?(row|col|range)|(remove|hide)-sheet|set-worksheet-(name|hidden))/;
+
+const UNITS_STAY =
+  "The units are chosen at the top of the page: there you say whether the plan is to be converted. A change in the cell would call 40 ft 40 m.";
+
+const STAYS_WHERE_IT_IS =
+  "The cells of a ready-made page stay where they are, and so does its name: the answers read them there. Add a page of your own for more.";
+
 /** Results that fill cells may feed others that do so; more rounds than sheets have such stages. */
 const MOST_ROUNDS = 20;
 
 export interface GridOptions {
   readonly container: HTMLElement;
   readonly pages: readonly Page[];
-  /** Values typed before the grid was there. */
-  readonly typed: ReadonlyMap<string, CellValue>;
+  readonly changes: Changes;
+  /** What was done, and taken back, before the grid was there. */
+  readonly steps: Steps;
   readonly reference: Reference;
   readonly host: FunctionHost;
   readonly dark: boolean;
@@ -58,7 +76,16 @@ export class Grid implements SheetValues {
   private readonly settled: (() => void)[] = [];
   private readonly selected: ((cell: SelectedCell) => void)[] = [];
   private readonly pageListeners: ((page: string) => void)[] = [];
-  private readonly writtenListeners: ((key: string, value: CellValue) => void)[] = [];
+  private readonly changedListeners: ((changes: Changes) => void)[] = [];
+  private readonly refusedListeners: ((why: string) => void)[] = [];
+  private readonly undoListeners: ((undos: number, redos: number) => void)[] = [];
+  private readonly readyMade: Partial<IWorkbookData>;
+  private readonly pageNames: ReadonlySet<string>;
+  private readonly namespace: string;
+  /** Where the workbook says in which units it is. */
+  private readonly unitsKey: string | undefined;
+  private keeping: number | undefined;
+  private lastChanges: string;
   private pending: number | undefined;
   private spills: Spills = {};
   private rounds = 0;
@@ -72,6 +99,20 @@ export class Grid implements SheetValues {
     const { container, dark } = options;
     this.container = container;
     compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
+    this.namespace = options.reference.namespace;
+    this.pageNames = new Set(options.pages.map(({ name }) => name));
+    const ready = () =>
+      workbookOf(options.pages, {
+        namespace: this.namespace,
+        id: this.id,
+        freezes: container.clientHeight > ROOM_TO_FREEZE && container.clientWidth > ROOM_TO_FREEZE,
+      });
+    this.readyMade = ready();
+    this.unitsKey = options.pages
+      .flatMap((page) => page.cells.map((cell) => ({ page: page.name, cell })))
+      .filter(({ cell }) => cell.name === "Units" && cell.role === "input")
+      .map(({ page, cell }) => typedKey(page, cell.at))[0];
+    this.lastChanges = told(options.changes);
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: enUS },
@@ -96,12 +137,7 @@ export class Grid implements SheetValues {
     this.api = FUniver.newAPI(this.univer);
     this.univer.createUnit<IWorkbookData, never>(
       UniverInstanceType.UNIVER_SHEET,
-      workbookOf(options.pages, {
-        typed: options.typed,
-        namespace: options.reference.namespace,
-        id: this.id,
-        freezes: container.clientHeight > ROOM_TO_FREEZE && container.clientWidth > ROOM_TO_FREEZE,
-      }),
+      withChanges(ready(), withAllSteps(options), this.namespace),
     );
     registerFunctions(
       this.univer.__getInjector(),
@@ -114,6 +150,7 @@ export class Grid implements SheetValues {
     );
     this.computeAll();
     this.listen();
+    this.takeOver(options.steps);
   }
 
   /** Resolves when every formula has its first value. */
@@ -216,9 +253,48 @@ export class Grid implements SheetValues {
     this.pageListeners.push(listener);
   }
 
-  /** Called for every value typed, in the grid or beside it. */
-  onWritten(listener: (key: string, value: CellValue) => void): void {
-    this.writtenListeners.push(listener);
+  /** Called with all that differs from the ready-made workbook, after each change of it. */
+  onChanged(listener: (changes: Changes) => void): void {
+    this.changedListeners.push(listener);
+  }
+
+  /** Called with a sentence when something was asked for that is not done here. */
+  onRefused(listener: (why: string) => void): void {
+    this.refusedListeners.push(listener);
+  }
+
+  /** Called with the number of steps that can be taken back and taken again. */
+  onUndo(listener: (undos: number, redos: number) => void): void {
+    this.undoListeners.push(listener);
+  }
+
+  undo(): void {
+    this.book().undo();
+  }
+
+  redo(): void {
+    this.book().redo();
+  }
+
+  /** Tells of changes at once: the page is about to go. */
+  keepNow(): void {
+    window.clearTimeout(this.keeping);
+    if (this.disposed) return;
+    const book = this.book().getWorkbook();
+    const changes = changesIn(
+      book.getSnapshot(),
+      this.readyMade,
+      this.namespace,
+      (page, row, column) => this.formula({ page, row, column }),
+    );
+    if (this.unitsKey !== undefined && changes.contents.has(this.unitsKey)) {
+      this.restore(this.unitsKey);
+      return;
+    }
+    const says = told(changes);
+    if (says === this.lastChanges) return;
+    this.lastChanges = says;
+    for (const listener of this.changedListeners) listener(changes);
   }
 
   setDark(dark: boolean): void {
@@ -227,12 +303,15 @@ export class Grid implements SheetValues {
 
   /** What the library still had under way may report later; then nobody listens. */
   dispose(): void {
+    window.clearTimeout(this.keeping);
     window.clearTimeout(this.pending);
     for (const listeners of [
       this.settled,
       this.selected,
       this.pageListeners,
-      this.writtenListeners,
+      this.changedListeners,
+      this.refusedListeners,
+      this.undoListeners,
     ])
       listeners.length = 0;
     this.disposed = true;
@@ -253,9 +332,26 @@ export class Grid implements SheetValues {
 
   private listen(): void {
     this.api.getFormula().calculationResultApplied(() => this.rest());
-    this.api.addEvent(this.api.Event.SheetValueChanged, ({ effectedRanges }) =>
-      this.tellWritten(effectedRanges),
-    );
+    const injector = this.univer.__getInjector();
+    injector.get(ICommandService).onCommandExecuted(({ id }) => {
+      if (!id.startsWith("sheet.mutation.") || this.disposed) return;
+      window.clearTimeout(this.keeping);
+      this.keeping = window.setTimeout(() => this.keepNow(), KEEPING_PAUSE);
+    });
+    injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
+      for (const listener of this.undoListeners) listener(undos, redos);
+    });
+    this.api.addEvent(this.api.Event.BeforeCommandExecute, (event) => {
+      if (!MOVES_CELLS.test(event.id)) return;
+      const { subUnitId } = (event.params ?? {}) as { subUnitId?: string };
+      const sheet =
+        subUnitId === undefined
+          ? this.book().getActiveSheet()
+          : this.book().getSheetBySheetId(subUnitId);
+      if (sheet === null || !this.pageNames.has(sheet.getSheetName())) return;
+      event.cancel = true;
+      for (const listener of this.refusedListeners) listener(STAYS_WHERE_IT_IS);
+    });
     this.api.addEvent(this.api.Event.ActiveSheetChanged, ({ activeSheet }) => {
       for (const listener of this.pageListeners) listener(activeSheet.getSheetName());
     });
@@ -275,19 +371,43 @@ export class Grid implements SheetValues {
     for (const listener of this.selected) listener({ ...place, formula: this.formula(place) });
   }
 
-  private tellWritten(ranges: readonly FRange[]): void {
-    if (this.disposed) return;
-    for (const range of ranges) {
-      const page = range.getSheetName();
-      for (let row = range.getRow(); row <= range.getLastRow(); row++) {
-        for (let column = range.getColumn(); column <= range.getLastColumn(); column++) {
-          const place = { page, row, column };
-          if (this.formula(place) !== "") continue;
-          const key = typedKey(page, writeAddress(place));
-          for (const listener of this.writtenListeners) listener(key, this.value(place));
-        }
-      }
-    }
+  /** Puts back what the ready-made workbook holds, and says why; the change can be asked for elsewhere. */
+  private restore(key: string): void {
+    const { id, params } = this.mutation({ key, before: undefined, after: undefined }, undefined);
+    for (const listener of this.refusedListeners) listener(UNITS_STAY);
+    void this.univer.__getInjector().get(ICommandService).executeCommand(id, params);
+  }
+
+  /** Steps from before the grid become the grid's own, so that one Undo goes through all of them. */
+  private takeOver(steps: Steps): void {
+    const undoing = this.univer.__getInjector().get(IUndoRedoService);
+    for (const step of steps.all())
+      undoing.pushUndoRedo({
+        unitID: this.id,
+        undoMutations: [this.mutation(step, step.before)],
+        redoMutations: [this.mutation(step, step.after)],
+      });
+    for (let i = 0; i < steps.redos; i++) this.undo();
+  }
+
+  private mutation({ key }: Step, content: Content | undefined) {
+    const { page, row, column } = placeOf(key);
+    const subUnitId = this.sheet(page).getSheetId();
+    const ready = contentOf(
+      this.readyMade.sheets?.[subUnitId]?.cellData?.[row]?.[column],
+      this.namespace,
+      () => "",
+    );
+    return {
+      id: SetRangeValuesMutation.id,
+      params: {
+        unitId: this.id,
+        subUnitId,
+        cellValue: {
+          [row]: { [column]: cellOf(content === undefined ? ready : content, this.namespace) },
+        },
+      },
+    };
   }
 
   /**
@@ -344,6 +464,20 @@ export class Grid implements SheetValues {
   }
 }
 
+/** As if nothing had been taken back; the grid then takes it back itself, and can do it again. */
+function withAllSteps({ changes, steps }: GridOptions): Changes {
+  const contents = new Map(changes.contents);
+  for (const { key, after } of steps.all().slice(steps.undos)) {
+    if (after === undefined) contents.delete(key);
+    else contents.set(key, after);
+  }
+  return { ...changes, contents };
+}
+
+function told(changes: Changes): string {
+  return JSON.stringify(plainChanges(changes));
+}
+
 /**
  * The library's canvases jump the queue of the Tab key, and some of its controls have no name. Put
  * right what can be from outside.
@@ -351,8 +485,10 @@ export class Grid implements SheetValues {
 function mendMarkup(container: HTMLElement): void {
   for (const canvas of container.querySelectorAll("canvas"))
     canvas.tabIndex = canvas.width > 0 ? 0 : -1;
-  container.querySelector('input[type="text"]')?.setAttribute("aria-label", "Address of the cell");
+  container
+    .querySelector('input[type="text"]')
+    ?.setAttribute("aria-label", screenSaid("Address of the cell"));
   const [add, list] = container.querySelectorAll('[data-u-comp="sheet-bar-append-button"]');
-  add?.setAttribute("aria-label", "Add a page");
-  list?.setAttribute("aria-label", "All pages");
+  add?.setAttribute("aria-label", screenSaid("Add a page"));
+  list?.setAttribute("aria-label", screenSaid("All pages"));
 }

@@ -1,29 +1,54 @@
 import "../screen/chart.css";
 import "./styles.css";
+import "./kept/kept.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
-import { readyMadeSheets } from "../sheets";
+import { readyMadeSheets as englishSheets } from "../sheets";
 import { CatchCans } from "./catch-cans";
 import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
 import { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
+import { keepFocusWhereItIs, leaveByEscape } from "./grid-focus";
 import { FunctionHost, type CellValue } from "../screen/host";
+import { ask } from "./kept/ask";
+import { isUnchanged, noChanges } from "./kept/changes";
+import { convertPlan } from "./kept/convert-units";
+import { Desk, usualName } from "./kept/desk";
+import { placeOf } from "./kept/inputs";
+import { readRoute, type Route, writeRoute } from "./kept/route";
+import { browserBox, Store } from "./kept/store";
+import { WorkBar } from "./kept/work-bar";
+import { languageChoice } from "../screen/language-choice";
+import { takeCautions } from "../words/caution-texts";
+import { referenceAddress, screenSaid, speak, workbookSaid } from "../words/spoken";
+import { workbookIn } from "../words/workbook-reader";
+import { sayPage } from "./say-page";
 import { SheetView } from "./sheet-view";
 
-/** The page as a whole: which sheet, in which units, which of its pages; the grid when it is there. */
+/** The ready-made workbooks in the page's language. */
+let readyMadeSheets: readonly ReadyMadeSheet[] = englishSheets;
+
+/** The page as a whole: which piece of work, which of its pages; the grid when it is there. */
 class TrialPage {
-  private sheet: ReadyMadeSheet = readyMadeSheets[0];
-  private system: UnitSystem = "US";
-  private pages: readonly Page[] = [];
   private page = "";
-  /** What was typed before the grid came, for each sheet in each system. */
-  private readonly typed = new Map<string, Map<string, CellValue>>();
   private values: FirstValues | Grid | undefined;
+  private first: FirstValues | undefined;
   private grid: Grid | undefined;
   private view: SheetView | undefined;
+  private readonly desk = new Desk(readyMadeSheets, new Store(browserBox()));
+  private readonly bar = new WorkBar(this.desk, {
+    undo: () => this.undo(),
+    redo: () => this.redo(),
+  });
+  /** The page to show of what is opened next. */
+  private wantedPage = "";
+  private isFollowing = false;
+  private hasCans = false;
   /** Counts openings, so that a grid that comes late for a sheet no longer open is dropped. */
   private openings = 0;
+  private readonly sheets = make("select", { id: "sheet-choice" });
+  private readonly systems = new Map<UnitSystem, HTMLInputElement>();
   private readonly tabs = make("div", {
     class: "tabs",
     role: "group",
@@ -39,35 +64,40 @@ class TrialPage {
     private readonly host: FunctionHost,
   ) {}
 
+  private get pages(): readonly Page[] {
+    return this.desk.open.pages;
+  }
+
   start(): void {
     this.chooser();
     this.wide.addEventListener("change", () => this.wantGrid());
     this.dark.addEventListener("change", () => this.grid?.setDark(this.dark.matches));
+    this.desk.beforeLeaving(() => this.handOver());
+    this.desk.onOpened(() => this.open());
+    this.desk.onKept(() => this.showAddress("replace"));
+    // The last moment that the browser grants, on a phone too.
+    window.addEventListener("pagehide", () => this.handOver());
+    document.addEventListener("visibilitychange", () => {
+      if (document.visibilityState === "hidden") this.handOver();
+    });
+    document.addEventListener("keydown", (event) => this.undoByKey(event));
+    keepFocusWhereItIs();
+    leaveByEscape(part("grid"));
     this.navigation();
-    this.open();
   }
 
   private chooser(): void {
-    const sheets = make(
-      "select",
-      { id: "sheet-choice" },
+    this.sheets.replaceChildren(
       ...readyMadeSheets.map(({ id, title }) => make("option", { value: id }, title)),
     );
-    sheets.addEventListener("change", () => {
-      this.sheet = readyMadeSheets.find(({ id }) => id === sheets.value) ?? this.sheet;
-      this.open();
+    this.sheets.addEventListener("change", () => {
+      const sheet = readyMadeSheets.find(({ id }) => id === this.sheets.value);
+      if (sheet !== undefined) this.desk.openLast(sheet, this.desk.open.system);
     });
     const systems = (["US", "SI"] as const).map((system) => {
-      const radio = make("input", {
-        type: "radio",
-        name: "system",
-        value: system,
-        checked: system === this.system,
-      });
-      radio.addEventListener("change", () => {
-        this.system = system;
-        this.open();
-      });
+      const radio = make("input", { type: "radio", name: "system", value: system });
+      radio.addEventListener("change", () => void this.otherUnits(system));
+      this.systems.set(system, radio);
       const units = system === "US" ? ": ft, psi, gpm" : ": m, kPa, m³/h";
       return make(
         "label",
@@ -77,11 +107,62 @@ class TrialPage {
       );
     });
     part("choose").replaceChildren(
-      make("div", { class: "choice" }, make("label", { for: "sheet-choice" }, "Sheet"), sheets),
+      make(
+        "div",
+        { class: "choice" },
+        make("label", { for: "sheet-choice" }, "Sheet"),
+        this.sheets,
+      ),
       make("fieldset", { class: "systems" }, make("legend", {}, "Units"), ...systems),
+      this.bar.build(),
       this.tabs,
       this.sides(),
     );
+  }
+
+  /** Nothing is relabeled: the plan is converted, or the other sample is opened beside it. */
+  private async otherUnits(system: UnitSystem): Promise<void> {
+    this.desk.handOver();
+    const { sheet, piece, changes, pages, system: before } = this.desk.open;
+    if (piece === undefined && isUnchanged(changes)) {
+      this.desk.openSample(sheet, system);
+      return;
+    }
+    const radio = this.systems.get(before);
+    if (radio !== undefined) radio.checked = true;
+    const to = sheet.pages(system);
+    const { contents, left } = convertPlan(
+      { pages, contents: changes.contents },
+      { pages: to, system },
+      (value, from, unit) => {
+        const given = this.host.call("UNIT_CONVERT", value, from, unit);
+        return given.error === undefined && typeof given.value === "number"
+          ? given.value
+          : undefined;
+      },
+    );
+    const answer = await ask({
+      title: `From ${before} to ${system} units`,
+      text: [
+        `"Convert" makes a new piece of work: the same plan with every length, pressure, flow, price per length and the like in ${system} units. "${piece?.name ?? "This one"}" stays as it is.`,
+        ...(left.length + changes.ownSheets.length === 0
+          ? []
+          : [
+              `Not converted, because what their numbers mean is not known: ${[...left, ...changes.ownSheets.map(({ name }) => `page ${name}`)].join(", ")}.`,
+            ]),
+      ],
+      choices: [
+        { choice: "convert", label: `Convert to ${system}` },
+        { choice: "sample", label: `Open the ${system} sample` },
+      ],
+      otherwise: `Stay in ${before}`,
+    });
+    if (answer?.choice === "sample") this.desk.openSample(sheet, system);
+    if (answer?.choice === "convert")
+      this.desk.begin(sheet, system, `${piece?.name ?? usualName(sheet)}, ${system}`, {
+        ...noChanges,
+        contents,
+      });
   }
 
   /** On a narrow screen the document and the grid take turns. */
@@ -103,22 +184,30 @@ class TrialPage {
     );
   }
 
-  /** Opens the sheet in the system: what can be read at once, then the grid. */
+  /** Shows what the desk has opened: what can be read at once, then the grid. */
   private open(): void {
+    const { sheet, system, pages, changes } = this.desk.open;
     this.openings += 1;
-    this.pages = this.sheet.pages(this.system);
-    const key = `${this.sheet.id} ${this.system}`;
-    const typed = this.typed.get(key) ?? new Map<string, CellValue>();
-    this.typed.set(key, typed);
+    this.sheets.value = sheet.id;
+    for (const [name, radio] of this.systems) radio.checked = name === system;
     this.grid?.dispose();
     this.grid = undefined;
-    const values = new FirstValues(this.pages, typed, this.reference, this.host);
-    values.onSettled(() => this.view?.refresh());
+    const typed = new Map(changes.contents);
+    const values = new FirstValues(pages, typed, this.reference, this.host);
+    this.bar.canUndo(0, 0);
+    values.onSettled(() => {
+      this.view?.refresh();
+      this.bar.canUndo(values.steps.undos, values.steps.redos);
+      this.desk.change({ ...this.desk.open.changes, contents: new Map(typed) });
+    });
     this.values = values;
-    this.showPage(this.pages[0].name);
+    this.first = values;
+    const isKnown = pages.some(({ name }) => name === this.wantedPage);
+    this.showPage(isKnown ? this.wantedPage : pages[0].name, "push");
+    this.wantedPage = "";
     performance.mark("sheet-readable");
     part("under-grid").replaceChildren();
-    this.gridWanted = () => void this.loadGrid(this.openings, typed);
+    this.gridWanted = () => void this.loadGrid(this.openings, values);
     part("sheet").classList.remove("needs-grid");
     this.wantGrid();
     // After the first paint: on a narrow screen too, the grid fills in what the first view cannot.
@@ -145,23 +234,24 @@ class TrialPage {
     this.gridWanted = () => undefined;
   }
 
-  private showPage(name: string): void {
+  private showPage(name: string, address: "push" | "replace"): void {
     this.page = name;
+    this.showAddress(address);
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     this.view = new SheetView(page, this.values);
     this.view.title(part("sheet-title"));
-    part("purpose").textContent = this.sheet.purpose;
+    part("purpose").textContent = this.desk.open.sheet.purpose;
     part("reading").replaceChildren(this.view.build());
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(
           "button",
           { type: "button", "aria-pressed": String(other.name === name) },
-          other.name,
+          workbookSaid(other.name),
         );
         tab.addEventListener("click", () => {
-          this.showPage(other.name);
+          this.showPage(other.name, "push");
           this.grid?.show(other.name);
         });
         return tab;
@@ -169,7 +259,7 @@ class TrialPage {
     );
   }
 
-  private async loadGrid(opening: number, typed: Map<string, CellValue>): Promise<void> {
+  private async loadGrid(opening: number, first: FirstValues): Promise<void> {
     const holder = part("grid");
     const waiting = make(
       "p",
@@ -190,23 +280,29 @@ class TrialPage {
       const grid = new Grid({
         container,
         pages: this.pages,
-        typed,
+        changes: this.desk.open.changes,
+        steps: first.steps,
         reference: this.reference,
         host: this.host,
         dark: this.dark.matches,
       });
+      // What is typed while it starts goes into it too.
+      const late = first.steps.all().length;
       await grid.ready();
       if (opening !== this.openings) {
         grid.dispose();
         return;
       }
       waiting.remove();
-      this.take(grid, typed);
+      this.take(grid);
+      for (const { key, after } of first.steps.all().slice(late))
+        grid.write(placeOf(key), (after ?? null) as CellValue);
       const under = new UnderGrid(grid);
       part("under-grid").replaceChildren(...under.build(this.page));
       grid.onPage((page) => {
         under.show(page);
-        if (page !== this.page && this.pages.some(({ name }) => name === page)) this.showPage(page);
+        if (page !== this.page && this.pages.some(({ name }) => name === page))
+          this.showPage(page, "push");
       });
       document.documentElement.dataset.grid = "ready";
     } catch (error) {
@@ -214,15 +310,18 @@ class TrialPage {
       console.error(error);
       waiting.className = "grid-failed";
       waiting.setAttribute("role", "alert");
-      waiting.textContent =
-        "The spreadsheet could not be started in this browser. The form and the tables work without it.";
+      waiting.textContent = screenSaid(
+        "The spreadsheet could not be started in this browser. The form and the tables work without it.",
+      );
     }
   }
 
-  private take(grid: Grid, typed: Map<string, CellValue>): void {
+  private take(grid: Grid): void {
     this.grid = grid;
     this.values = grid;
-    grid.onWritten((key, value) => typed.set(key, value));
+    grid.onChanged((changes) => this.desk.change(changes));
+    grid.onRefused((why) => this.bar.tell(why));
+    grid.onUndo((undos, redos) => this.bar.canUndo(undos, redos));
     grid.onSettled(() => this.view?.refresh());
     if (this.page !== this.pages[0].name) grid.show(this.page);
     this.view?.follow(grid);
@@ -230,27 +329,105 @@ class TrialPage {
     Object.assign(globalThis, { trialGrid: grid });
   }
 
+  private undo(): void {
+    if (this.grid === undefined) this.first?.undo();
+    else this.grid.undo();
+  }
+
+  private redo(): void {
+    if (this.grid === undefined) this.first?.redo();
+    else this.grid.redo();
+  }
+
+  /** In a field the browser takes back letters itself; the grid listens for itself. */
+  private undoByKey(event: KeyboardEvent): void {
+    const key = event.key.toLowerCase();
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== "z" && key !== "y")) return;
+    const { target } = event;
+    if (!(target instanceof Element) || target.closest("input, textarea, .grid, dialog")) return;
+    event.preventDefault();
+    if (key === "y" || event.shiftKey) this.redo();
+    else this.undo();
+  }
+
+  /** What has been typed and not yet handed to the sheet, and what the sheet has not yet told. */
+  private handOver(): void {
+    const typing = document.activeElement;
+    if (typing instanceof HTMLInputElement && part("reading").contains(typing))
+      typing.dispatchEvent(new Event("change"));
+    this.grid?.keepNow();
+  }
+
+  /** The address says what lies open, so that a reload, Back and a bookmark lead there. */
+  private showAddress(how: "push" | "replace"): void {
+    const { sheet, system, piece } = this.desk.open;
+    const route = { cans: false, sheet: sheet.id, system, page: this.page, piece: piece?.id };
+    const address = writeRoute(route);
+    if (location.hash === address || location.hash === "#cans") return;
+    const replaces = how === "replace" || this.isFollowing;
+    history[replaces ? "replaceState" : "pushState"](null, "", address);
+  }
+
+  /** Opens what the address leads to. */
+  private follow(): void {
+    const route = readRoute(location.hash);
+    this.isFollowing = true;
+    this.showCans(route.cans);
+    if (!route.cans) this.openRoute(route);
+    this.isFollowing = false;
+  }
+
+  private openRoute(route: Route): void {
+    const sheet = readyMadeSheets.find(({ id }) => id === route.sheet);
+    const { open } = this.desk;
+    this.wantedPage = route.page ?? "";
+    if (sheet === undefined) {
+      // An address that names nothing: what was left open, or the first sample.
+      if (this.view !== undefined) this.showAddress("replace");
+      else if (!this.desk.openWhereLeft()) this.desk.openSample(readyMadeSheets[0], "US");
+      return;
+    }
+    const system = route.system ?? "US";
+    const isOpen =
+      this.view !== undefined &&
+      open.sheet === sheet &&
+      open.system === system &&
+      open.piece?.id === route.piece;
+    if (isOpen) {
+      const page = this.pages.find(({ name }) => name === route.page) ?? this.pages[0];
+      if (page.name === this.page) return;
+      this.showPage(page.name, "replace");
+      this.grid?.show(page.name);
+      return;
+    }
+    if (route.piece !== undefined && this.desk.openPiece(route.piece)) return;
+    this.desk.openSample(sheet, system);
+    if (route.piece !== undefined)
+      this.bar.tell(
+        "The piece of work that this address names is not in this browser. This is the sample.",
+      );
+  }
+
   /** The cans and the list are made when someone first asks for them. */
   private navigation(): void {
     this.functionPanel();
-    let hasCans = false;
-    const follow = () => {
-      const wantsCans = location.hash === "#cans";
-      if (wantsCans && !hasCans)
-        part("cans").replaceChildren(...new CatchCans(this.host, this.reference).build());
-      hasCans ||= wantsCans;
-      part("cans").hidden = !wantsCans;
-      part("sheet").hidden = wantsCans;
-      part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
-      part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
-      document.title = wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions";
-      this.wantGrid();
-    };
-    window.addEventListener("hashchange", () => {
-      follow();
+    window.addEventListener("popstate", () => {
+      this.follow();
       window.scrollTo(0, 0);
     });
-    follow();
+    this.follow();
+  }
+
+  private showCans(wantsCans: boolean): void {
+    if (wantsCans && !this.hasCans)
+      part("cans").replaceChildren(...new CatchCans(this.host, this.reference).build());
+    this.hasCans ||= wantsCans;
+    part("cans").hidden = !wantsCans;
+    part("sheet").hidden = wantsCans;
+    part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
+    part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
+    document.title = screenSaid(wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions");
+    this.wantGrid();
   }
 
   private functionPanel(): void {
@@ -275,12 +452,19 @@ class TrialPage {
 }
 
 async function main(): Promise<void> {
+  const language = await speak();
+  sayPage(document.body);
+  part("language").replaceChildren(languageChoice("Language", language));
+  part("notice").hidden = language === "en";
+  if (language !== "en")
+    readyMadeSheets = englishSheets.map((sheet) => workbookIn(sheet, workbookSaid, "keys"));
   const [host, reference] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
-    fetch(new URL("reference.json", document.baseURI)).then(
+    fetch(new URL(referenceAddress(language), document.baseURI)).then(
       (answer) => answer.json() as Promise<Reference>,
     ),
   ]);
+  takeCautions(reference);
   new TrialPage(reference, host).start();
 }
 

@@ -6,13 +6,17 @@ import { cautionText } from "../screen/cautions-text";
 import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
 import { freshId, make } from "../screen/dom";
 import type { CellValue } from "../screen/host";
-import { formatValue } from "../screen/number-format";
+import { formatValue, writtenNumber } from "../screen/number-format";
+import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
 import type { SheetValues, ShownCell } from "./sheet-values";
-import { readTyped } from "./typed";
+import { commaFault, readTyped } from "./typed";
 
 /** Time after the last key before a typed value goes to the sheet. */
 const TYPING_PAUSE = 250;
+
+/** The name of the cell that says in which units a workbook is. */
+export const UNITS = "Units";
 
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
@@ -69,7 +73,7 @@ export class SheetView {
   /** The page's title, which may be worked out too; to be given before the page is built. */
   title(element: HTMLElement): void {
     const cell = this.page.cells.find(({ role }) => role === "title");
-    if (cell === undefined) element.textContent = this.page.name;
+    if (cell === undefined) element.textContent = workbookSaid(this.page.name);
     else this.live(element, cell);
   }
 
@@ -117,6 +121,7 @@ export class SheetView {
 
   private field(field: Field): HTMLElement {
     if (field.value.role !== "input") return make("dl", { class: "values" }, this.result(field));
+    if (field.value.name === UNITS) return this.units(field);
     const id = freshId("input");
     const about = freshId("about");
     const hint = make("span", { id: about, class: "hint" }, field.value.note ?? "");
@@ -129,6 +134,21 @@ export class SheetView {
       this.live(make("label", { for: id }), field.label),
       make("span", { class: "control" }, control, unit),
       hint,
+    );
+  }
+
+  /** Shown, not changed here: a change in this cell would call 40 ft 40 m. */
+  private units(field: Field): HTMLElement {
+    return make(
+      "div",
+      { class: "field" },
+      this.live(make("span"), field.label),
+      make("span", { class: "control" }, this.live(make("strong"), field.value)),
+      make(
+        "span",
+        { class: "hint" },
+        "To change them, choose other units at the top: there you say whether the plan is to be converted.",
+      ),
     );
   }
 
@@ -207,7 +227,9 @@ export class SheetView {
       if (document.activeElement === input && input.value !== written) return;
       const { value } = this.values.read(place);
       const text =
-        typeof value === "number" ? String(Number(value.toPrecision(12))) : formatValue(value);
+        typeof value === "number"
+          ? writtenNumber(Number(value.toPrecision(12)))
+          : formatValue(value);
       if (document.activeElement === input && readTyped(input.value) === value) return;
       input.value = text;
       written = text;
@@ -224,10 +246,12 @@ export class SheetView {
     hint?: HTMLElement,
   ): void {
     if (allowed === undefined) return;
-    const fault = faultOf(label ?? "It", allowed, value, (name) => {
+    const inDoubt = "low" in allowed ? commaFault(value) : undefined;
+    const wrong = faultOf(label ?? "It", allowed, value, (name) => {
       const other = this.page.cells.find((cell) => cell.name === name);
       return other === undefined ? null : this.values.read(this.place(other)).value;
     });
+    const fault = inDoubt !== undefined ? screenSaid(inDoubt) : wrong && workbookSaid(wrong);
     control.setAttribute("aria-invalid", String(fault !== undefined));
     // In a table there is no room for a sentence beside each input.
     if (hint === undefined) control.title = fault ?? "";
@@ -462,7 +486,8 @@ export class SheetView {
     this.refreshers.push(() => {
       const shown = this.values.read(place);
       if (shown.error === undefined) {
-        const text = formatValue(shown.value, cell.format);
+        const { value } = shown;
+        const text = typeof value === "string" ? textSaid(value) : formatValue(value, cell.format);
         if (element.textContent !== text) element.textContent = text;
       } else element.replaceChildren(errorText(shown));
       also?.(shown);
@@ -510,7 +535,7 @@ function errorText({ error, value }: ShownCell): HTMLElement {
     "span",
     { class: "error" },
     make("strong", {}, error?.code ?? String(value)),
-    ` ${error?.message ?? ""}`,
+    ` ${errorSaid(error?.message ?? "")}`,
   );
 }
 

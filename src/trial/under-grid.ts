@@ -1,13 +1,20 @@
+import { screenSaid } from "../words/spoken";
 import { readAddress, writeAddress } from "../sheets/kit/address";
 import { make } from "../screen/dom";
 import type { Grid, SelectedCell } from "./grid";
 import { formatValue } from "../screen/number-format";
+import { commaFault } from "./typed";
 
 /**
  * What the grid's canvas cannot say: the sentence behind an error, the list of the cells in error,
  * and all cells of the page as a table that a screen reader can walk through.
  */
 export class UnderGrid {
+  private readonly keys = make(
+    "p",
+    { class: "keys" },
+    "In the spreadsheet, Tab goes to the next cell. Esc and then Tab leaves it.",
+  );
   private readonly chosen = make("p", { class: "chosen", "aria-live": "polite" });
   private readonly wrong = make("div", { class: "wrong" });
   private readonly table = make("div", {
@@ -42,7 +49,7 @@ export class UnderGrid {
   build(page: string): HTMLElement[] {
     this.page = page;
     this.refresh();
-    return [this.chosen, this.wrong, this.go, this.details];
+    return [this.keys, this.chosen, this.wrong, this.go, this.details];
   }
 
   show(page: string): void {
@@ -60,7 +67,7 @@ export class UnderGrid {
 
   private sayChosen(): void {
     if (this.selected === undefined) {
-      this.chosen.textContent = "Choose a cell to read it here.";
+      this.chosen.textContent = screenSaid("Choose a cell to read it here.");
       return;
     }
     const { formula } = this.selected;
@@ -70,7 +77,7 @@ export class UnderGrid {
       " ",
       ...(formula === "" ? [] : [make("code", {}, formula), " "]),
       error === undefined
-        ? formatValue(value)
+        ? [formatValue(value), commaFault(value)].filter(Boolean).join(": ")
         : make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
     );
   }
@@ -139,7 +146,9 @@ export class UnderGrid {
         this.grid.select(place);
         said.textContent = "";
       } catch {
-        said.textContent = `"${at.value}" is no cell: type a column letter and a row number, as in B4`;
+        said.textContent = screenSaid(
+          `"${at.value}" is no cell: type a column letter and a row number, as in B4`,
+        );
       }
     });
     return form;

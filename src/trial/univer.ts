@@ -5,6 +5,7 @@ export {
   BorderStyleTypes,
   CellValueType,
   ICommandService,
+  IUndoRedoService,
   HorizontalAlign,
   LocaleType,
   LogLevel,

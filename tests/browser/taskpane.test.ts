@@ -606,6 +606,8 @@ test("keyboard alone: tabs, search, a page, insert, undo", async () => {
   const press = (...keys: string[]) =>
     keys.reduce((turn, key) => turn.then(() => page.keyboard.press(key)), Promise.resolve());
   await press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Español");
+  await press("Tab");
   expect(await page.evaluate(() => document.activeElement?.id)).toBe("tab-functions");
   await press("ArrowRight");
   await page.getByText("Each becomes new worksheets in this workbook.").waitFor();

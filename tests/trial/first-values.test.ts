@@ -3,6 +3,7 @@ import { catalogue } from "../../src/catalogue";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
 import type { Page } from "../../src/sheets/kit/definition";
+import type { Content } from "../../src/trial/kept/changes";
 import { FirstValues } from "../../src/trial/first-values";
 import { FunctionHost } from "../../src/screen/host";
 
@@ -62,4 +63,49 @@ test("an error stands in the first cell of what it would have filled; the others
   expect(read("B1").error?.code).toBe("#VALUE!");
   expect(read("C2")).toEqual({ value: null });
   expect(read("A2")).toEqual({ value: 0 });
+});
+
+test("formulas of the user's own count; pages of the user's own and a cell in a result's way are beyond", () => {
+  const page: Page = {
+    name: "One",
+    widths: [10, 10],
+    lines: new Map(),
+    printArea: "A1:B9",
+    cells: [
+      { at: "A1", role: "input", value: 14 },
+      {
+        at: "B1",
+        role: "result",
+        formula: "=IRRIG.STAKE.FLAGS(A1, 45)",
+        spill: { rows: 15, columns: 2, reserved: 20, headed: true, formats: ["0", "0"] },
+      },
+    ],
+  };
+  const open = (...typed: [string, Content][]) =>
+    new FirstValues([page], new Map(typed), reference, host);
+  const read = (values: FirstValues, at: string) =>
+    values.read({ page: "One", ...readAddress(at) }).value;
+  const own = open(["One!A9", { formula: "=A1*2" }], ["One!A1", 10]);
+  expect(read(own, "A9")).toBe(20);
+  expect(own.leavesBlanks()).toBe(false);
+  expect(open(["One!A9", { formula: "=Notes!A1" }]).leavesBlanks()).toBe(true);
+  expect(open(["One!B3", "in the way"]).leavesBlanks()).toBe(true);
+  // A formula that comes back to itself is the grid's to name.
+  expect(open(["One!A9", { formula: "=A9+1" }]).leavesBlanks()).toBe(true);
+});
+
+test("what the ready-made workbook holds anyway, typed again, is no change", () => {
+  const pages = readyMadeSheets[0].pages("US");
+  const typed = new Map<string, Content>();
+  const values = new FirstValues(pages, typed, reference, host);
+  const heads = { page: "Line", ...readAddress("D14") };
+  values.write(heads, 14);
+  expect([typed.size, values.steps.undos]).toEqual([0, 0]);
+  values.write(heads, 10);
+  values.write(heads, 14);
+  expect([typed.size, values.steps.undos]).toEqual([0, 2]);
+  values.undo();
+  expect(typed.get("Line!D14")).toBe(10);
+  values.redo();
+  expect(typed.size).toBe(0);
 });

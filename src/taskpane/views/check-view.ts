@@ -6,6 +6,7 @@ import type { Pane } from "../pane";
 import { checkSheet, type FoundError, type FoundWarning } from "../sheet-check";
 import { strings } from "../strings";
 import { formulasOfSheet, goTo, reenter, valuesOf } from "../workbook";
+import { errorSaid, textSaid } from "../../words/spoken";
 import { outsideNote } from "./functions-view";
 
 /** Finds what is wrong on the active sheet and leads there. */
@@ -48,7 +49,7 @@ async function find(pane: Pane, again: () => void): Promise<HTMLElement[]> {
     ...group(strings.check.errors, explained),
     ...group(
       strings.check.warnings,
-      warnings.map((found) => finding(pane, sheet, found, found.sentence)),
+      warnings.map((found) => finding(pane, sheet, found, textSaid(found.sentence))),
     ),
   ];
 }
@@ -118,6 +119,6 @@ async function explain(
   if (found.value === "#SPILL!") return strings.check.spill;
   if (found.value === "#NAME?") return strings.check.name;
   const evaluated = await evaluateCall(spell(found.formula), pane.functions, valuesOf);
-  if (evaluated.kind === "error") return evaluated.error.message;
+  if (evaluated.kind === "error") return errorSaid(evaluated.error.message);
   return evaluated.kind === "value" ? strings.check.differs : strings.check.ownMark;
 }

@@ -1,14 +1,16 @@
-import { cautions, type CautionSubject } from "../../cautions";
+import type { CautionSubject } from "../../cautions";
 import type { ArgumentHelp, FunctionHelp } from "../../reference";
 import { oneCall } from "../../formula-text/dialect";
 import { freshId, make } from "../../screen/dom";
-import { formatValue } from "../../screen/number-format";
+import { formatValue, writtenNumber } from "../../screen/number-format";
 import type { CellValue } from "../../screen/host";
 import { button, message, selectField, textField } from "../components";
 import { callText, evaluateCall, type Evaluated } from "../evaluate";
 import { insertFormula } from "../insert";
 import type { Pane } from "../pane";
 import { strings } from "../strings";
+import { cautionOf } from "../../words/caution-texts";
+import { errorSaid, textSaid } from "../../words/spoken";
 import { valuesOf } from "../workbook";
 
 /** Everything about one function: what it computes, a live example, arguments, source, cautions. */
@@ -95,10 +97,12 @@ function showResult(evaluated: Evaluated): HTMLElement {
   }
   if (evaluated.kind === "error") {
     const { code, message: text } = evaluated.error;
-    return make("p", { class: "wrong" }, make("strong", {}, code), ` ${text}`);
+    return make("p", { class: "wrong" }, make("strong", {}, code), ` ${errorSaid(text)}`);
   }
   const { value } = evaluated;
-  return Array.isArray(value) ? valueTable(value) : make("output", {}, formatValue(value));
+  return Array.isArray(value)
+    ? valueTable(value)
+    : make("output", {}, typeof value === "string" ? textSaid(value) : formatValue(value));
 }
 
 /** A spilled table, scrolled in its own box so that the pane keeps its width. */
@@ -121,7 +125,10 @@ export function valueTable(rows: readonly (readonly CellValue[])[]): HTMLElement
 
 /** Six digits: enough to compare by eye, and a table still fits. */
 function shown(value: CellValue): string {
-  return typeof value === "number" ? String(Number(value.toPrecision(6))) : formatValue(value);
+  if (typeof value === "string") return textSaid(value);
+  return typeof value === "number"
+    ? writtenNumber(Number(value.toPrecision(6)))
+    : formatValue(value);
 }
 
 function cautionParts(help: FunctionHelp): HTMLElement[] {
@@ -129,7 +136,7 @@ function cautionParts(help: FunctionHelp): HTMLElement[] {
   return [
     make("h3", {}, strings.page.cautions),
     ...help.cautions.map((subject) => {
-      const { title, points } = cautions[subject as CautionSubject];
+      const { title, points } = cautionOf(subject as CautionSubject);
       const list = make("ul", {}, ...points.map((point) => make("li", {}, point)));
       const bar = message("warning", title);
       bar.querySelector(".message-text")?.append(list);

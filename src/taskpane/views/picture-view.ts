@@ -1,3 +1,4 @@
+import { writtenNumber } from "../../screen/number-format";
 import { drawChart, type Stretch } from "../../screen/chart";
 import { make } from "../../screen/dom";
 import { button, message } from "../components";
@@ -46,22 +47,26 @@ function picture(pane: Pane, profile: Profile, width: number): HTMLElement[] {
   const { heads, pressureUnit, flowUnit, lengthUnit } = profile;
   const pressures = heads.map((head) => head.nozzlePressure);
   const lowest = Math.min(...pressures);
-  const say = (pressure: number) => `${Number(pressure.toPrecision(4))} ${pressureUnit}`;
+  const say = (pressure: number) =>
+    `${writtenNumber(Number(pressure.toPrecision(4)))} ${pressureUnit}`;
   const description = strings.picture.describe(
     heads.length,
     say(lowest),
     String(heads[pressures.indexOf(lowest)].head),
     say(Math.max(...pressures)),
   );
-  const xTitle = `distance (${lengthUnit})`;
+  const xTitle = `${strings.picture.distance} (${lengthUnit})`;
   const pressureContent = {
     xTitle,
-    yTitle: `pressure (${pressureUnit})`,
+    yTitle: `${strings.picture.pressureAxis} (${pressureUnit})`,
     description,
     series: [
-      { title: "line pressure", points: heads.map((h) => ({ x: h.distance, y: h.linePressure })) },
       {
-        title: "at the nozzle",
+        title: strings.picture.linePressure,
+        points: heads.map((h) => ({ x: h.distance, y: h.linePressure })),
+      },
+      {
+        title: strings.picture.atNozzle,
         points: heads.map((h) => ({ x: h.distance, y: h.nozzlePressure })),
       },
     ],
@@ -73,11 +78,17 @@ function picture(pane: Pane, profile: Profile, width: number): HTMLElement[] {
   };
   const flowContent = {
     xTitle,
-    yTitle: `flow (${flowUnit})`,
+    yTitle: `${strings.picture.flowAxis} (${flowUnit})`,
     description: strings.picture.flow,
     series: [
-      { title: "in the tubing", points: heads.map((h) => ({ x: h.distance, y: h.segmentFlow })) },
-      { title: "of each head", points: heads.map((h) => ({ x: h.distance, y: h.headFlow })) },
+      {
+        title: strings.picture.inTubing,
+        points: heads.map((h) => ({ x: h.distance, y: h.segmentFlow })),
+      },
+      {
+        title: strings.picture.ofHead,
+        points: heads.map((h) => ({ x: h.distance, y: h.headFlow })),
+      },
     ],
   };
   const pressureChart = drawChart(pressureContent, width);
@@ -92,7 +103,13 @@ function picture(pane: Pane, profile: Profile, width: number): HTMLElement[] {
     copyButton(pane, flowChart, strings.picture.flow),
     make("h2", {}, strings.picture.table),
     valueTable([
-      ["head", xTitle, `line (${pressureUnit})`, `nozzle (${pressureUnit})`, `head (${flowUnit})`],
+      [
+        strings.picture.head,
+        xTitle,
+        `${strings.picture.line} (${pressureUnit})`,
+        `${strings.picture.nozzle} (${pressureUnit})`,
+        `${strings.picture.head} (${flowUnit})`,
+      ],
       ...heads.map((h) => [h.head, h.distance, h.linePressure, h.nozzlePressure, h.headFlow]),
     ]),
   ];
@@ -111,7 +128,7 @@ function stretches({ heads, diameterUnit }: Profile): Stretch[] {
   return found.map(({ from: start, to, bore }) => ({
     from: start,
     to,
-    label: `${Number(bore.toPrecision(3))} ${diameterUnit}`,
+    label: `${writtenNumber(Number(bore.toPrecision(3)))} ${diameterUnit}`,
   }));
 }
 

@@ -1,5 +1,7 @@
 import { make } from "../../screen/dom";
-import { readyMadeSheets } from "../../sheets";
+import { readyMadeSheets as englishSheets } from "../../sheets";
+import { spokenLanguage, workbookSaid } from "../../words/spoken";
+import { workbookIn } from "../../words/workbook-reader";
 import type { ReadyMadeSheet, UnitSystem } from "../../sheets/kit/definition";
 import { prepareSheets } from "../open-workbook";
 import { button, message, selectField } from "../components";
@@ -11,6 +13,10 @@ import { outsideNote } from "./functions-view";
 
 /** The ready-made sheets, each added to the open workbook as new worksheets. */
 export function sheetsView(pane: Pane): HTMLElement {
+  const readyMadeSheets =
+    spokenLanguage() === "en"
+      ? englishSheets
+      : englishSheets.map((sheet) => workbookIn(sheet, workbookSaid));
   let system: UnitSystem = "US";
   const choose = selectField(
     strings.sheets.system,

@@ -1,0 +1,217 @@
+import type { Texts } from "../translate";
+import type { Messages } from "./messages";
+
+/**
+ * What the trial page and the pictures say, by the English that stands where it is drawn. The pane
+ * and the static pages have words of their own.
+ */
+export const screens: Texts = {
+  "Skip to the content": "Saltar al contenido",
+  "Parts of this page": "Partes de esta página",
+  Sheet: "Hoja",
+  "Catch cans": "Pluviómetros",
+  Functions: "Funciones",
+  Language: "Idioma",
+  "The sheet is being read…": "Se está leyendo la hoja…",
+  Spreadsheet: "Hoja de cálculo",
+  "The spreadsheet is loading. What stands beside it works already.":
+    "La hoja de cálculo se está cargando. Lo que está al lado ya trabaja.",
+  "The functions are a script, so this page needs JavaScript. Nothing leaves your browser.":
+    "Las funciones son un script, así que esta página necesita JavaScript. Nada sale de su navegador.",
+  "Everything is computed in this browser; nothing that you type leaves it. Bluestem Flat is an invented field.":
+    "Todo se calcula en este navegador; nada de lo que escribe sale de él. Bluestem Flat es un campo inventado.",
+  "Fieldsum: try the functions": "Fieldsum: pruebe las funciones",
+  "Fieldsum: catch cans": "Fieldsum: pluviómetros",
+  "Pages of the sheet": "Páginas de la hoja",
+  Units: "Unidades",
+  Answers: "Respuestas",
+  "What to show": "Qué mostrar",
+  "The spreadsheet could not be started in this browser. The form and the tables work without it.":
+    "La hoja de cálculo no pudo arrancar en este navegador. El formulario y las tablas trabajan sin ella.",
+  "The page could not be started. ": "La página no pudo arrancar. ",
+  "The piece of work that this address names is not in this browser. This is the sample.":
+    "El trabajo que nombra esta dirección no está en este navegador. Esta es la muestra.",
+  "This one": "Este",
+  "What you can change": "Lo que puede cambiar",
+  Results: "Resultados",
+  Table: "Tabla",
+  "Safety: read before field work": "Seguridad: léala antes del trabajo en el campo",
+  "To change them, choose other units at the top: there you say whether the plan is to be converted.":
+    "Para cambiarlas, elija otras unidades arriba: allí dice si el plan se debe convertir.",
+  "The units are chosen at the top of the page: there you say whether the plan is to be converted. A change in the cell would call 40 ft 40 m.":
+    "Las unidades se eligen arriba en la página: allí dice si el plan se debe convertir. Un cambio en la celda llamaría 40 m a 40 ft.",
+  "The cells of a ready-made page stay where they are, and so does its name: the answers read them there. Add a page of your own for more.":
+    "Las celdas de una página preparada se quedan donde están, y también su nombre: las respuestas las leen ahí. Agregue una página propia para más.",
+  "Address of the cell": "Dirección de la celda",
+  "Add a page": "Agregar una página",
+  "All pages": "Todas las páginas",
+  Close: "Cerrar",
+  "Search by name or by what you want to know": "Busque por nombre o por lo que quiere saber",
+  Gives: "Da",
+  Method: "Método",
+  Source: "Fuente",
+  Errors: "Errores",
+  "For instance ": "Por ejemplo ",
+  " optional": " opcional",
+  Undo: "Deshacer",
+  Redo: "Rehacer",
+  Work: "Trabajo",
+  "Piece of work": "Trabajo guardado",
+  "Other workbooks": "Otros libros",
+  "The sample. What you change becomes a piece of work of your own, kept in this browser.":
+    "La muestra. Lo que usted cambia se vuelve un trabajo propio, guardado en este navegador.",
+  "Rename…": "Cambiar el nombre…",
+  "Make a copy": "Hacer una copia",
+  "Start blank": "Empezar en blanco",
+  "Back to the sample": "Volver a la muestra",
+  "Delete…": "Borrar…",
+  "Name of this piece of work": "Nombre de este trabajo",
+  Name: "Nombre",
+  Rename: "Cambiar el nombre",
+  "Leave it": "Dejarlo",
+  "A blank workbook of your own: figures and texts are empty; choices from lists, the friction coefficient, the efficiency and the limits of the design stand as in the sample.":
+    "Un libro propio en blanco: números y textos están vacíos; las opciones de listas, el coeficiente de fricción, la eficiencia y los límites del diseño quedan como en la muestra.",
+  "It is removed from this browser for good. A file or a link that you saved stays.":
+    "Se quita de este navegador para siempre. Un archivo o un enlace que usted guardó queda.",
+  "Delete it": "Borrarlo",
+  "Keep it": "Conservarlo",
+  "This browser keeps nothing for this page.": "Este navegador no guarda nada para esta página.",
+  "This browser's storage for this page is full or shut.":
+    "El espacio de este navegador para esta página está lleno o cerrado.",
+  "In the spreadsheet, Tab goes to the next cell. Esc and then Tab leaves it.":
+    "En la hoja de cálculo, Tab va a la celda siguiente. Esc y luego Tab sale de ella.",
+  "Cells of the page": "Celdas de la página",
+  "All cells of this page as a table": "Todas las celdas de esta página como tabla",
+  "Choose a cell to read it here.": "Elija una celda para leerla aquí.",
+  "No cell of this page shows an error.": "Ninguna celda de esta página muestra un error.",
+  "One cell shows an error": "Una celda muestra un error",
+  "Type into a cell": "Escribir en una celda",
+  Cell: "Celda",
+  "Value or formula": "Valor o fórmula",
+  Enter: "Ingresar",
+  // The catch cans.
+  "A leg of cans out from one sprinkler": "Una fila de pluviómetros desde un aspersor",
+  "The first can stands at the sprinkler, the others one step further each, out to a dry one. The overlap of all sprinklers around is computed from it.":
+    "El primer pluviómetro está en el aspersor, los demás a un paso más cada uno, hasta uno seco. De ahí se calcula el traslape de todos los aspersores alrededor.",
+  "A row of cans across one line": "Una fila de pluviómetros a través de una línea",
+  "An odd number of cans, the middle one at the line. The line is laid over itself at every move.":
+    "Un número impar de pluviómetros, el del medio en la línea. La línea se suma sobre sí misma en cada paso.",
+  "A block of cans among running sprinklers":
+    "Un bloque de pluviómetros entre aspersores en marcha",
+  "Cans on a regular grid where everything runs as it will: what they caught is the pattern.":
+    "Pluviómetros en una cuadrícula donde todo riega como va a regar: lo que recogieron es el patrón.",
+  "What the catch cans say": "Lo que dicen los pluviómetros",
+  "Set out cans of one size, run for a known time, measure what each caught, and type it here. The numbers to begin with are invented.":
+    "Ponga recipientes de un mismo tamaño, riegue un tiempo conocido, mida lo que recogió cada uno, y escríbalo aquí. Los números del comienzo son inventados.",
+  "How the cans stood": "Cómo estaban los pluviómetros",
+  "Opening of a can, across": "Boca de un pluviómetro, de lado a lado",
+  "Time of the test": "Duración de la prueba",
+  "From can to can": "De pluviómetro a pluviómetro",
+  "From head to head": "De aspersor a aspersor",
+  "From position to position": "De posición a posición",
+  "Net depth wanted": "Lámina neta deseada",
+  "The test": "La prueba",
+  "Caught, mL": "Recogido, mL",
+  "Two cans more": "Dos pluviómetros más",
+  "A column more": "Una columna más",
+  "One can more": "Un pluviómetro más",
+  "Two cans fewer": "Dos pluviómetros menos",
+  "A column fewer": "Una columna menos",
+  "One can fewer": "Un pluviómetro menos",
+  "A row more": "Una fila más",
+  "A row fewer": "Una fila menos",
+  "Numbers copied from a sheet can be pasted into the first can.":
+    "Los números copiados de una hoja se pueden pegar en el primer pluviómetro.",
+  "What it means for the hours": "Lo que significa para las horas",
+  "The time of the test must be above 0 hours.":
+    "La duración de la prueba debe ser mayor que 0 horas.",
+  "By what reached the cans: what evaporated or drifted off on the way is already gone from it.":
+    "Según lo que llegó a los pluviómetros: lo que se evaporó o se llevó el viento ya no está.",
+  "The pattern": "El patrón",
+  "Christiansen uniformity, CU": "Uniformidad de Christiansen, CU",
+  "Distribution uniformity of the low quarter, DU":
+    "Uniformidad de distribución del cuarto más bajo, DU",
+  "Average depth in the test": "Lámina media en la prueba",
+  "Average rate": "Intensidad media",
+  "The driest quarter gets nothing: no time makes up for it.":
+    "El cuarto más seco no recibe nada: ningún tiempo lo compensa.",
+  "Depth in each can": "Lámina en cada pluviómetro",
+  "The same in your own sheet": "Lo mismo en su propia hoja",
+  "driest quarter": "cuarto más seco",
+  "wettest quarter": "cuarto más mojado",
+  "Map of depths": "Mapa de láminas",
+  "Of the average depth:": "De la lámina media:",
+  "▽ driest quarter, ▲ wettest quarter": "▽ cuarto más seco, ▲ cuarto más mojado",
+  hours: "horas",
+  // Pictures and errors.
+  "Nothing to draw: mend the cells with errors first.":
+    "Nada que dibujar: corrija primero las celdas con errores.",
+  "the formula has a name that is no function and no named cell":
+    "la fórmula tiene un nombre que no es ni función ni celda con nombre",
+  "the formula divides by 0 or by a blank cell":
+    "la fórmula divide entre 0 o entre una celda en blanco",
+  "the formula refers to a cell that is gone": "la fórmula se refiere a una celda que ya no está",
+  "the result needs more cells than are free: clear the cells below and to the right":
+    "el resultado necesita más celdas libres: vacíe las de abajo y a la derecha",
+  "the formula gives a number that does not exist or is too large":
+    "la fórmula da un número que no existe o es demasiado grande",
+  "a value that the formula looks for is not there": "un valor que busca la fórmula no está",
+  "the formula gets text or an error where a number is due":
+    "la fórmula recibe texto o un error donde corresponde un número",
+  "the formula comes back to its own cell": "la fórmula vuelve a su propia celda",
+  "the formula cannot be computed": "la fórmula no se puede calcular",
+  "the formula has an error": "la fórmula tiene un error",
+  none: "ninguno",
+};
+
+/** Texts with places; one whose name begins with "own" is the user's, and stays. */
+export const screenForms: Messages = {
+  "{n} of {m} functions": "{n} de {m} funciones",
+  " Choices: {list}.": " Opciones: {list}.",
+  "From {a} to {b} units": "De unidades {a} a unidades {b}",
+  '"Convert" makes a new piece of work: the same plan with every length, pressure, flow, price per length and the like in {system} units. "{own}" stays as it is.':
+    '«Convertir» hace un trabajo nuevo: el mismo plan con cada largo, presión, caudal, precio por largo y demás en unidades {system}. "{own}" queda como está.',
+  "Not converted, because what their numbers mean is not known: {list}.":
+    "No se convierten, porque no se sabe qué significan sus números: {list}.",
+  "Convert to {system}": "Convertir a {system}",
+  "Open the {system} sample": "Abrir la muestra {system}",
+  "Stay in {system}": "Quedarse en {system}",
+  "Sample: Bluestem Flat ({system})": "Muestra: Bluestem Flat ({system})",
+  "My {own}": "Mi trabajo: {own}",
+  'Kept in this browser as "{own}".': 'Guardado en este navegador como "{own}".',
+  "Not kept: {why} Save it as a file.": "No guardado: {why} Guárdelo como archivo.",
+  'The sample. "{own}" stays in this browser, in the list above.':
+    'La muestra. "{own}" queda en este navegador, en la lista de arriba.',
+  'Delete "{own}"?': '¿Borrar "{own}"?',
+  "{state} It was made with an earlier edition of the workbook; these had no place in this one: {list}.":
+    "{state} Se hizo con una edición anterior del libro; esto no tuvo lugar en esta: {list}.",
+  "{n} cells show an error": "{n} celdas muestran un error",
+  "Go to {cell}": "Ir a {cell}",
+  '"{own}" is no cell: type a column letter and a row number, as in B4':
+    '"{own}" no es una celda: escriba la letra de la columna y el número de la fila, como B4',
+  '"{own}" can be read in two ways: type {a} or {b}.':
+    '"{own}" se puede leer de dos maneras: escriba {a} o {b}.',
+  '"{own}" is not read as a number: type its digits with a point before the decimals and no other mark, as in 1234.5.':
+    '"{own}" no se lee como número: escriba sus dígitos con un punto antes de los decimales y ninguna otra marca, como en 1234.5.',
+  "column {n}": "columna {n}",
+  "Can in row {n}, {column}": "Pluviómetro en la fila {n}, {column}",
+  "Can at {place}": "Pluviómetro en {place}",
+  "{name}, mL": "{name}, mL",
+  "Run {n} hours and the ground gets {a} on average; the driest quarter then has {b}.":
+    "Riegue {n} horas y el suelo recibe {a} en promedio; el cuarto más seco tiene entonces {b}.",
+  "Run {n} hours and the driest quarter gets {a}; the average is then {b}.":
+    "Riegue {n} horas y el cuarto más seco recibe {a}; el promedio es entonces {b}.",
+  "Depths in the cans ({unit}), as they stood":
+    "Láminas en los pluviómetros ({unit}), como estaban",
+  "Depths ({a}) at distances ({b}) from one position of the line to the next":
+    "Láminas ({a}) a distancias ({b}) de una posición de la línea a la siguiente",
+  "Depths ({a}) between four sprinklers, which stand at the corners. Across: {b} along the line. Down: {b2} from one position to the next":
+    "Láminas ({a}) entre cuatro aspersores, que están en las esquinas. De lado a lado: {b} a lo largo de la línea. Hacia abajo: {b2} de una posición a la siguiente",
+  "under {p}": "menos de {p}",
+  "over {p}": "más de {p}",
+  "{a} % to {b} %": "{a} % a {b} %",
+  "{id} gave no number.": "{id} no dio un número.",
+  "{stretch} inside": "{stretch} interior",
+  "{name} comes from a cell that shows {code}: fix that one first":
+    "{name} viene de una celda que muestra {code}: corrija primero esa",
+};

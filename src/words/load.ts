@@ -1,0 +1,23 @@
+import type { Language } from "./language";
+import { formReader, type MessageReader, messageReader } from "./message-reader";
+import { translation } from "./translate";
+
+const asItCame: MessageReader = { error: (message) => message, said: (text) => text };
+
+/** What the trial page and the pictures say, in a language. */
+export async function screenWordsIn(language: Language): Promise<(text: string) => string> {
+  if (language === "en") return (text) => text;
+  const { screens, screenForms } = await import("./es/screens");
+  return formReader(screenForms, (text) => translation(text, screens));
+}
+
+/** What the ready-made workbooks say, in a language. */
+export async function workbookWordsIn(language: Language): Promise<(text: string) => string> {
+  if (language === "en") return (text) => text;
+  return (await import("./es/workbook-say")).sayWorkbook;
+}
+
+/** Reads what the functions say, in a language. The tables are loaded by those who want them alone. */
+export async function messagesIn(language: Language): Promise<MessageReader> {
+  return language === "en" ? asItCame : messageReader(await import("./es/messages"));
+}

@@ -1,0 +1,418 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { AxeResults } from "axe-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import type { Grid } from "../../src/trial/grid";
+import { launchBrowser, serve, type Served } from "../support/browser";
+
+declare const trialGrid: Grid;
+declare const axe: { run(context: { exclude: string[][] }): Promise<AxeResults> };
+
+const WIDE: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+const NARROW: BrowserContextOptions = { viewport: { width: 390, height: 844 } };
+const PATIENCE = { timeout: 60000 };
+
+let browser: Browser;
+let site: Served;
+const contexts: BrowserContext[] = [];
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serve();
+});
+
+afterEach(async () => {
+  await Promise.all(contexts.splice(0).map((context) => context.close()));
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+/** Runs once for each person at a browser of their own. */
+async function someone(options: BrowserContextOptions): Promise<BrowserContext> {
+  const context = await browser.newContext({ acceptDownloads: true, ...options });
+  contexts.push(context);
+  return context;
+}
+
+async function visit(context: BrowserContext, hash = ""): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(site.address + hash);
+  await page.waitForSelector("#work-choice", PATIENCE);
+  return page;
+}
+
+async function withGrid(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector(".chosen") !== null, undefined, PATIENCE);
+}
+
+async function fill(page: Page, label: string | RegExp, value: string): Promise<void> {
+  const field = page.getByLabel(label).first();
+  await field.fill(value);
+  await field.blur();
+}
+
+function valueOf(page: Page, label: string): Promise<string> {
+  return page.getByLabel(label).first().inputValue();
+}
+
+async function eventually(check: () => Promise<void>): Promise<void> {
+  const end = Date.now() + 30000;
+  for (;;) {
+    try {
+      return await check();
+    } catch (failure) {
+      if (Date.now() > end) throw failure;
+      await new Promise((resolve) => setTimeout(resolve, 150));
+    }
+  }
+}
+
+async function work(page: Page, entry: string): Promise<void> {
+  await page.locator(".work-buttons summary").click();
+  await page.locator(".menu-entries").getByRole("button", { name: entry, exact: true }).click();
+}
+
+const HEADS = "Sprinklers on the line";
+
+describe.each([
+  ["on a phone", NARROW],
+  ["beside the grid", WIDE],
+])("%s", (_, options) => {
+  test("what was typed is there after a reload, after Back and after another workbook", async () => {
+    const page = await visit(await someone(options));
+    if (options === WIDE) await withGrid(page);
+    await fill(page, HEADS, "11");
+    await eventually(async () => {
+      await expect(page.locator("#work-choice").innerText()).resolves.toContain("My line layout");
+    });
+    await page.reload();
+    await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+    await page.selectOption("#sheet-choice", "quote");
+    await page.waitForURL(/#quote\/us\/Quote/);
+    await page.goBack();
+    await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+    await page.goForward();
+    await page.selectOption("#sheet-choice", "line-layout");
+    await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+  });
+
+  test("undo and redo go through what was typed", async () => {
+    const page = await visit(await someone(options));
+    if (options === WIDE) await withGrid(page);
+    await fill(page, HEADS, "11");
+    await page.waitForTimeout(400);
+    await fill(page, HEADS, "10");
+    await page.waitForTimeout(400);
+    const undo = page.getByRole("button", { name: "Undo" });
+    await undo.click();
+    await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+    await undo.click();
+    await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("14"));
+    await page.getByRole("button", { name: "Redo" }).click();
+    await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+  });
+});
+
+test("what was typed before the grid came can be taken back, and taken again, with it", async () => {
+  const page = await visit(await someone(NARROW));
+  await fill(page, HEADS, "11");
+  await page.waitForTimeout(400);
+  await fill(page, HEADS, "10");
+  await page.waitForTimeout(400);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("button", { name: "Spreadsheet" }).click();
+  await withGrid(page);
+  await page.getByRole("button", { name: "Answers" }).click();
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+  await page.getByRole("button", { name: "Redo" }).click();
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("10"));
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("14"));
+});
+
+test("formulas, formats and pages of the user's own are kept with the workbook", async () => {
+  const page = await visit(await someone(WIDE));
+  await withGrid(page);
+  const own = { page: "Line", row: 2, column: 15 };
+  await page.evaluate((place) => trialGrid.enter(place, "=Heads*2"), own);
+  await page.evaluate(() => {
+    const book = (trialGrid as unknown as { book(): { create(...of: unknown[]): void } }).book();
+    book.create("Notes", 20, 10);
+  });
+  await page.evaluate(() => {
+    trialGrid.enter({ page: "Notes", row: 0, column: 0 }, "=Heads+1");
+    const sheet = (
+      trialGrid as unknown as {
+        sheet(name: string): {
+          getRange(row: number, column: number): { setFontWeight(w: string): void };
+        };
+      }
+    ).sheet("Line");
+    sheet.getRange(13, 3).setFontWeight("bold");
+  });
+  await fill(page, HEADS, "9");
+  await page.waitForTimeout(800);
+  await page.reload();
+  await withGrid(page);
+  await eventually(async () => {
+    const seen = await page.evaluate((place) => {
+      const grid = trialGrid as unknown as {
+        sheet(name: string): {
+          getRange(r: number, c: number): { getCellStyleData(): { bl?: number } | null };
+        };
+      };
+      return [
+        trialGrid.formula(place),
+        trialGrid.read(place).value,
+        trialGrid.read({ page: "Notes", row: 0, column: 0 }).value,
+        grid.sheet("Line").getRange(13, 3).getCellStyleData()?.bl,
+      ];
+    }, own);
+    expect(seen).toEqual(["=Heads*2", 18, 10, 1]);
+  });
+});
+
+test("rows of a ready-made page stay where they are, and it is said", async () => {
+  const page = await visit(await someone(WIDE));
+  await withGrid(page);
+  const before = await page.evaluate(
+    () => trialGrid.read({ page: "Line", row: 13, column: 3 }).value,
+  );
+  await page.evaluate(() => {
+    const grid = trialGrid as unknown as {
+      sheet(name: string): { insertRowBefore(at: number): void };
+    };
+    try {
+      grid.sheet("Line").insertRowBefore(5);
+    } catch {
+      // Refused.
+    }
+  });
+  await page.waitForTimeout(500);
+  await expect(
+    page.evaluate(() => trialGrid.read({ page: "Line", row: 13, column: 3 }).value),
+  ).resolves.toBe(before);
+  await expect(page.locator(".work-said").innerText()).resolves.toContain("stay where they are");
+});
+
+test("a blank start, the sample and the list lose nothing; deleting asks", async () => {
+  const page = await visit(await someone(NARROW));
+  await fill(page, HEADS, "11");
+  await page.waitForTimeout(400);
+  await work(page, "Start blank");
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe(""));
+  await work(page, "Back to the sample");
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("14"));
+  await page.selectOption("#work-choice", { label: "My line layout (US)" });
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("11"));
+  await work(page, "Rename…");
+  await page.locator("#ask-line").fill("North forty");
+  await page.getByRole("button", { name: "Rename" }).click();
+  await eventually(() =>
+    expect(page.locator(".work-said").innerText()).resolves.toContain("North forty"),
+  );
+  await work(page, "Delete…");
+  await page.getByRole("button", { name: "Keep it" }).click();
+  await expect(valueOf(page, HEADS)).resolves.toBe("11");
+  await work(page, "Delete…");
+  await page.getByRole("button", { name: "Delete it" }).click();
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("14"));
+  await expect(page.locator("#work-choice option").allInnerTexts()).resolves.toEqual([
+    "Sample: Bluestem Flat (US)",
+    "My line layout 2 (US)",
+  ]);
+  await page.evaluate(readFileSync(join(require.resolve("axe-core"), "..", "axe.min.js"), "utf8"));
+  await page.locator(".work-buttons summary").click();
+  const { violations } = await page.evaluate(() => axe.run({ exclude: [[".grid-canvas"]] }));
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+});
+
+describe("the keyboard stays where it is", () => {
+  test.each([
+    ["nowhere", undefined],
+    ["in a field of the form", HEADS],
+  ])("digits typed while the grid loads change no cell: %s", async (_, label) => {
+    const page = await visit(await someone(WIDE));
+    if (label !== undefined) await page.getByLabel(label).first().click();
+    const title = page.locator("#sheet-title");
+    const before = await title.innerText();
+    let digits = 0;
+    await eventually(async () => {
+      await page.keyboard.press("Backspace");
+      await page.keyboard.type(String(++digits % 10));
+      expect(await page.locator(".chosen").count()).toBe(1);
+    });
+    for (let i = 0; i < 20; i++) await page.keyboard.type("7", { delay: 30 });
+    await page.waitForTimeout(800);
+    await expect(title.innerText()).resolves.toBe(before);
+    const read = await page.evaluate(() => ({
+      title: trialGrid.read({ page: "Line", row: 0, column: 0 }).value,
+      inGrid: document.querySelector("#grid")?.contains(document.activeElement),
+    }));
+    expect(read).toEqual({ title: "Line layout: Bluestem Flat", inGrid: false });
+    if (label !== undefined) {
+      expect(digits).toBeGreaterThan(3);
+      await expect(valueOf(page, label)).resolves.toContain("7777777");
+    }
+  });
+
+  test("Escape and then Tab leaves the grid, forward and back", async () => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    const where = () =>
+      page.evaluate(() => {
+        const now = document.activeElement;
+        if (document.querySelector("#grid")?.contains(now)) return "in";
+        const follows = document.querySelector("#grid")?.compareDocumentPosition(now as Node) ?? 0;
+        return (follows & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 ? "after" : "before";
+      });
+    for (const [keys, expected] of [
+      [["Tab"], "in"],
+      [["Escape", "Tab"], "after"],
+      [["Escape", "Shift+Tab"], "before"],
+    ] as const) {
+      await page.locator("#grid .grid-canvas").click({ position: { x: 300, y: 250 } });
+      await eventually(async () => expect(await where()).toBe("in"));
+      for (const key of keys) await page.keyboard.press(key);
+      await page.waitForTimeout(100);
+      await expect(where()).resolves.toBe(expected);
+    }
+    await expect(page.locator(".keys").innerText()).resolves.toContain("Esc and then Tab");
+  });
+});
+
+describe("a comma", () => {
+  test("typed into the grid's canvas is a decimal mark where it can be no other", async () => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    for (const [typed, read] of [
+      ["0,175", 0.175],
+      ["1,500", "1,500"],
+      ["1.234,5", "1.234,5"],
+      ["72,75,69", "72,75,69"],
+    ]) {
+      await typeIntoCanvas(page, String(typed));
+      await eventually(async () =>
+        expect(
+          await page.evaluate(() => trialGrid.read({ page: "Line", row: 13, column: 3 }).value),
+        ).toBe(read),
+      );
+    }
+  });
+
+  test("pasted as a table into the grid, and typed into the form, is read in the same way", async () => {
+    const context = await someone(WIDE);
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    const page = await visit(context);
+    await withGrid(page);
+    await page.evaluate(() => navigator.clipboard.writeText("0,175\t1,500\n3,7\t1234,5"));
+    await focusCanvas(page);
+    await page.evaluate(() => trialGrid.select({ page: "Line", row: 1, column: 16 }));
+    await page.keyboard.press("Control+v");
+    await eventually(async () =>
+      expect(
+        await page.evaluate(() =>
+          [
+            [1, 16],
+            [1, 17],
+            [2, 16],
+            [2, 17],
+          ].map(([row, column]) => trialGrid.read({ page: "Line", row, column }).value),
+        ),
+      ).toEqual([0.175, "1,500", 3.7, 1234.5]),
+    );
+    await fill(page, "Sprinkler spacing", "1,500");
+    await eventually(() =>
+      expect(page.locator("#reading").innerText()).resolves.toContain(
+        '"1,500" can be read in two ways: type 1500 or 1.500.',
+      ),
+    );
+    await fill(page, "Sprinkler spacing", "44,5");
+    await eventually(() => expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("44.5"));
+  });
+});
+
+/** Gives the keyboard to the grid as a user does, by a click into it. */
+async function focusCanvas(page: Page): Promise<void> {
+  await page.locator("#grid .grid-canvas").click({ position: { x: 300, y: 250 } });
+}
+
+async function typeIntoCanvas(page: Page, text: string): Promise<void> {
+  await focusCanvas(page);
+  await page.evaluate(() => trialGrid.select({ page: "Line", row: 13, column: 3 }));
+  await page.keyboard.type(text, { delay: 20 });
+  await page.keyboard.press("Enter");
+}
+
+describe("units", () => {
+  test("the sample opens in other units; typed work is asked about and converted, never relabeled", async () => {
+    const page = await visit(await someone(NARROW));
+    const units = (system: string) =>
+      page.locator(`input[name="system"][value="${system}"]`).check({ force: true });
+    await units("SI");
+    await page.waitForURL(/#line-layout\/si/);
+    await units("US");
+    await page.waitForURL(/#line-layout\/us/);
+    await fill(page, "Sprinkler spacing", "40");
+    await page.waitForTimeout(400);
+    await page.locator('input[name="system"][value="SI"]').click({ force: true });
+    await page.getByRole("button", { name: "Stay in US" }).click();
+    await expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("40");
+    await expect(page.locator('input[name="system"][value="US"]').isChecked()).resolves.toBe(true);
+    await page.locator('input[name="system"][value="SI"]').click({ force: true });
+    await page.getByRole("button", { name: "Convert to SI" }).click();
+    await page.waitForURL(/#line-layout\/si/);
+    await eventually(() => expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("12.192"));
+    await expect(page.locator("#work-choice option").allInnerTexts()).resolves.toEqual([
+      "Sample: Bluestem Flat (SI)",
+      "My line layout, SI (SI)",
+      "My line layout (US)",
+    ]);
+    await page.goBack();
+    await eventually(() => expect(valueOf(page, "Sprinkler spacing")).resolves.toBe("40"));
+  });
+
+  test("the cell that relabels is no field of the form, and the grid puts it back and says why", async () => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    await expect(page.getByLabel("Units of this workbook").count()).resolves.toBe(0);
+    const at = { page: "Line", row: 8, column: 3 };
+    await expect(page.evaluate((place) => trialGrid.read(place).value, at)).resolves.toBe("US");
+    await page.evaluate((place) => trialGrid.enter(place, "SI"), at);
+    await eventually(async () =>
+      expect(await page.evaluate((place) => trialGrid.read(place).value, at)).toBe("US"),
+    );
+    await eventually(() =>
+      expect(page.locator(".work-said").innerText()).resolves.toContain("chosen at the top"),
+    );
+  });
+});
+
+test.each([0, 15, 90])(
+  "a function's name that was typed out stays what it is, %p ms from key to key",
+  async (delay) => {
+    const page = await visit(await someone(WIDE));
+    await withGrid(page);
+    const at = { page: "Line", row: 13, column: 3 };
+    for (const [typed, entered] of [
+      ['=IRRIG.PIPE.INSIDE("ISO PE",63,17)', '=IRRIG.PIPE.INSIDE("ISO PE",63,17)'],
+      ["=irrig.set.time(1.5,0.18,0.75)", "=IRRIG.SET.TIME(1.5,0.18,0.75)"],
+      ["=SUM(1,2)", "=SUM(1,2)"],
+    ]) {
+      await focusCanvas(page);
+      await page.evaluate((place) => trialGrid.select(place), at);
+      await page.waitForTimeout(100);
+      await page.keyboard.type(typed, { delay });
+      await page.keyboard.press("Enter");
+      await eventually(async () =>
+        expect((await page.evaluate((place) => trialGrid.formula(place), at)).toUpperCase()).toBe(
+          entered,
+        ),
+      );
+    }
+  },
+);
