@@ -9,6 +9,7 @@ import { validateManifest, writeManifest } from "./manifest";
 import { readMetadata, writeMetadata } from "./metadata";
 import { writePlainPages } from "./plain-pages";
 import { writeReferencePages } from "./reference-pages";
+import { writeReadyMade } from "./sheets";
 import { writeSourcesPage } from "./sources";
 import { DEFAULT_HOST_SCRIPTS, dist, HOST_SCRIPTS } from "./settings";
 
@@ -28,6 +29,7 @@ export async function build(): Promise<void> {
   writeSourcesPage(generated.functions);
   writeManifest();
   writeLicences(await bundle(configurations));
+  await writeReadyMade(join(dist, "sheets"));
   writeHeaders();
 }
 

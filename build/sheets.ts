@@ -1,5 +1,16 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
@@ -8,7 +19,7 @@ import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
 import { fileParts } from "../src/sheets/file/workbook-file";
 import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
-import { writePackage } from "./sheet-package";
+import { writePackage } from "../src/sheets/file/package";
 
 const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
 
@@ -32,7 +43,7 @@ async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Fi
   if (evaluated.errors.length > 0) {
     throw new Error(`${sheet.title} (${system}) shows errors:\n${evaluated.errors.join("\n")}`);
   }
-  const about = { title: sheet.title, description: sheet.purpose };
+  const about = { title: sheet.title, description: sheet.purpose, date: BUILD_DATE };
   const write = (notice: string, valuesOnly: boolean) =>
     writePackage(
       fileParts(pages, evaluated, { ...about, system, namespace: NAMESPACE, notice, valuesOnly }),
@@ -73,6 +84,35 @@ function writePdfs(copies: ReadonlyMap<string, Uint8Array>, folder: string): voi
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }
+}
+
+/** What the workbooks are made from: while none of it changes, they are not made anew. */
+function madeFrom(): string {
+  const hash = createHash("sha256").update(`${NAMESPACE} ${DAY} ${process.version}`);
+  const folders = ["src", "build"].map((name) => join(root, name));
+  for (const folder of folders)
+    for (const name of readdirSync(folder, { recursive: true, encoding: "utf8" }).sort())
+      if (name.endsWith(".ts") && !/^(trial|taskpane|screen|reference-pages|hosts)\b/.test(name))
+        hash.update(name).update(readFileSync(join(folder, name)));
+  return hash.digest("hex").slice(0, 16);
+}
+
+/** All of them, for those who take them from the page. */
+export async function writeReadyMade(folder: string): Promise<void> {
+  const kept = join(root, "node_modules", ".cache", "ready-made", madeFrom());
+  if (!existsSync(kept)) {
+    const fresh = `${kept}.${process.pid}`;
+    mkdirSync(fresh, { recursive: true });
+    for (const sheet of readyMadeSheets)
+      for (const system of SYSTEMS) {
+        const name = fileName(sheet, system);
+        const { workbook, valuesOnly } = await writeSheet(sheet, system);
+        writeFileSync(join(fresh, `${name}.xlsx`), workbook);
+        writeFileSync(join(fresh, `${name}-values.xlsx`), valuesOnly);
+      }
+    renameSync(fresh, kept);
+  }
+  cpSync(kept, folder, { recursive: true });
 }
 
 interface Options {

@@ -84,6 +84,7 @@ export class Grid implements SheetValues {
   private readonly namespace: string;
   /** Where the workbook says in which units it is. */
   private readonly unitsKey: string | undefined;
+  private isComputing = true;
   private keeping: number | undefined;
   private lastChanges: string;
   private pending: number | undefined;
@@ -276,6 +277,13 @@ export class Grid implements SheetValues {
     this.book().redo();
   }
 
+  /** Resolves when nothing is being worked out any more. */
+  async quiet(): Promise<void> {
+    // An edit is taken up a moment after it was made.
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    if (this.isComputing) await new Promise<void>((resolve) => this.settled.push(resolve));
+  }
+
   /** Tells of changes at once: the page is about to go. */
   keepNow(): void {
     window.clearTimeout(this.keeping);
@@ -331,6 +339,7 @@ export class Grid implements SheetValues {
   }
 
   private listen(): void {
+    this.api.getFormula().calculationStart(() => (this.isComputing = true));
     this.api.getFormula().calculationResultApplied(() => this.rest());
     const injector = this.univer.__getInjector();
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
@@ -460,7 +469,10 @@ export class Grid implements SheetValues {
   /** Several results may come close together; listeners hear once. */
   private announce(): void {
     window.clearTimeout(this.pending);
-    this.pending = window.setTimeout(() => this.settled.forEach((listener) => listener()), 20);
+    this.pending = window.setTimeout(() => {
+      this.isComputing = false;
+      this.settled.forEach((listener) => listener());
+    }, 20);
   }
 }
 

@@ -416,3 +416,130 @@ test.each([0, 15, 90])(
     }
   },
 );
+
+describe("in and out", () => {
+  /** Saves by the menu and gives the file's bytes. */
+  async function saveFile(page: Page, entry = "Save as .xlsx") {
+    const [download] = await Promise.all([
+      page.waitForEvent("download", PATIENCE),
+      work(page, entry),
+    ]);
+    return { name: download.suggestedFilename(), path: await download.path() };
+  }
+
+  async function openFile(page: Page, file: { name: string; path?: string; buffer?: Buffer }) {
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      work(page, "Open .xlsx…"),
+    ]);
+    await chooser.setFiles({
+      name: file.name,
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: file.buffer ?? readFileSync(file.path ?? ""),
+    });
+  }
+
+  test.each([
+    ["on a phone", NARROW],
+    ["beside the grid", WIDE],
+  ])("%s: a file opens again to the same values, in another browser too", async (_, options) => {
+    const page = await visit(await someone(options));
+    if (options === WIDE) await withGrid(page);
+    await fill(page, HEADS, "12");
+    await fill(page, "Name of the field", "North & <forty>");
+    await page.waitForTimeout(600);
+    const answers = await page.locator(".answers").innerText();
+    expect(answers).toContain("12 sprinklers");
+    const file = await saveFile(page);
+    expect(file.name).toBe("My line layout.xlsx");
+    const other = await visit(await someone(NARROW), "#season/si");
+    await openFile(other, file);
+    await eventually(() => expect(valueOf(other, HEADS)).resolves.toBe("12"));
+    await expect(valueOf(other, "Name of the field")).resolves.toBe("North & <forty>");
+    await eventually(async () => expect(await other.locator(".answers").innerText()).toBe(answers));
+  });
+
+  test("a copy with values only is saved, and refused in words when opened", async () => {
+    const page = await visit(await someone(NARROW));
+    const copy = await saveFile(page, "Save a copy with values only");
+    expect(copy.name).toBe("Line layout, values only.xlsx");
+    await openFile(page, copy);
+    await expect(page.locator("dialog").innerText()).resolves.toContain("values only");
+    await page.getByRole("button", { name: "Close" }).click();
+    await openFile(page, { name: "bad.xlsx", buffer: Buffer.from("PK\u0003\u0004 no file") });
+    await expect(page.locator("dialog").innerText()).resolves.toContain("damaged");
+    await page.getByRole("button", { name: "Close" }).click();
+    await expect(page.locator("#work-choice option").count()).resolves.toBe(1);
+  });
+
+  test("a link carries what was changed; nothing of it is kept or sent until it is worked on", async () => {
+    const context = await someone(NARROW);
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    const page = await visit(context);
+    await fill(page, HEADS, "12");
+    await page.waitForTimeout(400);
+    await work(page, "Copy link");
+    await eventually(() =>
+      expect(page.locator(".work-said").innerText()).resolves.toContain("copied"),
+    );
+    const address = await page.evaluate(() => navigator.clipboard.readText());
+    const other = await someone(NARROW);
+    const asked: string[] = [];
+    const visitor = await other.newPage();
+    visitor.on("request", (request) => asked.push(request.url()));
+    await visitor.goto(address);
+    await visitor.waitForSelector("#work-choice");
+    await eventually(() => expect(valueOf(visitor, HEADS)).resolves.toBe("12"));
+    // The part of an address behind its # stays in the browser.
+    expect(asked.filter((url) => url.includes("with="))).toEqual([]);
+    expect(
+      await visitor.evaluate(() =>
+        Object.keys(localStorage).filter((key) => key.includes(":work:")),
+      ),
+    ).toEqual([]);
+    await visitor.reload();
+    await eventually(() => expect(valueOf(visitor, HEADS)).resolves.toBe("12"));
+    await fill(visitor, HEADS, "13");
+    await eventually(() =>
+      expect(visitor.locator(".work-said").innerText()).resolves.toContain("Kept"),
+    );
+    await visitor.goto(`${address.slice(0, -5)}`);
+    await eventually(() =>
+      expect(visitor.locator(".work-said").innerText()).resolves.toContain("damaged"),
+    );
+  });
+
+  test("every ready-made workbook can be had as a file, in both units", async () => {
+    const page = await visit(await someone(NARROW));
+    await work(page, "Ready-made workbooks…");
+    const links = await page
+      .locator(".downloads a")
+      .evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+    expect(links.length).toBe(20);
+    for (const link of links) {
+      const answer = await page.request.get(link);
+      expect([link, answer.status()]).toEqual([link, 200]);
+      expect((await answer.body()).subarray(0, 2).toString()).toBe("PK");
+    }
+  });
+
+  test("every page of every workbook has an address of its own", async () => {
+    const page = await visit(await someone(NARROW), "#quote/si/Prices");
+    await expect(
+      page.locator('#choose button[aria-pressed="true"]').first().innerText(),
+    ).resolves.toBe("Prices");
+    await page.locator(".tabs").getByRole("button", { name: "Cost", exact: true }).click();
+    await page.waitForURL(/#quote\/si\/Cost/);
+    await page.goBack();
+    await page.waitForURL(/#quote\/si\/Prices/);
+    await page.goto(`${site.address}#workshop/us/20%20percent`);
+    await eventually(() =>
+      expect(page.locator("#sheet-title").innerText()).resolves.toContain("20"),
+    );
+    await page.getByRole("link", { name: "Catch cans" }).click();
+    await page.waitForURL(/#cans/);
+    await page.goBack();
+    await page.waitForURL(/#workshop\/us\/20%20percent/);
+    await expect(page.locator("#sheet").isVisible()).resolves.toBe(true);
+  });
+});

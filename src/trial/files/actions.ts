@@ -1,0 +1,194 @@
+import { make } from "../../screen/dom";
+import { readyMadeSheets } from "../../sheets";
+import { ask, say } from "../kept/ask";
+import { Unreadable } from "../kept/changes";
+import { type Desk, usualName } from "../kept/desk";
+import { writeRoute } from "../kept/route";
+import type { Entry } from "../kept/work-bar";
+import type { SheetValues } from "../sheet-values";
+
+export interface Filing {
+  readonly desk: Desk;
+  readonly namespace: string;
+  /** The page of the workbook that is in front. */
+  page(): string;
+  /** The values once everything has been worked out. */
+  settled(): Promise<SheetValues>;
+  tell(text: string): void;
+}
+
+/** What comes in and goes out: files, links, the ready-made workbooks. Nothing leaves unasked. */
+export function filing(with_: Filing): Entry[] {
+  return [
+    { label: "Save as .xlsx", act: () => save(with_, false) },
+    { label: "Save a copy with values only", act: () => save(with_, true) },
+    { label: "Open .xlsx…", act: () => open(with_) },
+    { label: "Copy link", act: () => link(with_) },
+    { label: "Ready-made workbooks…", act: () => downloads() },
+    { label: "Print", act: () => window.print() },
+  ];
+}
+
+/** Told when something could not be done at all. */
+async function attempt(what: string, act: () => Promise<void>): Promise<void> {
+  try {
+    await act();
+  } catch (error) {
+    console.error(error);
+    await say(`${what} did not work`, error instanceof Error ? error.message : String(error));
+  }
+}
+
+async function save({ desk, settled, namespace, tell }: Filing, valuesOnly: boolean) {
+  await attempt("Saving the file", async () => {
+    tell("The file is being written…");
+    desk.handOver();
+    const [{ saveWorkbook }, values] = await Promise.all([import("./save"), settled()]);
+    const { sheet, system, pages, changes, piece } = desk.open;
+    const name = piece?.name ?? (desk.open.given === undefined ? sheet.title : usualName(sheet));
+    const bytes = await saveWorkbook({
+      sheet,
+      system,
+      pages,
+      changes,
+      name,
+      namespace,
+      read: (place) => values.read(place),
+      date: new Date(),
+      valuesOnly,
+    });
+    const file = `${fileNameOf(name)}${valuesOnly ? ", values only" : ""}.xlsx`;
+    const address = URL.createObjectURL(
+      new Blob([new Uint8Array(bytes)], {
+        type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      }),
+    );
+    make("a", { href: address, download: file }).click();
+    setTimeout(() => URL.revokeObjectURL(address), 60000);
+    tell(
+      valuesOnly
+        ? `Saved as ${file}: numbers and words without formulas, for anyone. It cannot be opened here again.`
+        : `Saved as ${file}. It opens here again, and in Excel with the add-in.`,
+    );
+  });
+}
+
+/** No sign that a file system takes for something else. */
+function fileNameOf(name: string): string {
+  // eslint-disable-next-line no-control-regex
+  const plain = name.replace(/[\\/:*?"<>|\u0000-\u001f]/g, " ").replace(/\s+/g, " ");
+  return (
+    plain
+      .trim()
+      .replace(/^\.+|\.+$/g, "")
+      .slice(0, 80) || "workbook"
+  );
+}
+
+function open({ desk, namespace, tell }: Filing): void {
+  const chooser = make("input", { type: "file", accept: ".xlsx", hidden: true });
+  chooser.addEventListener("cancel", () => chooser.remove());
+  chooser.addEventListener("change", () => {
+    const file = chooser.files?.[0];
+    chooser.remove();
+    if (file === undefined) return;
+    void attempt("Opening the file", async () => {
+      const [{ openWorkbook }, { Refused }] = await Promise.all([
+        import("./open"),
+        import("./package"),
+      ]);
+      try {
+        const bytes = new Uint8Array(await file.arrayBuffer());
+        const opened = await openWorkbook(bytes, file.name, readyMadeSheets, namespace);
+        desk.begin(opened.sheet, opened.system, opened.name, opened.changes);
+        tell(
+          `Opened ${file.name} as a piece of work of its own, "${desk.open.piece?.name ?? ""}". Looks of cells are those of the ready-made workbook.`,
+        );
+      } catch (error) {
+        if (!(error instanceof Refused)) throw error;
+        await say(`${file.name} is not opened`, error.message);
+      }
+    });
+  });
+  document.body.append(chooser);
+  chooser.click();
+}
+
+async function link({ desk, page, tell }: Filing): Promise<void> {
+  await attempt("Making the link", async () => {
+    desk.handOver();
+    const { packContents, LONGEST } = await import("./link");
+    const { sheet, system, changes } = desk.open;
+    const given = packContents(changes.contents);
+    if (given.length > LONGEST) {
+      await say(
+        "Too much for a link",
+        "So many cells were changed that an address cannot carry them. Save as .xlsx and send the file.",
+      );
+      return;
+    }
+    const route = { cans: false, sheet: sheet.id, system, page: page() };
+    const hash = writeRoute(changes.contents.size === 0 ? route : { ...route, given });
+    const address = location.href.replace(/#.*$/, "") + hash;
+    const without =
+      changes.ownSheets.length + changes.formats.size === 0
+        ? ""
+        : " Pages of your own and looks of cells are not in it: for those, save as .xlsx.";
+    try {
+      await navigator.clipboard.writeText(address);
+      tell(
+        `The link is copied. It holds what you changed, in the address itself; nobody has it until you pass it on.${without}`,
+      );
+    } catch {
+      await ask({
+        title: "The link",
+        text: [
+          `Copy it from here. It holds what you changed, in the address itself; nobody has it until you pass it on.${without}`,
+        ],
+        line: { label: "Address", value: address },
+        choices: [],
+        otherwise: "Close",
+      });
+    }
+  });
+}
+
+/** The changed cells of a link, or why they cannot be read. */
+export async function readLink(given: string) {
+  const { unpackContents } = await import("./link");
+  try {
+    return unpackContents(given);
+  } catch (error) {
+    if (error instanceof Unreadable) return undefined;
+    throw error;
+  }
+}
+
+async function downloads(): Promise<void> {
+  const files = readyMadeSheets.map(({ id, title }) =>
+    make(
+      "li",
+      {},
+      `${title}: `,
+      ...(["us", "si"] as const).flatMap((system) =>
+        (["", "-values"] as const).flatMap((kind) => [
+          make(
+            "a",
+            { href: `sheets/${id}-${system}${kind}.xlsx`, download: true },
+            `${system.toUpperCase()}${kind === "" ? "" : ", values only"}`,
+          ),
+          " ",
+        ]),
+      ),
+    ),
+  );
+  await ask({
+    title: "Ready-made workbooks",
+    text: [
+      "The sample as files. With formulas they need the add-in in Excel; with values only they open anywhere.",
+    ],
+    more: [make("ul", { class: "downloads" }, ...files)],
+    choices: [],
+    otherwise: "Close",
+  });
+}
