@@ -54,7 +54,7 @@ async function fill(page: Page, label: string | RegExp, value: string): Promise<
   await field.blur();
 }
 
-function valueOf(page: Page, label: string): Promise<string> {
+function valueOf(page: Page, label: string | RegExp): Promise<string> {
   return page.getByLabel(label).first().inputValue();
 }
 
@@ -542,4 +542,32 @@ describe("in and out", () => {
     await page.waitForURL(/#workshop\/us\/20%20percent/);
     await expect(page.locator("#sheet").isVisible()).resolves.toBe(true);
   });
+});
+
+test("one plan in all workbooks: the same field is typed once, prices stay", async () => {
+  const page = await visit(await someone(NARROW));
+  await fill(page, HEADS, "12");
+  await fill(page, "Name of the field", "North forty");
+  await page.waitForTimeout(400);
+  await work(page, "Use this plan in…");
+  await page.getByRole("button", { name: "Quote: a new piece of work" }).click();
+  await page.waitForURL(/#quote\/us/);
+  await eventually(() =>
+    expect(page.locator(".answers").innerText()).resolves.toContain("12 sprinklers"),
+  );
+  await page.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await fill(page, /Markup/, "0.4");
+  await page.waitForTimeout(400);
+  await page.selectOption("#work-choice", { label: "My line layout (US)" });
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("12"));
+  await fill(page, HEADS, "10");
+  await page.waitForTimeout(400);
+  await work(page, "Use this plan in…");
+  await page.getByRole("button", { name: /Quote: bring/ }).click();
+  await page.waitForURL(/#quote\/us/);
+  await eventually(() =>
+    expect(page.locator(".answers").innerText()).resolves.toContain("10 sprinklers"),
+  );
+  await page.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await expect(valueOf(page, /Markup/)).resolves.toBe("0.4");
 });
