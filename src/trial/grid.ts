@@ -4,6 +4,7 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import type { Page } from "../sheets/kit/definition";
 import type { Reference } from "../reference";
 import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
+import { compareWithoutIndex } from "./comparison-index";
 import { readTyped } from "./typed";
 import { freshWorkbookId, workbookOf } from "./grid-workbook";
 import { wordsOfError } from "../screen/error-words";
@@ -15,6 +16,7 @@ import { placeOf } from "./kept/inputs";
 import type { Step, Steps } from "./kept/steps";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 import {
+  CELL_INVERTED_INDEX_CACHE,
   CalculationMode,
   CellValueType,
   FormulaDataModel,
@@ -110,6 +112,7 @@ export class Grid implements SheetValues {
       .filter(({ cell }) => cell.name === "Units" && cell.role === "input")
       .map(({ page, cell }) => typedKey(page, cell.at))[0];
     this.lastChanges = told(options.changes);
+    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: enUS },
