@@ -9,7 +9,6 @@ import { validateManifest, writeManifest } from "./manifest";
 import { readMetadata, writeMetadata } from "./metadata";
 import { writePlainPages } from "./plain-pages";
 import { writeReferencePages } from "./reference-pages";
-import { writeReadyMade } from "./sheets";
 import { writeSourcesPage } from "./sources";
 import { DEFAULT_HOST_SCRIPTS, dist, HOST_SCRIPTS } from "./settings";
 
@@ -29,6 +28,8 @@ export async function build(): Promise<void> {
   writeSourcesPage(generated.functions);
   writeManifest();
   writeLicences(await bundle(configurations));
+  // The formula engine is large; it is loaded where workbooks are made, and not by the server.
+  const { writeReadyMade } = await import("./sheets");
   await writeReadyMade(join(dist, "sheets"));
   writeHeaders();
 }

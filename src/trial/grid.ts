@@ -99,7 +99,6 @@ export class Grid implements SheetValues {
   constructor(options: GridOptions) {
     const { container, dark } = options;
     this.container = container;
-    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.namespace = options.reference.namespace;
     this.pageNames = new Set(options.pages.map(({ name }) => name));
     const ready = () =>
@@ -114,6 +113,7 @@ export class Grid implements SheetValues {
       .filter(({ cell }) => cell.name === "Units" && cell.role === "input")
       .map(({ page, cell }) => typedKey(page, cell.at))[0];
     this.lastChanges = told(options.changes);
+    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: enUS },

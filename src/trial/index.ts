@@ -1,6 +1,7 @@
 import "../screen/chart.css";
 import "./styles.css";
 import "./kept/kept.css";
+import "./print.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
 import { readyMadeSheets as englishSheets } from "../sheets";
@@ -18,6 +19,7 @@ import { convertPlan } from "./kept/convert-units";
 import { Desk, usualName } from "./kept/desk";
 import { placeOf } from "./kept/inputs";
 import { readRoute, type Route, writeRoute } from "./kept/route";
+import { printInputsAsWords } from "./print";
 import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
 import { languageChoice } from "../screen/language-choice";
@@ -93,6 +95,7 @@ class TrialPage {
       if (document.visibilityState === "hidden") this.handOver();
     });
     document.addEventListener("keydown", (event) => this.undoByKey(event));
+    printInputsAsWords();
     keepFocusWhereItIs();
     leaveByEscape(part("grid"));
     this.navigation();

@@ -1,4 +1,6 @@
-import { readFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
@@ -54,7 +56,7 @@ async function fill(page: Page, label: string | RegExp, value: string): Promise<
   await field.blur();
 }
 
-function valueOf(page: Page, label: string): Promise<string> {
+function valueOf(page: Page, label: string | RegExp): Promise<string> {
   return page.getByLabel(label).first().inputValue();
 }
 
@@ -542,4 +544,141 @@ describe("in and out", () => {
     await page.waitForURL(/#workshop\/us\/20%20percent/);
     await expect(page.locator("#sheet").isVisible()).resolves.toBe(true);
   });
+});
+
+test("one plan in all workbooks: the same field is typed once, prices stay", async () => {
+  const page = await visit(await someone(NARROW));
+  await fill(page, HEADS, "12");
+  await fill(page, "Name of the field", "North forty");
+  await page.waitForTimeout(400);
+  await work(page, "Use this plan in…");
+  await page.getByRole("button", { name: "Quote: a new piece of work" }).click();
+  await page.waitForURL(/#quote\/us/);
+  await eventually(() =>
+    expect(page.locator(".answers").innerText()).resolves.toContain("12 sprinklers"),
+  );
+  await page.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await fill(page, /Markup/, "0.4");
+  await page.waitForTimeout(400);
+  await page.selectOption("#work-choice", { label: "My line layout (US)" });
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("12"));
+  await fill(page, HEADS, "10");
+  await page.waitForTimeout(400);
+  await work(page, "Use this plan in…");
+  await page.getByRole("button", { name: /Quote: bring/ }).click();
+  await page.waitForURL(/#quote\/us/);
+  await eventually(() =>
+    expect(page.locator(".answers").innerText()).resolves.toContain("10 sprinklers"),
+  );
+  await page.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await expect(valueOf(page, /Markup/)).resolves.toBe("0.4");
+});
+
+describe("printed", () => {
+  /** The words of each sheet of paper. */
+  async function paper(page: Page): Promise<string[]> {
+    const pdf = join(tmpdir(), `fieldsum-${process.pid}.pdf`);
+    writeFileSync(pdf, await page.pdf({ format: "Letter" }));
+    try {
+      const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
+      return text.split("\f").filter((sheet) => sheet.trim() !== "");
+    } finally {
+      rmSync(pdf);
+    }
+  }
+
+  test("the quote stands on one sheet: from, for, bill, total and terms, long ones whole", async () => {
+    const page = await visit(await someone({ ...WIDE, colorScheme: "dark" }), "#quote/us/Quote");
+    await withGrid(page);
+    const terms = `Half with the order, ${"the rest on delivery and no later than that, ".repeat(4)}end.`;
+    await fill(page, /^Terms$/, terms);
+    await fill(page, /^For$/, "Grower of the north forty");
+    await page.waitForTimeout(500);
+    const [first, ...others] = await paper(page);
+    for (const word of [
+      "From",
+      "Grower of the north forty",
+      "sprinkler head",
+      "backflow device",
+      "Total (USD)",
+      "end.",
+    ])
+      expect(first).toContain(word);
+    expect(first).toMatch(/total\s+5,769\.32/);
+    for (const button of ["Undo", "Spreadsheet", "Piece of work", "What you can change"])
+      expect([first, ...others].join()).not.toContain(button);
+    // Cautions alone may stand on another sheet.
+    expect(others.join()).not.toContain("Total");
+    // Afterwards the fields are fields again.
+    await expect(page.locator(".printed").count()).resolves.toBe(0);
+  });
+
+  test("dark or light, paper is black on white, and the depth map keeps its shading", async () => {
+    const page = await visit(
+      await someone({ ...WIDE, colorScheme: "dark" }),
+      "#line-layout/us/Line",
+    );
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    const look = () =>
+      page.evaluate(() => {
+        const style = (selector: string) =>
+          getComputedStyle(document.querySelector(selector) as Element);
+        return [style("body").backgroundColor, style("#sheet-title").color];
+      });
+    await expect(look()).resolves.toEqual(["rgb(255, 255, 255)", "rgb(0, 0, 0)"]);
+    await page.goto(`${site.address}#cans`);
+    await page.waitForSelector(".depth", { state: "attached" });
+    const shades = await page
+      .locator(".depth")
+      .evaluateAll((cells) =>
+        cells.map((cell) => [
+          getComputedStyle(cell).backgroundColor,
+          getComputedStyle(cell).getPropertyValue("print-color-adjust"),
+        ]),
+      );
+    expect(new Set(shades.map(([color]) => color)).size).toBeGreaterThan(1);
+    expect(shades.every(([, adjust]) => adjust === "exact")).toBe(true);
+  });
+});
+
+test("a quote made on a phone is printed, reopened next day, changed in one price, saved and opened again with the same total", async () => {
+  const phone = await someone({ ...NARROW, hasTouch: true, isMobile: true });
+  const today = await visit(phone, "#quote/us/Quote");
+  await fill(today, /^For$/, "Grower of the north forty");
+  await today.locator(".tabs").getByRole("button", { name: "Layout", exact: true }).click();
+  await fill(today, HEADS, "12");
+  await today.locator(".tabs").getByRole("button", { name: "Quote", exact: true }).click();
+  const totalOf = async (page: Page) =>
+    /Total ([\d,.]+) USD/.exec(await page.locator(".answers").innerText())?.[1];
+  await eventually(async () =>
+    expect(await today.locator(".answers").innerText()).toContain("12 sprinklers"),
+  );
+  const first = await totalOf(today);
+  const pdf = await today.pdf({ format: "Letter" });
+  expect(pdf.subarray(0, 4).toString()).toBe("%PDF");
+  await today.close();
+
+  // The next day, at the same phone: the address of the page alone.
+  const tomorrow = await visit(phone);
+  await eventually(async () => expect(await totalOf(tomorrow)).toBe(first));
+  await expect(valueOf(tomorrow, /^For$/)).resolves.toBe("Grower of the north forty");
+  await tomorrow.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await fill(tomorrow, /Markup/, "0.4");
+  await tomorrow.locator(".tabs").getByRole("button", { name: "Quote", exact: true }).click();
+  await eventually(async () => expect(await totalOf(tomorrow)).not.toBe(first));
+  const second = await totalOf(tomorrow);
+  expect(second).toMatch(/\d/);
+  const [download] = await Promise.all([
+    tomorrow.waitForEvent("download", PATIENCE),
+    work(tomorrow, "Save as .xlsx"),
+  ]);
+  const elsewhere = await visit(await someone(WIDE));
+  const [chooser] = await Promise.all([
+    elsewhere.waitForEvent("filechooser"),
+    work(elsewhere, "Open .xlsx…"),
+  ]);
+  await chooser.setFiles(await download.path());
+  await eventually(async () => expect(await totalOf(elsewhere)).toBe(second));
+  await withGrid(elsewhere);
+  await expect(totalOf(elsewhere)).resolves.toBe(second);
 });

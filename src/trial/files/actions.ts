@@ -1,8 +1,10 @@
 import { make } from "../../screen/dom";
 import { readyMadeSheets } from "../../sheets";
 import { ask, say } from "../kept/ask";
-import { Unreadable } from "../kept/changes";
+import { carryPlan } from "../kept/carry";
+import { noChanges, Unreadable } from "../kept/changes";
 import { type Desk, usualName } from "../kept/desk";
+import { placeOf } from "../kept/inputs";
 import { writeRoute } from "../kept/route";
 import type { Entry } from "../kept/work-bar";
 import type { SheetValues } from "../sheet-values";
@@ -20,6 +22,7 @@ export interface Filing {
 /** What comes in and goes out: files, links, the ready-made workbooks. Nothing leaves unasked. */
 export function filing(with_: Filing): Entry[] {
   return [
+    { label: "Use this plan in…", act: () => usePlan(with_) },
     { label: "Save as .xlsx", act: () => save(with_, false) },
     { label: "Save a copy with values only", act: () => save(with_, true) },
     { label: "Open .xlsx…", act: () => open(with_) },
@@ -28,6 +31,70 @@ export function filing(with_: Filing): Entry[] {
     { label: "Print", act: () => window.print() },
   ];
 }
+
+/** The same field typed once: the plan goes into another workbook, in the units that it has. */
+async function usePlan({ desk, settled, tell }: Filing): Promise<void> {
+  await attempt("Carrying the plan over", async () => {
+    desk.handOver();
+    const values = await settled();
+    const { sheet, system, pages, changes, piece } = desk.open;
+    const others = readyMadeSheets.filter(({ id }) => id !== sheet.id);
+    const known = desk.store.list().pieces.filter((one) => one.system === system);
+    const answer = await ask({
+      title: "Use this plan in…",
+      text: [
+        "Every input that both workbooks have holds the same there: the line, its tubing, chart, main and pump, the field and the day. The rest of the other workbook stays as it is.",
+      ],
+      choices: others.flatMap(({ id, title }) => [
+        { choice: `new ${id}`, label: `${title}: a new piece of work` },
+        ...known
+          .filter((one) => one.sheet === id)
+          .slice(0, MOST_KNOWN)
+          .map((one) => ({
+            choice: one.id,
+            label: `${title}: bring "${one.name}" up to this plan`,
+          })),
+      ]),
+      otherwise: "Leave it",
+    });
+    if (answer === undefined) return;
+    const existing = known.find(({ id }) => id === answer.choice);
+    const target = others.find(({ id }) => id === existing?.sheet || answer.choice === `new ${id}`);
+    if (target === undefined) return;
+    const from = {
+      pages,
+      contents: changes.contents,
+      shown: (key: string) => {
+        const { value, error } = values.read(placeOf(key));
+        return error === undefined ? value : undefined;
+      },
+    };
+    if (existing === undefined) desk.openSample(target, system);
+    else if (!desk.openPiece(existing.id)) return;
+    const before = desk.open.changes;
+    const { contents, left } = carryPlan(from, {
+      pages: desk.open.pages,
+      contents: before.contents,
+    });
+    if (existing === undefined)
+      desk.begin(target, system, `${piece?.name ?? "Bluestem Flat"}: ${target.title}`, {
+        ...noChanges,
+        contents,
+      });
+    else {
+      desk.change({ ...before, contents });
+      desk.openPiece(existing.id);
+    }
+    tell(
+      left.length === 0
+        ? `The plan of "${piece?.name ?? "the sample"}" stands here now.`
+        : `The plan stands here now, without what was in error there: ${left.join(", ")}.`,
+    );
+  });
+}
+
+/** Of each workbook, the pieces of work that are offered to bring up to the plan. */
+const MOST_KNOWN = 3;
 
 /** Told when something could not be done at all. */
 async function attempt(what: string, act: () => Promise<void>): Promise<void> {

@@ -73,9 +73,22 @@ function inOther(
   convert: Convert,
 ): number | undefined {
   const [from, to] = system === "SI" ? [unit.US, unit.SI] : [unit.SI, unit.US];
-  // A price per foot is that many feet to the meter dearer per meter.
-  const other = unit.isPrice ? convert(value, to, from) : convert(value, from, to);
+  const other = unit.isPrice ? priceIn(value, from, to, convert) : convert(value, from, to);
   return other === undefined ? undefined : Number(other.toPrecision(DIGITS));
+}
+
+/** A price per foot is that many feet to the meter dearer per meter. */
+function priceIn(price: number, from: string, to: string, convert: Convert): number | undefined {
+  const old = amountOf(from);
+  const other = amountOf(to);
+  const inOld = convert(other.count, other.unit, old.unit);
+  return inOld === undefined ? undefined : (price / old.count) * inOld;
+}
+
+/** "per 1000 gal" */
+function amountOf(unit: string): { readonly count: number; readonly unit: string } {
+  const [, count = "1", name = unit] = /^(?:per )?(?:(\d+) )?(.+)$/.exec(unit) ?? [];
+  return { count: Number(count), unit: name };
 }
 
 const EITHER = /IF\(Units="SI",\s*"([^"]+)",\s*"([^"]+)"\)/;
@@ -99,5 +112,6 @@ export function unitOf(pages: readonly Page[], { page, cell }: Input): Unit | un
   }
   const [, si, us] = EITHER.exec(says ?? "") ?? [];
   if (si === undefined) return undefined;
-  return { US: us, SI: si, isPrice: /\bprice\b.*\bper\b/i.test(label) };
+  const isPrice = us.startsWith("per ") || /\bprice\b.*\bper\b/i.test(label);
+  return { US: us, SI: si, isPrice };
 }

@@ -74,6 +74,16 @@ test("what was typed is converted, a blank stays blank, formulas and own cells a
   expect(left).toEqual(["Changeover", "Line!P3"]);
 });
 
+test("a price per 1000 gallons is one per cubic meter", () => {
+  const { pages } = readyMadeSheets.find(({ id }) => id === "season") ?? readyMadeSheets[0];
+  const { key = "" } = inputsOf(pages("US")).find(({ called }) => called === "WaterPrice") ?? {};
+  // 1000 gal are 3.785412 m³.
+  expect(Number(toSI("season", new Map([[key, 2]])).value("WaterPrice"))).toBeCloseTo(
+    2 / 3.785412,
+    6,
+  );
+});
+
 test("there and back is the same plan", () => {
   for (const sheet of readyMadeSheets) {
     const us = sheet.pages("US");
@@ -90,6 +100,9 @@ test("there and back is the same plan", () => {
     );
     const ready = new Map(inputsOf(us).map(({ key, cell }) => [key, cell.value]));
     for (const [key, content] of back.contents)
-      expect(Number(content) / Number(ready.get(key))).toBeCloseTo(1, 8);
+      expect({ key, ratio: Number(content) / Number(ready.get(key)) }).toEqual({
+        key,
+        ratio: expect.closeTo(1, 8),
+      });
   }
 });
