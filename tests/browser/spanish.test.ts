@@ -158,7 +158,9 @@ describe("the trial page in Spanish", () => {
     expect(await page.locator("#notice").innerText()).toContain("todavía no ha leído");
     expect(await page.locator("#reading").innerText()).toMatch(/\d,\d/);
     await page.getByLabel("Espaciamiento de aspersores").fill("0");
-    await page.getByText("Espaciamiento de aspersores debe ser un número de 1 a 500").waitFor();
+    await page
+      .getByText(/^Espaciamiento de aspersores debe ser un número de 1 a 500; recibió 0/)
+      .waitFor();
     await page.getByRole("button", { name: "English" }).click();
     await page.getByText("Does the plan hold?").waitFor();
     expect(await page.locator("#notice").isVisible()).toBe(false);
@@ -179,7 +181,7 @@ describe("the trial page in Spanish", () => {
   test.each(["US", "SI"] as const)(
     "no page of a workbook is wider than a phone: %s",
     async (system) => {
-      const { page, misdeeds } = await open("index.html");
+      const { page } = await open("index.html");
       const wide: string[] = [];
       for (const sheet of readyMadeSheets) {
         for (const { name } of sheet.pages(system)) {
@@ -191,7 +193,6 @@ describe("the trial page in Spanish", () => {
         }
       }
       expect(wide).toEqual([]);
-      expect(misdeeds).toEqual({ errors: [], outside: [] });
     },
   );
 
