@@ -21,7 +21,7 @@ import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
-import { referenceAddress, screenSaid, speak, workbookSaid } from "../words/spoken";
+import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
 import { workbookIn } from "../words/workbook-reader";
 import { sayPage } from "./say-page";
 import { SheetView } from "./sheet-view";
@@ -270,9 +270,12 @@ class TrialPage {
     try {
       // What the reader came for is painted first.
       await new Promise((resolve) => setTimeout(resolve, 50));
-      const [{ Grid }, { UnderGrid }] = await Promise.all([
+      const [{ Grid }, { UnderGrid }, spanish] = await Promise.all([
         import("./grid"),
         import("./under-grid"),
+        spokenLanguage() === "es"
+          ? import("@univerjs/preset-sheets-core/locales/es-ES").then((words) => words.default)
+          : undefined,
       ]);
       if (opening !== this.openings) return;
       const container = make("div", { class: "grid-canvas" });
@@ -285,6 +288,7 @@ class TrialPage {
         reference: this.reference,
         host: this.host,
         dark: this.dark.matches,
+        ...(spanish && { spanish }),
       });
       // What is typed while it starts goes into it too.
       const late = first.steps.all().length;
