@@ -28,6 +28,9 @@ export async function build(): Promise<void> {
   writeSourcesPage(generated.functions);
   writeManifest();
   writeLicences(await bundle(configurations));
+  // The formula engine is large; it is loaded where workbooks are made, and not by the server.
+  const { writeReadyMade } = await import("./sheets");
+  await writeReadyMade(join(dist, "sheets"));
   writeHeaders();
 }
 

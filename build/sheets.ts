@@ -1,22 +1,38 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import { readyMadeSheets } from "../src/sheets";
-import { isLanguage, type Language } from "../src/words/language";
+import { isLanguage, type Language, LANGUAGES } from "../src/words/language";
 import { workbookWordsIn } from "../src/words/load";
 import { workbookIn } from "../src/words/workbook-reader";
 import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
 import { fileParts } from "../src/sheets/file/workbook-file";
 import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
-import { writePackage } from "./sheet-package";
+import { writePackage } from "../src/sheets/file/package";
 
 const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
 
 function fileName(sheet: ReadyMadeSheet, system: UnitSystem, language: Language): string {
   return `${sheet.id}-${system.toLowerCase()}${language === "en" ? "" : `-${language}`}`;
+}
+
+async function sheetsIn(language: Language): Promise<readonly ReadyMadeSheet[]> {
+  const say = await workbookWordsIn(language);
+  return language === "en" ? readyMadeSheets : readyMadeSheets.map((one) => workbookIn(one, say));
 }
 
 interface Files {
@@ -52,7 +68,7 @@ async function writeSheet(
   if (evaluated.errors.length > 0) {
     throw new Error(`${sheet.title} (${system}) shows errors:\n${evaluated.errors.join("\n")}`);
   }
-  const about = { title: sheet.title, description: sheet.purpose };
+  const about = { title: sheet.title, description: sheet.purpose, date: BUILD_DATE };
   const write = (notice: string, valuesOnly: boolean) =>
     writePackage(
       fileParts(pages, evaluated, { ...about, system, namespace: NAMESPACE, notice, valuesOnly }),
@@ -92,6 +108,36 @@ function writePdfs(copies: ReadonlyMap<string, Uint8Array>, folder: string): voi
   }
 }
 
+/** What the workbooks are made from: while none of it changes, they are not made anew. */
+function madeFrom(): string {
+  const hash = createHash("sha256").update(`${NAMESPACE} ${DAY} ${process.version}`);
+  const folders = ["src", "build"].map((name) => join(root, name));
+  for (const folder of folders)
+    for (const name of readdirSync(folder, { recursive: true, encoding: "utf8" }).sort())
+      if (name.endsWith(".ts") && !/^(trial|taskpane|screen|reference-pages|hosts)\b/.test(name))
+        hash.update(name).update(readFileSync(join(folder, name)));
+  return hash.digest("hex").slice(0, 16);
+}
+
+/** All of them, for those who take them from the page. */
+export async function writeReadyMade(folder: string): Promise<void> {
+  const kept = join(root, "node_modules", ".cache", "ready-made", madeFrom());
+  if (!existsSync(kept)) {
+    const fresh = `${kept}.${process.pid}`;
+    mkdirSync(fresh, { recursive: true });
+    for (const language of LANGUAGES)
+      for (const sheet of await sheetsIn(language))
+        for (const system of SYSTEMS) {
+          const name = fileName(sheet, system, language);
+          const { workbook, valuesOnly } = await writeSheet(sheet, system, language);
+          writeFileSync(join(fresh, `${name}.xlsx`), workbook);
+          writeFileSync(join(fresh, `${name}-values.xlsx`), valuesOnly);
+        }
+    renameSync(fresh, kept);
+  }
+  cpSync(kept, folder, { recursive: true });
+}
+
 interface Options {
   readonly pdf: boolean;
   readonly folder: string;
@@ -120,11 +166,9 @@ function readOptions(words: readonly string[]): Options {
 
 async function main(words: readonly string[]): Promise<void> {
   const { pdf, folder, only, language } = readOptions(words);
-  const say = await workbookWordsIn(language);
   mkdirSync(folder, { recursive: true });
   const copies = new Map<string, Uint8Array>();
-  for (const english of readyMadeSheets) {
-    const sheet = language === "en" ? english : workbookIn(english, say);
+  for (const sheet of await sheetsIn(language)) {
     if (only.length > 0 && !only.includes(sheet.id)) continue;
     for (const system of SYSTEMS) {
       const name = fileName(sheet, system, language);

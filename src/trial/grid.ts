@@ -86,6 +86,7 @@ export class Grid implements SheetValues {
   private readonly namespace: string;
   /** Where the workbook says in which units it is. */
   private readonly unitsKey: string | undefined;
+  private isComputing = true;
   private keeping: number | undefined;
   private lastChanges: string;
   private pending: number | undefined;
@@ -100,7 +101,6 @@ export class Grid implements SheetValues {
   constructor(options: GridOptions) {
     const { container, dark } = options;
     this.container = container;
-    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.namespace = options.reference.namespace;
     this.pageNames = new Set(options.pages.map(({ name }) => name));
     const ready = () =>
@@ -115,6 +115,7 @@ export class Grid implements SheetValues {
       .filter(({ cell }) => cell.name === "Units" && cell.role === "input")
       .map(({ page, cell }) => typedKey(page, cell.at))[0];
     this.lastChanges = told(options.changes);
+    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.univer = new Univer({
       locale: options.spanish === undefined ? LocaleType.EN_US : LocaleType.ES_ES,
       locales: { [LocaleType.EN_US]: enUS, [LocaleType.ES_ES]: options.spanish ?? enUS },
@@ -278,6 +279,13 @@ export class Grid implements SheetValues {
     this.book().redo();
   }
 
+  /** Resolves when nothing is being worked out any more. */
+  async quiet(): Promise<void> {
+    // An edit is taken up a moment after it was made.
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    if (this.isComputing) await new Promise<void>((resolve) => this.settled.push(resolve));
+  }
+
   /** Tells of changes at once: the page is about to go. */
   keepNow(): void {
     window.clearTimeout(this.keeping);
@@ -333,6 +341,7 @@ export class Grid implements SheetValues {
   }
 
   private listen(): void {
+    this.api.getFormula().calculationStart(() => (this.isComputing = true));
     this.api.getFormula().calculationResultApplied(() => this.rest());
     const injector = this.univer.__getInjector();
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
@@ -462,7 +471,10 @@ export class Grid implements SheetValues {
   /** Several results may come close together; listeners hear once. */
   private announce(): void {
     window.clearTimeout(this.pending);
-    this.pending = window.setTimeout(() => this.settled.forEach((listener) => listener()), 20);
+    this.pending = window.setTimeout(() => {
+      this.isComputing = false;
+      this.settled.forEach((listener) => listener());
+    }, 20);
   }
 }
 

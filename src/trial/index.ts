@@ -1,9 +1,10 @@
 import "../screen/chart.css";
 import "./styles.css";
 import "./kept/kept.css";
+import "./print.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
-import { readyMadeSheets as englishSheets } from "../sheets";
+import { books } from "./books";
 import { CatchCans } from "./catch-cans";
 import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
@@ -11,23 +12,25 @@ import { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
 import { keepFocusWhereItIs, leaveByEscape } from "./grid-focus";
 import { FunctionHost, type CellValue } from "../screen/host";
+import { filing, readLink } from "./files/actions";
 import { ask } from "./kept/ask";
 import { isUnchanged, noChanges } from "./kept/changes";
 import { convertPlan } from "./kept/convert-units";
 import { Desk, usualName } from "./kept/desk";
 import { placeOf } from "./kept/inputs";
 import { readRoute, type Route, writeRoute } from "./kept/route";
+import { printInputsAsWords } from "./print";
 import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
 import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
-import { workbookIn } from "../words/workbook-reader";
 import { sayPage } from "./say-page";
+import type { SheetValues } from "./sheet-values";
 import { SheetView } from "./sheet-view";
 
-/** The ready-made workbooks in the page's language. */
-let readyMadeSheets: readonly ReadyMadeSheet[] = englishSheets;
+/** How long a slow phone may take to start the grid. */
+const GRID_PATIENCE = 120000;
 
 /** The page as a whole: which piece of work, which of its pages; the grid when it is there. */
 class TrialPage {
@@ -36,11 +39,8 @@ class TrialPage {
   private first: FirstValues | undefined;
   private grid: Grid | undefined;
   private view: SheetView | undefined;
-  private readonly desk = new Desk(readyMadeSheets, new Store(browserBox()));
-  private readonly bar = new WorkBar(this.desk, {
-    undo: () => this.undo(),
-    redo: () => this.redo(),
-  });
+  private readonly desk = new Desk(books(), new Store(browserBox()));
+  private readonly bar: WorkBar;
   /** The page to show of what is opened next. */
   private wantedPage = "";
   private isFollowing = false;
@@ -62,7 +62,17 @@ class TrialPage {
   constructor(
     private readonly reference: Reference,
     private readonly host: FunctionHost,
-  ) {}
+  ) {
+    const { desk } = this;
+    const files = filing({
+      desk,
+      namespace: reference.namespace,
+      page: () => this.page,
+      settled: () => this.settled(),
+      tell: (text) => this.bar.tell(text),
+    });
+    this.bar = new WorkBar(desk, { undo: () => this.undo(), redo: () => this.redo() }, files);
+  }
 
   private get pages(): readonly Page[] {
     return this.desk.open.pages;
@@ -81,6 +91,7 @@ class TrialPage {
       if (document.visibilityState === "hidden") this.handOver();
     });
     document.addEventListener("keydown", (event) => this.undoByKey(event));
+    printInputsAsWords();
     keepFocusWhereItIs();
     leaveByEscape(part("grid"));
     this.navigation();
@@ -88,10 +99,10 @@ class TrialPage {
 
   private chooser(): void {
     this.sheets.replaceChildren(
-      ...readyMadeSheets.map(({ id, title }) => make("option", { value: id }, title)),
+      ...books().map(({ id, title }) => make("option", { value: id }, title)),
     );
     this.sheets.addEventListener("change", () => {
-      const sheet = readyMadeSheets.find(({ id }) => id === this.sheets.value);
+      const sheet = books().find(({ id }) => id === this.sheets.value);
       if (sheet !== undefined) this.desk.openLast(sheet, this.desk.open.system);
     });
     const systems = (["US", "SI"] as const).map((system) => {
@@ -333,6 +344,20 @@ class TrialPage {
     Object.assign(globalThis, { trialGrid: grid });
   }
 
+  /** The values, all of them worked out: where the first view leaves blanks, by the grid. */
+  private async settled(): Promise<SheetValues> {
+    if (this.grid === undefined && this.first?.leavesBlanks() === false) return this.first;
+    part("sheet").classList.add("needs-grid");
+    this.wantGrid();
+    const end = Date.now() + GRID_PATIENCE;
+    while (this.grid === undefined) {
+      if (Date.now() > end) throw new Error("The spreadsheet behind this page has not started.");
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    await this.grid.quiet();
+    return this.grid;
+  }
+
   private undo(): void {
     if (this.grid === undefined) this.first?.undo();
     else this.grid.undo();
@@ -364,8 +389,9 @@ class TrialPage {
 
   /** The address says what lies open, so that a reload, Back and a bookmark lead there. */
   private showAddress(how: "push" | "replace"): void {
-    const { sheet, system, piece } = this.desk.open;
-    const route = { cans: false, sheet: sheet.id, system, page: this.page, piece: piece?.id };
+    const { sheet, system, piece, given } = this.desk.open;
+    const { page } = this;
+    const route = { cans: false, sheet: sheet.id, system, page, piece: piece?.id, given };
     const address = writeRoute(route);
     if (location.hash === address || location.hash === "#cans") return;
     const replaces = how === "replace" || this.isFollowing;
@@ -382,13 +408,13 @@ class TrialPage {
   }
 
   private openRoute(route: Route): void {
-    const sheet = readyMadeSheets.find(({ id }) => id === route.sheet);
+    const sheet = books().find(({ id }) => id === route.sheet);
     const { open } = this.desk;
     this.wantedPage = route.page ?? "";
     if (sheet === undefined) {
       // An address that names nothing: what was left open, or the first sample.
       if (this.view !== undefined) this.showAddress("replace");
-      else if (!this.desk.openWhereLeft()) this.desk.openSample(readyMadeSheets[0], "US");
+      else if (!this.desk.openWhereLeft()) this.desk.openSample(books()[0], "US");
       return;
     }
     const system = route.system ?? "US";
@@ -396,12 +422,17 @@ class TrialPage {
       this.view !== undefined &&
       open.sheet === sheet &&
       open.system === system &&
-      open.piece?.id === route.piece;
+      open.piece?.id === route.piece &&
+      open.given === route.given;
     if (isOpen) {
       const page = this.pages.find(({ name }) => name === route.page) ?? this.pages[0];
       if (page.name === this.page) return;
       this.showPage(page.name, "replace");
       this.grid?.show(page.name);
+      return;
+    }
+    if (route.given !== undefined) {
+      void this.openLink(sheet, system, route.given);
       return;
     }
     if (route.piece !== undefined && this.desk.openPiece(route.piece)) return;
@@ -410,6 +441,19 @@ class TrialPage {
       this.bar.tell(
         "The piece of work that this address names is not in this browser. This is the sample.",
       );
+  }
+
+  private async openLink(sheet: ReadyMadeSheet, system: UnitSystem, given: string): Promise<void> {
+    const contents = await readLink(given);
+    this.isFollowing = true;
+    if (contents !== undefined) this.desk.look(sheet, system, { ...noChanges, contents }, given);
+    else {
+      this.desk.openSample(sheet, system);
+      this.bar.tell(
+        "The link is damaged or was cut on its way: it cannot be read. This is the sample.",
+      );
+    }
+    this.isFollowing = false;
   }
 
   /** The cans and the list are made when someone first asks for them. */
@@ -460,8 +504,6 @@ async function main(): Promise<void> {
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));
   part("notice").hidden = language === "en";
-  if (language !== "en")
-    readyMadeSheets = englishSheets.map((sheet) => workbookIn(sheet, workbookSaid, "keys"));
   const [host, reference] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
     fetch(new URL(referenceAddress(language), document.baseURI)).then(

@@ -51,7 +51,7 @@ export class SheetView {
     const spilledCharts = this.page.charts ?? [];
     const view = make(
       "div",
-      { class: "page-view" },
+      { class: this.page.onePage === true ? "page-view one-page" : "page-view" },
       ...this.answers(parts.answers),
       ...spilledCharts.map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [

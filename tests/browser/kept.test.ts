@@ -1,4 +1,6 @@
-import { readFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
@@ -54,7 +56,7 @@ async function fill(page: Page, label: string | RegExp, value: string): Promise<
   await field.blur();
 }
 
-function valueOf(page: Page, label: string): Promise<string> {
+function valueOf(page: Page, label: string | RegExp): Promise<string> {
   return page.getByLabel(label).first().inputValue();
 }
 
@@ -416,3 +418,267 @@ test.each([0, 15, 90])(
     }
   },
 );
+
+describe("in and out", () => {
+  /** Saves by the menu and gives the file's bytes. */
+  async function saveFile(page: Page, entry = "Save as .xlsx") {
+    const [download] = await Promise.all([
+      page.waitForEvent("download", PATIENCE),
+      work(page, entry),
+    ]);
+    return { name: download.suggestedFilename(), path: await download.path() };
+  }
+
+  async function openFile(page: Page, file: { name: string; path?: string; buffer?: Buffer }) {
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      work(page, "Open .xlsx…"),
+    ]);
+    await chooser.setFiles({
+      name: file.name,
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: file.buffer ?? readFileSync(file.path ?? ""),
+    });
+  }
+
+  test.each([
+    ["on a phone", NARROW],
+    ["beside the grid", WIDE],
+  ])("%s: a file opens again to the same values, in another browser too", async (_, options) => {
+    const page = await visit(await someone(options));
+    if (options === WIDE) await withGrid(page);
+    await fill(page, HEADS, "12");
+    await fill(page, "Name of the field", "North & <forty>");
+    await page.waitForTimeout(600);
+    const answers = await page.locator(".answers").innerText();
+    expect(answers).toContain("12 sprinklers");
+    const file = await saveFile(page);
+    expect(file.name).toBe("My line layout.xlsx");
+    const other = await visit(await someone(NARROW), "#season/si");
+    await openFile(other, file);
+    await eventually(() => expect(valueOf(other, HEADS)).resolves.toBe("12"));
+    await expect(valueOf(other, "Name of the field")).resolves.toBe("North & <forty>");
+    await eventually(async () => expect(await other.locator(".answers").innerText()).toBe(answers));
+  });
+
+  test("a copy with values only is saved, and refused in words when opened", async () => {
+    const page = await visit(await someone(NARROW));
+    const copy = await saveFile(page, "Save a copy with values only");
+    expect(copy.name).toBe("Line layout, values only.xlsx");
+    await openFile(page, copy);
+    await expect(page.locator("dialog").innerText()).resolves.toContain("values only");
+    await page.getByRole("button", { name: "Close" }).click();
+    await openFile(page, { name: "bad.xlsx", buffer: Buffer.from("PK\u0003\u0004 no file") });
+    await expect(page.locator("dialog").innerText()).resolves.toContain("damaged");
+    await page.getByRole("button", { name: "Close" }).click();
+    await expect(page.locator("#work-choice option").count()).resolves.toBe(1);
+  });
+
+  test("a link carries what was changed; nothing of it is kept or sent until it is worked on", async () => {
+    const context = await someone(NARROW);
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    const page = await visit(context);
+    await fill(page, HEADS, "12");
+    await page.waitForTimeout(400);
+    await work(page, "Copy link");
+    await eventually(() =>
+      expect(page.locator(".work-said").innerText()).resolves.toContain("copied"),
+    );
+    const address = await page.evaluate(() => navigator.clipboard.readText());
+    const other = await someone(NARROW);
+    const asked: string[] = [];
+    const visitor = await other.newPage();
+    visitor.on("request", (request) => asked.push(request.url()));
+    await visitor.goto(address);
+    await visitor.waitForSelector("#work-choice");
+    await eventually(() => expect(valueOf(visitor, HEADS)).resolves.toBe("12"));
+    // The part of an address behind its # stays in the browser.
+    expect(asked.filter((url) => url.includes("with="))).toEqual([]);
+    expect(
+      await visitor.evaluate(() =>
+        Object.keys(localStorage).filter((key) => key.includes(":work:")),
+      ),
+    ).toEqual([]);
+    await visitor.reload();
+    await eventually(() => expect(valueOf(visitor, HEADS)).resolves.toBe("12"));
+    await fill(visitor, HEADS, "13");
+    await eventually(() =>
+      expect(visitor.locator(".work-said").innerText()).resolves.toContain("Kept"),
+    );
+    await visitor.goto(`${address.slice(0, -5)}`);
+    await eventually(() =>
+      expect(visitor.locator(".work-said").innerText()).resolves.toContain("damaged"),
+    );
+  });
+
+  test("every ready-made workbook can be had as a file, in both units", async () => {
+    const page = await visit(await someone(NARROW));
+    await work(page, "Ready-made workbooks…");
+    const links = await page
+      .locator(".downloads a")
+      .evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+    expect(links.length).toBe(20);
+    for (const link of links) {
+      const answer = await page.request.get(link);
+      expect([link, answer.status()]).toEqual([link, 200]);
+      expect((await answer.body()).subarray(0, 2).toString()).toBe("PK");
+    }
+  });
+
+  test("every page of every workbook has an address of its own", async () => {
+    const page = await visit(await someone(NARROW), "#quote/si/Prices");
+    await expect(
+      page.locator('#choose button[aria-pressed="true"]').first().innerText(),
+    ).resolves.toBe("Prices");
+    await page.locator(".tabs").getByRole("button", { name: "Cost", exact: true }).click();
+    await page.waitForURL(/#quote\/si\/Cost/);
+    await page.goBack();
+    await page.waitForURL(/#quote\/si\/Prices/);
+    await page.goto(`${site.address}#workshop/us/20%20percent`);
+    await eventually(() =>
+      expect(page.locator("#sheet-title").innerText()).resolves.toContain("20"),
+    );
+    await page.getByRole("link", { name: "Catch cans" }).click();
+    await page.waitForURL(/#cans/);
+    await page.goBack();
+    await page.waitForURL(/#workshop\/us\/20%20percent/);
+    await expect(page.locator("#sheet").isVisible()).resolves.toBe(true);
+  });
+});
+
+test("one plan in all workbooks: the same field is typed once, prices stay", async () => {
+  const page = await visit(await someone(NARROW));
+  await fill(page, HEADS, "12");
+  await fill(page, "Name of the field", "North forty");
+  await page.waitForTimeout(400);
+  await work(page, "Use this plan in…");
+  await page.getByRole("button", { name: "Quote: a new piece of work" }).click();
+  await page.waitForURL(/#quote\/us/);
+  await eventually(() =>
+    expect(page.locator(".answers").innerText()).resolves.toContain("12 sprinklers"),
+  );
+  await page.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await fill(page, /Markup/, "0.4");
+  await page.waitForTimeout(400);
+  await page.selectOption("#work-choice", { label: "My line layout (US)" });
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("12"));
+  await fill(page, HEADS, "10");
+  await page.waitForTimeout(400);
+  await work(page, "Use this plan in…");
+  await page.getByRole("button", { name: /Quote: bring/ }).click();
+  await page.waitForURL(/#quote\/us/);
+  await eventually(() =>
+    expect(page.locator(".answers").innerText()).resolves.toContain("10 sprinklers"),
+  );
+  await page.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await expect(valueOf(page, /Markup/)).resolves.toBe("0.4");
+});
+
+describe("printed", () => {
+  /** The words of each sheet of paper. */
+  async function paper(page: Page): Promise<string[]> {
+    const pdf = join(tmpdir(), `fieldsum-${process.pid}.pdf`);
+    writeFileSync(pdf, await page.pdf({ format: "Letter" }));
+    try {
+      const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
+      return text.split("\f").filter((sheet) => sheet.trim() !== "");
+    } finally {
+      rmSync(pdf);
+    }
+  }
+
+  test("the quote stands on one sheet: from, for, bill, total and terms, long ones whole", async () => {
+    const page = await visit(await someone({ ...WIDE, colorScheme: "dark" }), "#quote/us/Quote");
+    await withGrid(page);
+    const terms = `Half with the order, ${"the rest on delivery and no later than that, ".repeat(4)}end.`;
+    await fill(page, /^Terms$/, terms);
+    await fill(page, /^For$/, "Grower of the north forty");
+    await page.waitForTimeout(500);
+    const [first, ...others] = await paper(page);
+    for (const word of [
+      "From",
+      "Grower of the north forty",
+      "sprinkler head",
+      "backflow device",
+      "Total (USD)",
+      "end.",
+    ])
+      expect(first).toContain(word);
+    expect(first).toMatch(/total\s+5,769\.32/);
+    for (const button of ["Undo", "Spreadsheet", "Piece of work", "What you can change"])
+      expect([first, ...others].join()).not.toContain(button);
+    // Cautions alone may stand on another sheet.
+    expect(others.join()).not.toContain("Total");
+    // Afterwards the fields are fields again.
+    await expect(page.locator(".printed").count()).resolves.toBe(0);
+  });
+
+  test("dark or light, paper is black on white, and the depth map keeps its shading", async () => {
+    const page = await visit(
+      await someone({ ...WIDE, colorScheme: "dark" }),
+      "#line-layout/us/Line",
+    );
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    const look = () =>
+      page.evaluate(() => {
+        const style = (selector: string) =>
+          getComputedStyle(document.querySelector(selector) as Element);
+        return [style("body").backgroundColor, style("#sheet-title").color];
+      });
+    await expect(look()).resolves.toEqual(["rgb(255, 255, 255)", "rgb(0, 0, 0)"]);
+    await page.goto(`${site.address}#cans`);
+    await page.waitForSelector(".depth", { state: "attached" });
+    const shades = await page
+      .locator(".depth")
+      .evaluateAll((cells) =>
+        cells.map((cell) => [
+          getComputedStyle(cell).backgroundColor,
+          getComputedStyle(cell).getPropertyValue("print-color-adjust"),
+        ]),
+      );
+    expect(new Set(shades.map(([color]) => color)).size).toBeGreaterThan(1);
+    expect(shades.every(([, adjust]) => adjust === "exact")).toBe(true);
+  });
+});
+
+test("a quote made on a phone is printed, reopened next day, changed in one price, saved and opened again with the same total", async () => {
+  const phone = await someone({ ...NARROW, hasTouch: true, isMobile: true });
+  const today = await visit(phone, "#quote/us/Quote");
+  await fill(today, /^For$/, "Grower of the north forty");
+  await today.locator(".tabs").getByRole("button", { name: "Layout", exact: true }).click();
+  await fill(today, HEADS, "12");
+  await today.locator(".tabs").getByRole("button", { name: "Quote", exact: true }).click();
+  const totalOf = async (page: Page) =>
+    /Total ([\d,.]+) USD/.exec(await page.locator(".answers").innerText())?.[1];
+  await eventually(async () =>
+    expect(await today.locator(".answers").innerText()).toContain("12 sprinklers"),
+  );
+  const first = await totalOf(today);
+  const pdf = await today.pdf({ format: "Letter" });
+  expect(pdf.subarray(0, 4).toString()).toBe("%PDF");
+  await today.close();
+
+  // The next day, at the same phone: the address of the page alone.
+  const tomorrow = await visit(phone);
+  await eventually(async () => expect(await totalOf(tomorrow)).toBe(first));
+  await expect(valueOf(tomorrow, /^For$/)).resolves.toBe("Grower of the north forty");
+  await tomorrow.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
+  await fill(tomorrow, /Markup/, "0.4");
+  await tomorrow.locator(".tabs").getByRole("button", { name: "Quote", exact: true }).click();
+  await eventually(async () => expect(await totalOf(tomorrow)).not.toBe(first));
+  const second = await totalOf(tomorrow);
+  expect(second).toMatch(/\d/);
+  const [download] = await Promise.all([
+    tomorrow.waitForEvent("download", PATIENCE),
+    work(tomorrow, "Save as .xlsx"),
+  ]);
+  const elsewhere = await visit(await someone(WIDE));
+  const [chooser] = await Promise.all([
+    elsewhere.waitForEvent("filechooser"),
+    work(elsewhere, "Open .xlsx…"),
+  ]);
+  await chooser.setFiles(await download.path());
+  await eventually(async () => expect(await totalOf(elsewhere)).toBe(second));
+  await withGrid(elsewhere);
+  await expect(totalOf(elsewhere)).resolves.toBe(second);
+});

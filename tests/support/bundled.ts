@@ -9,11 +9,11 @@ const cache = join(root, "node_modules", ".cache");
  * A module of the build that evaluates workbooks. The formula engine is made of ES modules, which jest
  * cannot load, so they are first put into one file; each worker has its own.
  */
-export function bundled<Module>(name: string): Module {
+export function bundled<Module>(name: string, folder = "build"): Module {
   mkdirSync(cache, { recursive: true });
   const bundle = join(cache, `${name}-${process.env.JEST_WORKER_ID ?? "1"}.cjs`);
   buildSync({
-    entryPoints: [join(root, "build", `${name}.ts`)],
+    entryPoints: [join(root, folder, `${name}.ts`)],
     outfile: bundle,
     bundle: true,
     platform: "node",

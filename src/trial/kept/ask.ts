@@ -7,6 +7,8 @@ export interface Question<Choice extends string> {
   readonly choices: readonly { readonly choice: Choice; readonly label: string }[];
   /** What leaving it is called. */
   readonly otherwise: string;
+  /** What else it shows, below the text. */
+  readonly more?: readonly HTMLElement[];
   /** A text to write, with what stands in it at first. */
   readonly line?: { readonly label: string; readonly value: string };
 }
@@ -40,6 +42,7 @@ export function ask<Choice extends string>(
     ...[
       make("h2", { id: "ask-title" }, question.title),
       ...question.text.map((text) => make("p", {}, text)),
+      ...(question.more ?? []),
       ...(question.line === undefined
         ? []
         : [make("label", { for: "ask-line" }, question.line.label), line]),

@@ -13,6 +13,8 @@ export interface Open {
   /** undefined for the sample, which is nobody's. */
   readonly piece?: Piece;
   readonly changes: Changes;
+  /** What came with the address, of something that is looked at and not yet kept. */
+  readonly given?: string;
   /** What an earlier edition's cells held for which this one has no place. */
   readonly lost: readonly string[];
 }
@@ -103,16 +105,16 @@ export class Desk {
   }
 
   /** Something of another hand, looked at: it is kept once it is worked on. */
-  look(sheet: ReadyMadeSheet, system: UnitSystem, changes: Changes): void {
+  look(sheet: ReadyMadeSheet, system: UnitSystem, changes: Changes, given: string): void {
     this.leave();
-    this.take({ sheet, system, pages: sheet.pages(system), changes, lost: [] });
+    this.take({ sheet, system, pages: sheet.pages(system), changes, given, lost: [] });
   }
 
   /** What stands there now. The sample becomes a piece of work of the user's. */
   change(changes: Changes): void {
     const { piece, sheet } = this.now;
     if (piece === undefined && isUnchanged(changes)) return;
-    this.now = { ...this.now, changes };
+    this.now = { ...this.now, changes, given: undefined };
     const next =
       piece === undefined
         ? this.fresh(this.now, this.freeName(usualName(sheet)))

@@ -80,7 +80,7 @@ export class WorkBar {
   }
 
   refresh(): void {
-    const { piece, sheet, system, lost } = this.desk.open;
+    const { piece, sheet, system, lost, given } = this.desk.open;
     const { pieces, unreadable } = this.desk.store.list();
     const known = piece === undefined || pieces.some(({ id }) => id === piece.id);
     const all = known || piece === undefined ? pieces : [piece, ...pieces];
@@ -89,20 +89,25 @@ export class WorkBar {
     const here = all.filter((one) => one.sheet === sheet.id);
     const elsewhere = all.filter((one) => one.sheet !== sheet.id);
     this.choice.replaceChildren(
+      ...(given === undefined
+        ? []
+        : [make("option", { value: "given" }, `From a link (${system})`)]),
       make("option", { value: "" }, `Sample: Bluestem Flat (${system})`),
       ...here.map(option),
       ...(elsewhere.length === 0
         ? []
         : [make("optgroup", { label: "Other workbooks" }, ...elsewhere.map(option))]),
     );
-    this.choice.value = piece?.id ?? "";
+    this.choice.value = piece?.id ?? (given === undefined ? "" : "given");
     const { notKept } = this.desk;
     const state =
       notKept !== ""
         ? `Not kept: ${notKept} Save it as a file.`
-        : piece === undefined
-          ? "The sample. What you change becomes a piece of work of your own, kept in this browser."
-          : `Kept in this browser as "${piece.name}".`;
+        : given !== undefined
+          ? "From a link, and not kept yet: what you change, or copy, becomes a piece of work of your own."
+          : piece === undefined
+            ? "The sample. What you change becomes a piece of work of your own, kept in this browser."
+            : `Kept in this browser as "${piece.name}".`;
     const gone =
       lost.length === 0
         ? ""
@@ -125,9 +130,10 @@ export class WorkBar {
 
   private fillMenu(): void {
     const isOwn = () => this.desk.open.piece !== undefined;
+    const isOwnOrGiven = () => isOwn() || this.desk.open.given !== undefined;
     const own: Entry[] = [
       { label: "Rename…", act: () => this.rename(), suits: isOwn },
-      { label: "Make a copy", act: () => this.copy(), suits: isOwn },
+      { label: "Make a copy", act: () => this.copy(), suits: isOwnOrGiven },
       { label: "Start blank", act: () => this.startBlank() },
       { label: "Back to the sample", act: () => this.sample(), suits: isOwn },
       { label: "Delete…", act: () => this.remove(), suits: isOwn },
@@ -158,14 +164,10 @@ export class WorkBar {
   }
 
   private copy(): void {
-    const { sheet, system, piece } = this.desk.open;
     this.desk.handOver();
-    this.desk.begin(
-      sheet,
-      system,
-      `${piece?.name ?? usualName(sheet)}, copy`,
-      this.desk.open.changes,
-    );
+    const { sheet, system, piece, changes } = this.desk.open;
+    const name = piece === undefined ? usualName(sheet) : `${piece.name}, copy`;
+    this.desk.begin(sheet, system, name, changes);
   }
 
   private startBlank(): void {

@@ -1,19 +1,21 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
-import { BUILD_DATE } from "./settings";
-import { type FileParts, mendChart } from "../src/sheets/file/workbook-file";
+import { type FileParts, mendChart } from "./workbook-file";
 
 const APPLICATION = "Fieldsum";
 
 export interface PackageOptions {
   readonly title: string;
   readonly description: string;
+  readonly date: Date;
+  /** Texts for the page that opens the file again. */
+  readonly custom?: Readonly<Record<string, string>>;
 }
 
 /** Writes the workbook's package and mends what its writer does not let one say. */
 export async function writePackage(
   parts: FileParts,
-  { title, description }: PackageOptions,
+  { title, description, date, custom }: PackageOptions,
 ): Promise<Uint8Array> {
   const written = await writeXlsx({
     sheets: parts.sheets,
@@ -24,8 +26,9 @@ export async function writePackage(
       description,
       creator: APPLICATION,
       lastModifiedBy: APPLICATION,
-      created: BUILD_DATE,
-      modified: BUILD_DATE,
+      created: date,
+      modified: date,
+      ...(custom !== undefined && { custom }),
     },
   });
   const entries = unzipSync(written);
@@ -34,7 +37,7 @@ export async function writePackage(
     const mend = mends.find(({ matches }) => matches.test(path))?.mend;
     mended[path] = [
       mend === undefined ? bytes : strToU8(mend(strFromU8(bytes), parts)),
-      { level: 9, mtime: BUILD_DATE },
+      { level: 9, mtime: date },
     ];
   }
   return zipSync(mended);
@@ -52,6 +55,15 @@ const mends: readonly {
   {
     matches: /^xl\/charts\/chart\d+\.xml$/,
     mend: (xml, { chartValues }) => mendChart(xml, chartValues),
+  },
+  // What a formula gives is an error there, and not a text that reads like one.
+  {
+    matches: /^xl\/worksheets\/sheet\d+\.xml$/,
+    mend: (xml) =>
+      xml.replace(
+        /(<c [^>]*)t="str"([^>]*>(?:<f[^>]*\/>|<f[^>]*>[^<]*<\/f>)<v>#(?:VALUE!|N\/A|NAME\?|DIV\/0!|REF!|NUM!|NULL!|SPILL!|CALC!)<\/v>)/g,
+        '$1t="e"$2',
+      ),
   },
   // The size of a font stands before its colour.
   {
