@@ -15,6 +15,9 @@ import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import { readyMadeSheets } from "../src/sheets";
+import { isLanguage, type Language, LANGUAGES } from "../src/words/language";
+import { workbookWordsIn } from "../src/words/load";
+import { workbookIn } from "../src/words/workbook-reader";
 import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
 import { fileParts } from "../src/sheets/file/workbook-file";
 import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
@@ -23,8 +26,13 @@ import { writePackage } from "../src/sheets/file/package";
 
 const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
 
-function fileName(sheet: ReadyMadeSheet, system: UnitSystem): string {
-  return `${sheet.id}-${system.toLowerCase()}`;
+function fileName(sheet: ReadyMadeSheet, system: UnitSystem, language: Language): string {
+  return `${sheet.id}-${system.toLowerCase()}${language === "en" ? "" : `-${language}`}`;
+}
+
+async function sheetsIn(language: Language): Promise<readonly ReadyMadeSheet[]> {
+  const say = await workbookWordsIn(language);
+  return language === "en" ? readyMadeSheets : readyMadeSheets.map((one) => workbookIn(one, say));
 }
 
 interface Files {
@@ -36,8 +44,25 @@ interface Files {
 /** "2026-11-26" */
 const DAY = BUILD_DATE.toISOString().slice(0, 10);
 
+/** Said at the foot of every printed page. */
+const notices = {
+  en: {
+    whole: `Needs the Fieldsum add-in; the values here were computed on ${DAY}.`,
+    valuesOnly: (file: string) => `Values only, computed on ${DAY}. The formulas are in ${file}.`,
+  },
+  es: {
+    whole: `Necesita el complemento Fieldsum; los valores se calcularon el ${DAY}. Traducción aún no leída por un profesional del riego.`,
+    valuesOnly: (file: string) =>
+      `Solo valores, calculados el ${DAY}. Las fórmulas están en ${file}. Traducción aún no leída por un profesional del riego.`,
+  },
+} as const;
+
 /** One ready-made sheet in one system. Refuses a sheet with a cell that shows an error. */
-async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Files> {
+async function writeSheet(
+  sheet: ReadyMadeSheet,
+  system: UnitSystem,
+  language: Language,
+): Promise<Files> {
   const pages = sheet.pages(system);
   const evaluated = await evaluate(pages, NAMESPACE);
   if (evaluated.errors.length > 0) {
@@ -50,12 +75,9 @@ async function writeSheet(sheet: ReadyMadeSheet, system: UnitSystem): Promise<Fi
       about,
     );
   return {
-    workbook: await write(
-      `Needs the Fieldsum add-in; the values here were computed on ${DAY}.`,
-      false,
-    ),
+    workbook: await write(notices[language].whole, false),
     valuesOnly: await write(
-      `Values only, computed on ${DAY}. The formulas are in ${fileName(sheet, system)}.xlsx.`,
+      notices[language].valuesOnly(`${fileName(sheet, system, language)}.xlsx`),
       true,
     ),
   };
@@ -103,13 +125,14 @@ export async function writeReadyMade(folder: string): Promise<void> {
   if (!existsSync(kept)) {
     const fresh = `${kept}.${process.pid}`;
     mkdirSync(fresh, { recursive: true });
-    for (const sheet of readyMadeSheets)
-      for (const system of SYSTEMS) {
-        const name = fileName(sheet, system);
-        const { workbook, valuesOnly } = await writeSheet(sheet, system);
-        writeFileSync(join(fresh, `${name}.xlsx`), workbook);
-        writeFileSync(join(fresh, `${name}-values.xlsx`), valuesOnly);
-      }
+    for (const language of LANGUAGES)
+      for (const sheet of await sheetsIn(language))
+        for (const system of SYSTEMS) {
+          const name = fileName(sheet, system, language);
+          const { workbook, valuesOnly } = await writeSheet(sheet, system, language);
+          writeFileSync(join(fresh, `${name}.xlsx`), workbook);
+          writeFileSync(join(fresh, `${name}-values.xlsx`), valuesOnly);
+        }
     renameSync(fresh, kept);
   }
   cpSync(kept, folder, { recursive: true });
@@ -120,6 +143,7 @@ interface Options {
   readonly folder: string;
   /** Ids of the sheets to write; all when empty. */
   readonly only: readonly string[];
+  readonly language: Language;
 }
 
 function readOptions(words: readonly string[]): Options {
@@ -129,23 +153,26 @@ function readOptions(words: readonly string[]): Options {
       pdf: { type: "boolean", default: false },
       to: { type: "string", default: join(dist, "sheets") },
       only: { type: "string", multiple: true, default: [] },
+      language: { type: "string", default: "en" },
     },
   });
   const ids = readyMadeSheets.map(({ id }) => id);
   const unknown = values.only.find((id) => !ids.includes(id));
   if (unknown !== undefined) throw new Error(`no sheet ${unknown}; there are ${ids.join(", ")}`);
-  return { pdf: values.pdf, folder: values.to, only: values.only };
+  const { language } = values;
+  if (!isLanguage(language)) throw new Error(`no language ${language}; there are en, es`);
+  return { pdf: values.pdf, folder: values.to, only: values.only, language };
 }
 
 async function main(words: readonly string[]): Promise<void> {
-  const { pdf, folder, only } = readOptions(words);
+  const { pdf, folder, only, language } = readOptions(words);
   mkdirSync(folder, { recursive: true });
   const copies = new Map<string, Uint8Array>();
-  for (const sheet of readyMadeSheets) {
+  for (const sheet of await sheetsIn(language)) {
     if (only.length > 0 && !only.includes(sheet.id)) continue;
     for (const system of SYSTEMS) {
-      const name = fileName(sheet, system);
-      const { workbook, valuesOnly } = await writeSheet(sheet, system);
+      const name = fileName(sheet, system, language);
+      const { workbook, valuesOnly } = await writeSheet(sheet, system, language);
       const path = join(folder, `${name}.xlsx`);
       writeFileSync(path, workbook);
       writeFileSync(join(folder, `${name}-values.xlsx`), valuesOnly);

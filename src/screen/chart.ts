@@ -1,6 +1,7 @@
 import { scaleLinear, type ScaleLinear } from "d3-scale";
 import { area, line } from "d3-shape";
 import { make, makeSvg } from "./dom";
+import { screenSaid } from "../words/spoken";
 import { formatValue } from "./number-format";
 
 export interface Point {
@@ -294,7 +295,7 @@ function followPointer(
     rule.setAttribute("visibility", "visible");
     const values = content.series.map(({ title, points }) => {
       const point = points.find((other) => other.x === nearest.x);
-      return `${title} ${point === undefined ? "none" : formatValue(point.y, "0.00")}`;
+      return `${title} ${point === undefined ? screenSaid("none") : formatValue(point.y, "0.00")}`;
     });
     readout.textContent = `${content.xTitle} ${formatValue(nearest.x, "0.##")}: ${values.join("; ")}`;
   });

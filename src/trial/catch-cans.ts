@@ -1,4 +1,4 @@
-import { screenSaid } from "../words/spoken";
+import { errorSaid, screenSaid } from "../words/spoken";
 import type { Reference } from "../reference";
 import type { UnitSystem } from "../sheets/kit/definition";
 import { drawMap, type DepthMap } from "./depth-map";
@@ -555,7 +555,7 @@ export class CatchCans {
   private answer(id: string, cells: Argument[]): CellValue | CellValue[][] {
     const outcome = this.host.call(id, ...cells);
     if (outcome.error !== undefined)
-      throw new Unanswered(`${id.replace("_", ".")}: ${outcome.error.message}`);
+      throw new Unanswered(`${id.replace("_", ".")}: ${errorSaid(outcome.error.message)}`);
     return outcome.value;
   }
 }

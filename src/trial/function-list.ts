@@ -56,12 +56,16 @@ export class FunctionList {
   }
 
   private filter(): void {
-    const wanted = new Set(this.find(this.search.value));
+    // What every word finds; a word that finds nothing, such as "the", is passed over.
+    const words = this.search.value.split(/\s+/).filter(Boolean);
+    const found = words.map((word) => this.find(word)).filter(({ length }) => length > 0);
+    const [first = [], ...others] = words.length === 0 ? [this.find("")] : found;
+    const wanted = new Set(first.filter((help) => others.every((some) => some.includes(help))));
     let shown = 0;
     for (const { element, help } of this.entries) {
-      const found = wanted.has(help);
-      element.hidden = !found;
-      if (found) shown += 1;
+      const isWanted = wanted.has(help);
+      element.hidden = !isWanted;
+      if (isWanted) shown += 1;
     }
     for (const family of this.families.values())
       family.hidden = [...family.querySelectorAll("details.function")].every(

@@ -62,6 +62,8 @@ export interface GridOptions {
   readonly reference: Reference;
   readonly host: FunctionHost;
   readonly dark: boolean;
+  /** The grid's own words in Spanish, where the page speaks it. */
+  readonly spanish?: typeof enUS;
 }
 
 export interface SelectedCell extends CellPlace {
@@ -115,8 +117,8 @@ export class Grid implements SheetValues {
     this.lastChanges = told(options.changes);
     compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.univer = new Univer({
-      locale: LocaleType.EN_US,
-      locales: { [LocaleType.EN_US]: enUS },
+      locale: options.spanish === undefined ? LocaleType.EN_US : LocaleType.ES_ES,
+      locales: { [LocaleType.EN_US]: enUS, [LocaleType.ES_ES]: options.spanish ?? enUS },
       logLevel: LogLevel.ERROR,
       darkMode: dark,
     });

@@ -4,7 +4,7 @@ import "./kept/kept.css";
 import "./print.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
-import { readyMadeSheets as englishSheets } from "../sheets";
+import { books } from "./books";
 import { CatchCans } from "./catch-cans";
 import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
@@ -24,17 +24,13 @@ import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
-import { referenceAddress, screenSaid, speak, workbookSaid } from "../words/spoken";
-import { workbookIn } from "../words/workbook-reader";
+import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
 import { sayPage } from "./say-page";
 import type { SheetValues } from "./sheet-values";
 import { SheetView } from "./sheet-view";
 
 /** How long a slow phone may take to start the grid. */
 const GRID_PATIENCE = 120000;
-
-/** The ready-made workbooks in the page's language. */
-let readyMadeSheets: readonly ReadyMadeSheet[] = englishSheets;
 
 /** The page as a whole: which piece of work, which of its pages; the grid when it is there. */
 class TrialPage {
@@ -43,7 +39,7 @@ class TrialPage {
   private first: FirstValues | undefined;
   private grid: Grid | undefined;
   private view: SheetView | undefined;
-  private readonly desk = new Desk(readyMadeSheets, new Store(browserBox()));
+  private readonly desk = new Desk(books(), new Store(browserBox()));
   private readonly bar: WorkBar;
   /** The page to show of what is opened next. */
   private wantedPage = "";
@@ -103,10 +99,10 @@ class TrialPage {
 
   private chooser(): void {
     this.sheets.replaceChildren(
-      ...readyMadeSheets.map(({ id, title }) => make("option", { value: id }, title)),
+      ...books().map(({ id, title }) => make("option", { value: id }, title)),
     );
     this.sheets.addEventListener("change", () => {
-      const sheet = readyMadeSheets.find(({ id }) => id === this.sheets.value);
+      const sheet = books().find(({ id }) => id === this.sheets.value);
       if (sheet !== undefined) this.desk.openLast(sheet, this.desk.open.system);
     });
     const systems = (["US", "SI"] as const).map((system) => {
@@ -285,9 +281,12 @@ class TrialPage {
     try {
       // What the reader came for is painted first.
       await new Promise((resolve) => setTimeout(resolve, 50));
-      const [{ Grid }, { UnderGrid }] = await Promise.all([
+      const [{ Grid }, { UnderGrid }, spanish] = await Promise.all([
         import("./grid"),
         import("./under-grid"),
+        spokenLanguage() === "es"
+          ? import("@univerjs/preset-sheets-core/locales/es-ES").then((words) => words.default)
+          : undefined,
       ]);
       if (opening !== this.openings) return;
       const container = make("div", { class: "grid-canvas" });
@@ -300,6 +299,7 @@ class TrialPage {
         reference: this.reference,
         host: this.host,
         dark: this.dark.matches,
+        ...(spanish && { spanish }),
       });
       // What is typed while it starts goes into it too.
       const late = first.steps.all().length;
@@ -408,13 +408,13 @@ class TrialPage {
   }
 
   private openRoute(route: Route): void {
-    const sheet = readyMadeSheets.find(({ id }) => id === route.sheet);
+    const sheet = books().find(({ id }) => id === route.sheet);
     const { open } = this.desk;
     this.wantedPage = route.page ?? "";
     if (sheet === undefined) {
       // An address that names nothing: what was left open, or the first sample.
       if (this.view !== undefined) this.showAddress("replace");
-      else if (!this.desk.openWhereLeft()) this.desk.openSample(readyMadeSheets[0], "US");
+      else if (!this.desk.openWhereLeft()) this.desk.openSample(books()[0], "US");
       return;
     }
     const system = route.system ?? "US";
@@ -504,8 +504,6 @@ async function main(): Promise<void> {
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));
   part("notice").hidden = language === "en";
-  if (language !== "en")
-    readyMadeSheets = englishSheets.map((sheet) => workbookIn(sheet, workbookSaid, "keys"));
   const [host, reference] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
     fetch(new URL(referenceAddress(language), document.baseURI)).then(

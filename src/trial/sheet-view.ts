@@ -340,11 +340,7 @@ export class SheetView {
                   "tr",
                   {},
                   ...values.map((value, across) =>
-                    make(
-                      "th",
-                      { scope: "col", class: kindOf(rows[1]?.[across]) },
-                      formatValue(value),
-                    ),
+                    make("th", { scope: "col", class: kindOf(rows[1]?.[across]) }, said(value)),
                   ),
                 ),
               ),
@@ -359,7 +355,7 @@ export class SheetView {
                     "tr",
                     {},
                     ...values.map((value, across) =>
-                      make("td", { class: kindOf(value) }, formatValue(value, formats[across])),
+                      make("td", { class: kindOf(value) }, said(value, formats[across])),
                     ),
                   ),
                 ),
@@ -398,7 +394,7 @@ export class SheetView {
   private chartContent(chart: SheetChart): ChartContent {
     const xs = this.column(readRange(chart.x.range));
     const series = chart.series.map(({ range, titleAt }) => ({
-      title: formatValue(this.read(readAddress(titleAt).row, readAddress(titleAt).column).value),
+      title: said(this.read(readAddress(titleAt).row, readAddress(titleAt).column).value),
       points: this.column(readRange(range)).flatMap((y, index): Point[] => {
         const x = xs[index];
         return typeof x === "number" && typeof y === "number" ? [{ x, y }] : [];
@@ -415,7 +411,7 @@ export class SheetView {
 
   /** What stands over a column. */
   private headerOf({ row, column }: CellBlock): string {
-    return row === 0 ? "" : formatValue(this.read(row - 1, column).value);
+    return row === 0 ? "" : said(this.read(row - 1, column).value);
   }
 
   /** Where the picture is of a line's profile: its tubing and the ground it lies on. */
@@ -455,7 +451,7 @@ export class SheetView {
       else stretches.push({ from, to: distance, label });
       from = distance;
     });
-    const header = (offset: number) => formatValue(this.read(row, column + offset).value);
+    const header = (offset: number) => said(this.read(row, column + offset).value);
     const rises = ground.some((point) => point.y !== ground[0].y);
     return {
       stretches: stretches.map((stretch) => ({
@@ -487,7 +483,7 @@ export class SheetView {
       const shown = this.values.read(place);
       if (shown.error === undefined) {
         const { value } = shown;
-        const text = typeof value === "string" ? textSaid(value) : formatValue(value, cell.format);
+        const text = said(value, cell.format);
         if (element.textContent !== text) element.textContent = text;
       } else element.replaceChildren(errorText(shown));
       also?.(shown);
@@ -528,6 +524,11 @@ function contains(cell: SheetCell, block: CellBlock): boolean {
     block.column >= column &&
     block.column < column + columns
   );
+}
+
+/** A value as the page shows it: what a function says in words, in the page's language. */
+function said(value: CellValue, format?: string): string {
+  return typeof value === "string" ? textSaid(value) : formatValue(value, format);
 }
 
 function errorText({ error, value }: ShownCell): HTMLElement {

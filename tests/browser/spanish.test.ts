@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { readyMadeSheets } from "../../src/sheets";
 import { builtReference } from "../support/built";
 import { launchBrowser, openPage, serve, type Served } from "../support/browser";
 
@@ -147,4 +148,69 @@ test("the pane speaks Spanish in a Spanish browser, and another choice is kept",
   await page.getByLabel("Search functions").waitFor();
   await page.reload();
   await page.getByLabel("Search functions").waitFor();
+});
+
+describe("the trial page in Spanish", () => {
+  test("speaks Spanish, with the reader's decimal sign, and keeps another choice", async () => {
+    const { page, misdeeds } = await open("index.html");
+    await page.getByText("¿Se sostiene el plan?").waitFor();
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
+    expect(await page.locator("#notice").innerText()).toContain("todavía no ha leído");
+    expect(await page.locator("#reading").innerText()).toMatch(/\d,\d/);
+    await page.getByLabel("Espaciamiento de aspersores").fill("0");
+    await page
+      .getByText(/^Espaciamiento de aspersores debe ser un número de 1 a 500; recibió 0/)
+      .waitFor();
+    await page.getByRole("button", { name: "English" }).click();
+    await page.getByText("Does the plan hold?").waitFor();
+    expect(await page.locator("#notice").isVisible()).toBe(false);
+    // Work that was begun in one language is there in the other.
+    expect(await page.locator("#work-choice").inputValue()).not.toBe("");
+    expect(await page.getByLabel("Sprinkler spacing").inputValue()).toBe("0");
+    expect(misdeeds).toEqual({ errors: [], outside: [] });
+  });
+
+  test("the list of functions is searched in Spanish", async () => {
+    const { page } = await open("index.html");
+    await page.getByRole("button", { name: "Funciones" }).click();
+    await page.getByLabel(/Busque por nombre/).fill("caudal aspersor");
+    expect(await page.locator("#function-SPRINKLER_FLOW").isVisible()).toBe(true);
+    expect(await page.locator("#function-UNIT_CONVERT").isVisible()).toBe(false);
+  });
+
+  test.each(["US", "SI"] as const)(
+    "no page of a workbook is wider than a phone: %s",
+    async (system) => {
+      const { page } = await open("index.html");
+      const wide: string[] = [];
+      for (const sheet of readyMadeSheets) {
+        for (const { name } of sheet.pages(system)) {
+          await page.goto(
+            `${server.address}index.html#${sheet.id}/${system.toLowerCase()}/${encodeURIComponent(name)}`,
+          );
+          await page.locator("#reading > *").first().waitFor();
+          if ((await sideways(page)) > 0) wide.push(`${sheet.id} ${name}`);
+        }
+      }
+      expect(wide).toEqual([]);
+    },
+  );
+
+  test.each([
+    ["line-layout", "light"],
+    ["workshop", "dark"],
+    ["quote", "light"],
+  ] as const)("accessible: %s in %s", async (sheet, colorScheme) => {
+    const { page } = await open(`index.html#${sheet}/si`, { colorScheme });
+    await page.locator("#reading > *").first().waitFor();
+    await page.waitForTimeout(500);
+    expect(await faultsOf(page)).toEqual([]);
+  });
+
+  test("the catch cans too", async () => {
+    const { page } = await open("index.html#cans");
+    await page.getByText("Lo que dicen los pluviómetros").first().waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await sideways(page)).toBe(0);
+  });
 });

@@ -1,5 +1,8 @@
+import type { ReadyMadeSheet } from "../../sheets/kit/definition";
+import { spokenLanguage } from "../../words/spoken";
+import { books, booksInAllLanguages } from "../books";
+import type { Opened } from "./open";
 import { make } from "../../screen/dom";
-import { readyMadeSheets } from "../../sheets";
 import { ask, say } from "../kept/ask";
 import { carryPlan } from "../kept/carry";
 import { noChanges, Unreadable } from "../kept/changes";
@@ -38,7 +41,7 @@ async function usePlan({ desk, settled, tell }: Filing): Promise<void> {
     desk.handOver();
     const values = await settled();
     const { sheet, system, pages, changes, piece } = desk.open;
-    const others = readyMadeSheets.filter(({ id }) => id !== sheet.id);
+    const others = books().filter(({ id }) => id !== sheet.id);
     const known = desk.store.list().pieces.filter((one) => one.system === system);
     const answer = await ask({
       title: "Use this plan in…",
@@ -152,6 +155,23 @@ function fileNameOf(name: string): string {
   );
 }
 
+/** Read against the workbook in the language that it was saved in: the one from which least differs. */
+async function openInItsLanguage(
+  read: (sheets: readonly ReadyMadeSheet[]) => Promise<Opened>,
+): Promise<Opened> {
+  const [spoken, ...others] = await booksInAllLanguages();
+  let best = await read(spoken);
+  for (const sheets of others) {
+    const opened = await read(sheets);
+    if (opened.changes.contents.size < best.changes.contents.size) best = opened;
+  }
+  return best;
+}
+
+function spokenBook(sheet: ReadyMadeSheet): ReadyMadeSheet {
+  return books().find(({ id }) => id === sheet.id) ?? sheet;
+}
+
 function open({ desk, namespace, tell }: Filing): void {
   const chooser = make("input", { type: "file", accept: ".xlsx", hidden: true });
   chooser.addEventListener("cancel", () => chooser.remove());
@@ -166,8 +186,10 @@ function open({ desk, namespace, tell }: Filing): void {
       ]);
       try {
         const bytes = new Uint8Array(await file.arrayBuffer());
-        const opened = await openWorkbook(bytes, file.name, readyMadeSheets, namespace);
-        desk.begin(opened.sheet, opened.system, opened.name, opened.changes);
+        const opened = await openInItsLanguage((sheets) =>
+          openWorkbook(bytes, file.name, sheets, namespace),
+        );
+        desk.begin(spokenBook(opened.sheet), opened.system, opened.name, opened.changes);
         tell(
           `Opened ${file.name} as a piece of work of its own, "${desk.open.piece?.name ?? ""}". Looks of cells are those of the ready-made workbook.`,
         );
@@ -232,7 +254,9 @@ export async function readLink(given: string) {
 }
 
 async function downloads(): Promise<void> {
-  const files = readyMadeSheets.map(({ id, title }) =>
+  const language = spokenLanguage();
+  const edition = language === "en" ? "" : `-${language}`;
+  const files = books().map(({ id, title }) =>
     make(
       "li",
       {},
@@ -241,7 +265,7 @@ async function downloads(): Promise<void> {
         (["", "-values"] as const).flatMap((kind) => [
           make(
             "a",
-            { href: `sheets/${id}-${system}${kind}.xlsx`, download: true },
+            { href: `sheets/${id}-${system}${edition}${kind}.xlsx`, download: true },
             `${system.toUpperCase()}${kind === "" ? "" : ", values only"}`,
           ),
           " ",

@@ -469,8 +469,8 @@ export const workbooks: Texts = {
   "The set does not fit the day: see above.": "El turno no cabe en el día: vea arriba.",
   " sprinklers cover the field in ": " aspersores cubren el campo en ",
   " days; ": " días; ",
-  " runs": " riegan",
-  " run": " riega",
+  " runs": " riega",
+  " run": " riegan",
   ". Power and labor cost ": ". Energía y mano de obra cuestan ",
   "Change the shaded cells; everything else follows. The line and the pump are on the page Water source. The field is invented, and so are its prices.":
     "Cambie las celdas sombreadas; todo lo demás sigue. La línea y la bomba están en la hoja Fuente de agua. El campo es inventado, y también sus precios.",
