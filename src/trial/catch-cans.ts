@@ -1,5 +1,7 @@
 import type { Reference } from "../reference";
 import type { UnitSystem } from "../sheets/kit/definition";
+import { bluestemFlat } from "../sheets/parts/bluestem-flat";
+import { catchSamples } from "../sheets/parts/catch-samples";
 import { drawMap, type DepthMap } from "./depth-map";
 import { freshId, make } from "../screen/dom";
 import type { Argument, CellValue, FunctionHost } from "../screen/host";
@@ -19,77 +21,21 @@ interface Test {
   wanted: CellValue;
 }
 
-/** An invented test on Bluestem Flat, and its metric twin. */
-const samples: Readonly<Record<UnitSystem, Readonly<Record<Layout, Test>>>> = {
-  US: {
-    leg: {
-      cans: [[36, 32, 26, 18, 8, 0]],
-      opening: 4,
-      hours: 1,
-      step: 10,
-      spacing: 45,
-      move: 50,
-      wanted: 1.4,
-    },
-    row: {
-      cans: [[1, 8, 17, 26, 33, 36, 34, 27, 18, 9, 2]],
-      opening: 4,
-      hours: 1,
-      step: 10,
-      spacing: 45,
-      move: 50,
-      wanted: 1.4,
-    },
-    field: {
-      cans: [
-        [41, 37, 34, 36, 40],
-        [38, 33, 29, 32, 37],
-        [35, 30, 26, 29, 34],
-        [39, 34, 30, 33, 38],
-      ],
-      opening: 4,
-      hours: 1,
-      step: 10,
-      spacing: 45,
-      move: 50,
-      wanted: 1.4,
-    },
-  },
-  SI: {
-    leg: {
-      cans: [[38, 34, 28, 19, 8, 0]],
-      opening: 100,
-      hours: 1,
-      step: 3,
-      spacing: 14,
-      move: 15,
-      wanted: 36,
-    },
-    row: {
-      cans: [[1, 8, 18, 27, 35, 38, 36, 28, 19, 9, 2]],
-      opening: 100,
-      hours: 1,
-      step: 3,
-      spacing: 14,
-      move: 15,
-      wanted: 36,
-    },
-    field: {
-      cans: [
-        [43, 39, 36, 38, 42],
-        [40, 35, 31, 34, 39],
-        [37, 32, 27, 31, 36],
-        [41, 36, 32, 35, 40],
-      ],
-      opening: 100,
-      hours: 1,
-      step: 3,
-      spacing: 14,
-      move: 15,
-      wanted: 36,
-    },
-  },
-};
+/** A test on Bluestem Flat to begin with, the same as in the workshop. */
+function sample(system: UnitSystem, layout: Layout): Test {
+  const { opening, hours, step, leg, row, block } = catchSamples(system);
+  const { spacing, move, netDepth } = bluestemFlat(system);
+  const caught = { leg: [leg], row: [row], field: block }[layout];
+  return {
+    cans: caught.map((line) => [...line]),
+    opening,
+    hours,
+    step,
+    spacing,
+    move,
+    wanted: netDepth,
+  };
+}
 
 const layouts: Readonly<
   Record<
@@ -123,7 +69,7 @@ const PAUSE = 250;
 export class CatchCans {
   private layout: Layout = "leg";
   private system: UnitSystem = "US";
-  private test: Test = copy(samples.US.leg);
+  private test: Test = sample("US", "leg");
   private readonly form = make("div", { class: "cans-form" });
   private readonly hours = make("section", {
     class: "cans-hours",
@@ -199,7 +145,7 @@ export class CatchCans {
   }
 
   private restart(): void {
-    this.test = copy(samples[this.system][this.layout]);
+    this.test = sample(this.system, this.layout);
     this.fillForm();
     this.compute();
   }
@@ -561,7 +507,3 @@ export class CatchCans {
 
 /** The cans as typed have no answer; the message says why. */
 class Unanswered extends Error {}
-
-function copy(test: Test): Test {
-  return { ...test, cans: test.cans.map((line) => [...line]) };
-}
