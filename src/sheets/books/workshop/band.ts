@@ -43,8 +43,10 @@ function write(page: PageBuilder, field: Field): void {
   const rows = Array.from({ length: PLACES }, (_, i) => top + 1 + i);
   const along = (slope: string) =>
     rows.map((at) => `=IRRIG.LATERAL.PRESSURE(A${at}, ${line("Heads", slope)})`);
-  const edge = (sign: "+" | "-") =>
-    rows.map(() => `=AVERAGE(C${rows[0]}:C${rows[PLACES - 1]})*(1${sign}Limit/2)`);
+  // The rule looks down from the highest: a line that stays in this band passes.
+  const uphill = (row: number) =>
+    `INDEX(IRRIG.LATERAL.SUMMARY(${line("Heads", "RuleSlope")}), ${row}, 2)`;
+  const foot = `=${uphill(4)}-Limit*${uphill(6)}`;
   const shown = page.table("A", [
     {
       header: "Sprinkler",
@@ -55,10 +57,15 @@ function write(page: PageBuilder, field: Field): void {
     { header: "Uphill", unit: "pressure", role: "result", rows: along("RuleSlope") },
     { header: "Level", unit: "pressure", role: "result", rows: along("0") },
     { header: "Downhill", unit: "pressure", role: "result", rows: along("(0-RuleSlope)") },
-    { header: "Band, top", unit: "pressure", role: "result", rows: edge("+") },
-    { header: "Band, foot", unit: "pressure", role: "result", rows: edge("-") },
+    {
+      header: "Limit uphill, top",
+      unit: "pressure",
+      role: "result",
+      rows: rows.map(() => `=${uphill(4)}`),
+    },
+    { header: "Limit uphill, foot", unit: "pressure", role: "result", rows: rows.map(() => foot) },
   ]);
-  page.needsLines(top, 2);
+  page.needsLines(top, 3);
   const [x, ...series] = shown;
   page.chart({
     title: "Up and down hill, with the band that the limit allows",

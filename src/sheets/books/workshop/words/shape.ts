@@ -4,6 +4,8 @@ export interface WorkshopWords {
   /** In the order in which they are taught. */
   readonly lessons: readonly LessonWords[];
   readonly exercises: Readonly<Record<ExerciseId, ExerciseWords>>;
+  readonly pictures: PictureWords;
+  readonly page: PageWords;
 }
 
 /** Text for both unit systems, or for each. */
@@ -17,6 +19,7 @@ export type LessonId =
   | "pressure"
   | "along"
   | "band"
+  | "bandUphill"
   | "bore"
   | "sizes"
   | "pump"
@@ -73,3 +76,138 @@ export interface ExerciseWords {
   /** The answer worked by hand. */
   readonly shown: InUnits;
 }
+
+/** Words in and under the pictures of the page. */
+export type PictureWords = Readonly<
+  Record<
+    | "cansTitle"
+    | "sprinkler"
+    | "canCaught"
+    | "mean"
+    | "du"
+    | "cu"
+    | "cansSaid"
+    | "bucketTitle"
+    | "headFlow"
+    | "spacing"
+    | "move"
+    | "slope"
+    | "pours"
+    | "takes"
+    | "runsOff"
+    | "soilGood"
+    | "soilBad"
+    | "fieldTitle"
+    | "netDepth"
+    | "efficiency"
+    | "lines"
+    | "line"
+    | "dayBelow"
+    | "setHours"
+    | "setsADay"
+    | "roundDays"
+    | "hoursSaid"
+    | "tooLong"
+    | "windTitle"
+    | "wetted"
+    | "wind"
+    | "widestMove"
+    | "windGood"
+    | "windBad"
+    | "pressureTitle"
+    | "pipeFlow"
+    | "bore"
+    | "lost"
+    | "twice"
+    | "speed"
+    | "pressureSaid"
+    | "alongTitle"
+    | "heads"
+    | "factor"
+    | "alongBelow"
+    | "alongSaid"
+    | "bandTitle"
+    | "uphill"
+    | "level"
+    | "downhill"
+    | "band"
+    | "bandUphill"
+    | "bandGood"
+    | "bandBad"
+    | "boreTitle"
+    | "size"
+    | "sizeShown"
+    | "hidden"
+    | "boreSaid"
+    | "sizesTitle"
+    | "larger"
+    | "allLarger"
+    | "twoSizes"
+    | "sizesGood"
+    | "sizesBad"
+    | "pumpTitle"
+    | "linesRunning"
+    | "head"
+    | "pumpSaid"
+    | "endTitle"
+    | "length"
+    | "ground"
+    | "water"
+    | "weight"
+    | "endSaid",
+    string
+  >
+>;
+
+/** Words of the page around the lessons. */
+export type PageWords = Readonly<
+  Record<
+    | "lessons"
+    | "trainer"
+    | "handout"
+    | "key"
+    | "slides"
+    | "lesson"
+    | "units"
+    | "guessFirst"
+    | "guessAsk"
+    | "look"
+    | "exercises"
+    | "inTheField"
+    | "byHand"
+    | "byFunction"
+    | "source"
+    | "previous"
+    | "next"
+    | "large"
+    | "leave"
+    | "print"
+    | "score"
+    | "scoreNote"
+    | "check"
+    | "hint"
+    | "secondHint"
+    | "showMe"
+    | "noUnit"
+    | "numbers"
+    | "minutes"
+    | "ask"
+    | "say"
+    | "answer"
+    | "answers"
+    | "start"
+    | "trainerIntro"
+    | "link"
+    | "handoutTitle"
+    | "name"
+    | "workbook"
+    | "unreachable"
+    | "outOfRange"
+    | "safety",
+    string
+  >
+> & {
+  readonly verdicts: Readonly<
+    Record<"right" | "percent" | "close" | "not yet" | "unread" | "unit", string>
+  >;
+};
