@@ -1,4 +1,5 @@
 import "../screen/chart.css";
+import "../screen/plot.css";
 import "./styles.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";

@@ -5,7 +5,7 @@ import type { LessonId, PictureWords } from "../sheets/books/workshop/words/shap
 import type { UnitSystem } from "../sheets/kit/definition";
 import { bluestemFlat } from "../sheets/parts/bluestem-flat";
 import { catchSamples } from "../sheets/parts/catch-samples";
-import { plot, WIDTH } from "./plot";
+import { plot, WIDTH } from "../screen/plot";
 
 export interface Control {
   readonly name: keyof PictureWords;

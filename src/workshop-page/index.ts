@@ -1,3 +1,4 @@
+import "../screen/plot.css";
 import "./styles.css";
 import { cautions } from "../cautions";
 import { make, part } from "../screen/dom";

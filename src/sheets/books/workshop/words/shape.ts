@@ -19,7 +19,6 @@ export type LessonId =
   | "pressure"
   | "along"
   | "band"
-  | "bandUphill"
   | "bore"
   | "sizes"
   | "pump"

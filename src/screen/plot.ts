@@ -1,5 +1,5 @@
-import { makeSvg } from "../screen/dom";
-import { formatValue } from "../screen/number-format";
+import { makeSvg } from "./dom";
+import { formatValue } from "./number-format";
 
 export interface PlotLine {
   readonly title: string;
