@@ -204,6 +204,9 @@ class WorkshopPage {
   private slide(number: number): HTMLElement[] {
     const lesson = words.lessons[number - 1];
     const scene = sceneOf(this.host, this.system, words);
+    const picture = pictureView(lesson, scene, words);
+    // Beside the question there is room for the numbers, so that all stands on one screen.
+    const numbers = [...picture.querySelectorAll(".numbers")];
     return [
       make("h1", {}, `${number}  ${lesson.title}`),
       make(
@@ -215,8 +218,9 @@ class WorkshopPage {
           make("p", { class: "question" }, lesson.question),
           make("p", {}, make("strong", {}, `${said.guessFirst}: `), lesson.guess),
           make("details", {}, make("summary", {}, said.inTheField), make("p", {}, lesson.field)),
+          ...numbers,
         ),
-        pictureView(lesson, scene, words),
+        picture,
       ),
       this.turning("slide", number),
     ];
