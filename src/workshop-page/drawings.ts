@@ -468,24 +468,22 @@ function nozzlePressures(
   const { system } = scene;
   const { spacing, chart, riser, friction, inletThereIs } = bluestemFlat(system);
   const curve = chart.map((row) => [...row]);
-  return range(heads).map((i) => [
-    i + 1,
-    scene.number(
-      "LATERAL_PRESSURE",
-      i + 1,
-      inletThereIs,
-      heads,
-      spacing,
-      inside,
-      curve,
-      system,
-      rise,
-      null,
-      friction,
-      null,
-      riser,
-    ),
-  ]);
+  const profile = scene.table(
+    "LATERAL_PROFILE",
+    inletThereIs,
+    heads,
+    spacing,
+    inside,
+    curve,
+    system,
+    rise,
+    null,
+    friction,
+    null,
+    riser,
+  );
+  // Below the headers: the sprinkler first, its nozzle's pressure sixth.
+  return profile.slice(1).map((row) => [Number(row[0]), Number(row[5])]);
 }
 
 function spread(points: readonly (readonly [number, number])[]) {

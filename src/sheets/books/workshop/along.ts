@@ -4,7 +4,7 @@ import { LINE } from "../../parts/line-inputs";
 import type { PageBuilder } from "../../kit/builder";
 import type { Lesson } from "./lesson";
 
-export const along: Lesson = { id: "along", answer: { formula: "LossRatio" }, write };
+export const along: Lesson = { id: "along", longer: true, answer: { formula: "LossRatio" }, write };
 
 /** Enough sprinklers to see the fall, few enough to follow. */
 const FEW = 8;
@@ -72,6 +72,7 @@ function write(page: PageBuilder, field: Field): void {
   sums.worked("Their ratio, by hand", "=SumLost/WholeLost", { name: "LossRatio", format: "0.000" });
   sums.worked("The multiple-outlet factor F", `=IRRIG.LATERAL.F(${FEW})`, { format: "0.000" });
   page.below(sums);
+  page.breakPage();
   page.heading("What F leaves out: sprinklers are not equal. All in the larger tubing of Base");
   const longTop = page.row;
   const counts = [8, 14, MANY];

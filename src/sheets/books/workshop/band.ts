@@ -3,10 +3,13 @@ import { LINE } from "../../parts/line-inputs";
 import type { PageBuilder } from "../../kit/builder";
 import type { Lesson } from "./lesson";
 
-export const band: Lesson = { id: "band", answer: { formula: "BandMost" }, write };
+export const band: Lesson = { id: "band", longer: true, answer: { formula: "BandMost" }, write };
 
 /** Places along the line where the picture is read. */
 const PLACES = 8;
+
+/** Column of the profile. */
+const NOZZLE_PRESSURE = 6;
 
 function write(page: PageBuilder, field: Field): void {
   const given = page.block("A", 1);
@@ -41,42 +44,57 @@ function write(page: PageBuilder, field: Field): void {
   page.heading("Pressure along Base's line, all in the larger tubing");
   const top = page.row;
   const rows = Array.from({ length: PLACES }, (_, i) => top + 1 + i);
-  const along = (slope: string) =>
-    rows.map((at) => `=IRRIG.LATERAL.PRESSURE(A${at}, ${line("Heads", slope)})`);
-  // The rule looks down from the highest: a line that stays in this band passes.
-  const uphill = (row: number) =>
-    `INDEX(IRRIG.LATERAL.SUMMARY(${line("Heads", "RuleSlope")}), ${row}, 2)`;
-  const foot = `=${uphill(4)}-Limit*${uphill(6)}`;
-  const shown = page.table("A", [
-    {
-      header: "Sprinkler",
-      role: "result",
-      format: "0",
-      rows: rows.map((_, i) => `=MAX(1, ROUND(${i}/${PLACES - 1}*Heads, 0))`),
-    },
-    { header: "Uphill", unit: "pressure", role: "result", rows: along("RuleSlope") },
-    { header: "Level", unit: "pressure", role: "result", rows: along("0") },
-    { header: "Downhill", unit: "pressure", role: "result", rows: along("(0-RuleSlope)") },
-    {
-      header: "Limit uphill, top",
-      unit: "pressure",
-      role: "result",
-      rows: rows.map(() => `=${uphill(4)}`),
-    },
-    { header: "Limit uphill, foot", unit: "pressure", role: "result", rows: rows.map(() => foot) },
+  const slopes = ["RuleSlope", "0", "(0-RuleSlope)"];
+  const titles = ["Uphill", "Level", "Downhill"];
+  const sprinklers = {
+    header: "Sprinkler",
+    role: "result",
+    format: "0",
+    rows: rows.map((_, i) => `=MAX(1, ROUND(${i}/${PLACES - 1}*Heads, 0))`),
+  } as const;
+  page.table("A", [
+    sprinklers,
+    ...slopes.map((slope, i) => ({
+      header: titles[i],
+      unit: "pressure" as const,
+      role: "result" as const,
+      rows: rows.map(
+        (at) =>
+          `=INDEX(IRRIG.LATERAL.PROFILE(${line("Heads", slope)}), A${at}+1, ${NOZZLE_PRESSURE})`,
+      ),
+    })),
   ]);
-  page.needsLines(top, 3);
-  const [x, ...series] = shown;
+  page.needsLines(top, 2);
+  page.gap();
+  page.heading("Room left to the limit: below 0 the line varies too much");
+  const roomTop = page.row;
+  // The rule looks down from the highest nozzle of each line.
+  const room = (slope: string, letter: string) => {
+    const found = (row: number) =>
+      `INDEX(IRRIG.LATERAL.SUMMARY(${line("Heads", slope)}), ${row}, 2)`;
+    return rows.map((at) => `=${letter}${at}-(${found(4)}-Limit*${found(6)})`);
+  };
+  const [x, ...series] = page.table("A", [
+    { ...sprinklers, rows: rows.map((at) => `=A${at}`) },
+    ...slopes.map((slope, i) => ({
+      header: titles[i],
+      unit: "pressure" as const,
+      role: "result" as const,
+      rows: room(slope, "BCD"[i]),
+    })),
+  ]);
+  page.needsLines(roomTop, 2);
   page.chart({
-    title: "Up and down hill, with the band that the limit allows",
+    title: "Room left to the limit, up and down hill",
     x: { range: x, title: "Sprinkler" },
-    yTitle: "Pressure",
-    series: series.map((range, i) => ({ range, titleAt: `${"BCDEF"[i]}${top}` })),
-    place: { from: `A${page.row + 1}`, to: `D${page.row + 14}` },
+    yTitle: "Room left",
+    series: series.map((range, i) => ({ range, titleAt: `${"BCD"[i]}${roomTop}` })),
+    place: { from: `A${page.row + 1}`, to: `C${page.row + 16}` },
     description:
-      "Nozzle pressure along the line uphill, level and downhill, between the edges of the band; the numbers stand in the table above.",
+      "How far each nozzle is above the lowest pressure that the limit allows, uphill, level and downhill; the numbers stand in the table above.",
   });
-  page.row += 16;
+  page.row += 18;
+  page.breakPage();
   page.heading("How many are too many, on that slope");
   const manyTop = page.row;
   const heads = Array.from({ length: 5 }, (_, i) => field.heads - 6 + 3 * i);

@@ -4,6 +4,7 @@ import type { Lesson } from "./lesson";
 
 export const bore: Lesson = {
   id: "bore",
+  longer: true,
   answer: { formula: "LessonBore", unit: "diameter" },
   write,
 };
@@ -52,6 +53,7 @@ function write(page: PageBuilder): void {
   ]);
   page.needsLines(top, 2);
   page.gap();
+  page.breakPage();
   page.heading("With the size on the tubing instead");
   const wrongTop = page.row;
   const wrong = sizes.map((_, i) => wrongTop + 1 + i);

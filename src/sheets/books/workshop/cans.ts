@@ -10,6 +10,7 @@ const CAN_LABELS = 3;
 
 export const cans: Lesson = {
   id: "cans",
+  longer: true,
   widths: CAN_COLUMNS,
   labelColumns: CAN_LABELS,
   answer: { formula: "CanDU" },

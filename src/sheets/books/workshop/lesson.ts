@@ -17,6 +17,8 @@ export interface Lesson {
   readonly widths?: readonly number[];
   /** Of the columns, those that a label takes. */
   readonly labelColumns?: number;
+  /** More than one page of paper. */
+  readonly longer?: true;
   /** What the guess is held against. */
   readonly answer: { readonly formula: string; readonly unit?: UnitOf };
   write(page: PageBuilder, field: Field): void;
@@ -36,7 +38,7 @@ export function lessonPage(lesson: Lesson, field: Field): PagePlan {
     purpose: said.question,
     widths,
     landscape: true,
-    onePage: true,
+    ...(lesson.longer === undefined && { onePage: true }),
     write: (page) => {
       guess(page, number, said, answer, labelColumns, widths.length - labelColumns - 2);
       lesson.write(page, field);
@@ -66,7 +68,10 @@ function guess(
     allowed: optional(amount(-1000000, 1000000)),
     ...(answer.unit !== undefined && { unit: answer.unit }),
   });
-  page.needsLines(block.row - 1, Math.ceil(said.guess.length / page.width(0, labelColumns)));
+  page.needsLines(
+    block.row - 1,
+    Math.ceil(said.guess.length / (0.85 * page.width(0, labelColumns))),
+  );
   block.mark(
     "Your guess",
     `=IF(${name}="", "Type your guess, then look below.", IF(ABS(${name}-${answer.formula})<=${GUESSED_WITHIN}*ABS(${answer.formula}), "OK", IF(${name}<${answer.formula}, "${quoted("It is more: look below.")}", "${quoted("It is less: look below.")}")))`,

@@ -6,6 +6,9 @@ export const sizes: Lesson = { id: "sizes", answer: { formula: "LessonChangeover
 
 const PLACES = 8;
 
+/** Column of the profile. */
+const NOZZLE_PRESSURE = 6;
+
 function write(page: PageBuilder): void {
   const steps = page.block("A", 1);
   steps.heading("Base's line: which segments in the larger tubing");
@@ -66,7 +69,10 @@ function write(page: PageBuilder): void {
   const picture = page.row;
   const rows = Array.from({ length: PLACES }, (_, i) => picture + 1 + i);
   const along = (tubing: string) =>
-    rows.map((at) => `=IRRIG.LATERAL.PRESSURE(A${at}, ${LINE.replace("Tubing", tubing)})`);
+    rows.map(
+      (at) =>
+        `=INDEX(IRRIG.LATERAL.PROFILE(${LINE.replace("Tubing", tubing)}), A${at}+1, ${NOZZLE_PRESSURE})`,
+    );
   const [x, ...series] = page.table("A", [
     {
       header: "Sprinkler",
