@@ -24,7 +24,7 @@ const ROWS = wholeNumber(2, 5000);
  * @remarks Everything lies in a square from 0 to the frame's second corner, north up: with a square plot area both axes have one scale. Lines are one comb, near end, last head, back, next near end: the strokes that join near ends are no pipe. Feeders are straight, to the nearest hydrant. Columns have no gaps, because hosts draw those differently: what is not there lies on the frame's first corner. A drawing is no survey.
  * @source Plane geometry.
  * @errors #VALUE! for a blank or wrong table, corners that bound no field, or fewer rows than a column needs; it says how many.
- * @cautions overhead wires, buried lines, roads and buildings
+ * @cautions plan on the ground, overhead wires, buried lines, roads and buildings, pressure
  * @task how do I draw the plan of the field?
  * @example =IRRIG.PLAN.DRAWING({1,1,1,22.5,22.5,25;1,1,2,67.5,67.5,25;2,1,1,22.5,22.5,75;2,1,2,67.5,67.5,75}, {0,0;90,0;90,100;0,100}, 1, {0,50}, {80,95,4}, 40)
  */
