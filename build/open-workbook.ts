@@ -216,7 +216,10 @@ class Book implements OpenWorkbook {
       const { cell } = linked;
       if (cell.role !== "input" || cell.allowed === undefined) continue;
       const label = cell.label ?? this.wordsBeside(linked);
-      const fault = faultOf(label, cell.allowed, this.read(linked));
+      const fault = faultOf(label, cell.allowed, this.read(linked), (name) => {
+        const other = this.cells.find((one) => one.cell.name === name);
+        return other === undefined ? null : this.read(other);
+      });
       if (fault !== undefined) found.set(linked, fault);
     }
     return found;

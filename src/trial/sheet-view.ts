@@ -175,7 +175,7 @@ export class SheetView {
         // A value that is not on the list selects nothing, and is named.
         select.value =
           allowed.list.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? "";
-        judge(select, value, cell, hint);
+        this.judge(select, value, cell, hint);
       });
       return select;
     }
@@ -195,7 +195,7 @@ export class SheetView {
       if (input.value === written) return;
       written = input.value;
       this.values.write(place, readTyped(input.value));
-      judge(input, readTyped(input.value), cell, hint);
+      this.judge(input, readTyped(input.value), cell, hint);
     };
     input.addEventListener("input", () => {
       window.clearTimeout(waiting);
@@ -211,9 +211,27 @@ export class SheetView {
       if (document.activeElement === input && readTyped(input.value) === value) return;
       input.value = text;
       written = text;
-      judge(input, readTyped(input.value), cell, hint);
+      this.judge(input, readTyped(input.value), cell, hint);
     });
     return input;
+  }
+
+  /** Says what the cell allows when it holds something else. The functions have the last word. */
+  private judge(
+    control: HTMLInputElement | HTMLSelectElement,
+    value: CellValue,
+    { allowed, label, note = "" }: SheetCell,
+    hint?: HTMLElement,
+  ): void {
+    if (allowed === undefined) return;
+    const fault = faultOf(label ?? "It", allowed, value, (name) => {
+      const other = this.page.cells.find((cell) => cell.name === name);
+      return other === undefined ? null : this.values.read(this.place(other)).value;
+    });
+    control.setAttribute("aria-invalid", String(fault !== undefined));
+    // In a table there is no room for a sentence beside each input.
+    if (hint === undefined) control.title = fault ?? "";
+    else hint.textContent = fault ?? note;
   }
 
   /** Tables side by side share their heading; it is said once. */
@@ -520,19 +538,4 @@ function isBlank(value: CellValue): boolean {
 function choiceValue(choice: string, { value }: SheetCell): CellValue {
   if (choice === "") return null;
   return typeof value === "boolean" ? choice === "TRUE" : choice;
-}
-
-/** Says what the cell allows when it holds something else. The functions have the last word. */
-function judge(
-  control: HTMLInputElement | HTMLSelectElement,
-  value: CellValue,
-  { allowed, label, note = "" }: SheetCell,
-  hint?: HTMLElement,
-): void {
-  if (allowed === undefined) return;
-  const fault = faultOf(label ?? "It", allowed, value);
-  control.setAttribute("aria-invalid", String(fault !== undefined));
-  // In a table there is no room for a sentence beside each input.
-  if (hint === undefined) control.title = fault ?? "";
-  else hint.textContent = fault ?? note;
 }

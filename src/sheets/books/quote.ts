@@ -44,7 +44,7 @@ function quotePage(field: Field): PagePlan {
   return {
     name: "Quote",
     title: { text: "Quote", formula: '="Quote: movable sprinkler lines for "&FieldName' },
-    widths: [46, 11, 9, 13, 15],
+    widths: [52, 14, 12, 19, 23],
     onePage: true,
     write: (page) => customersPage(page, field),
   };
@@ -92,7 +92,12 @@ function customersPage(page: PageBuilder, field: Field): void {
   page.row = totals + 6;
   const own = page.row + 1;
   page.table("A", [
-    { header: "Besides the lines", role: "label", span: 4, rows: [...OWN_LINES] },
+    {
+      header: "Besides the table below, tax included",
+      role: "label",
+      span: 4,
+      rows: [...OWN_LINES],
+    },
     {
       header: "Amount",
       role: "input",

@@ -14,7 +14,7 @@ import {
 import { namesPage } from "../parts/names";
 
 /** Two grids side by side, five columns each beside their first. */
-const COLUMNS = [13, 10, 10, 10, 10, 10, 4, 13, 10, 10, 10, 10, 10];
+const COLUMNS = [13, 12, 12, 12, 12, 12, 4, 13, 12, 12, 12, 12, 12];
 const STEPS = 5;
 
 export const spacingWhatIf = workbook({
@@ -125,7 +125,7 @@ function spacings(page: PageBuilder, field: Field): void {
       rows: rows.map((i) => `=IRRIG.LATERAL.INLET(Lowest, ${line(i)})`),
     },
     {
-      header: "Each sprinkler",
+      header: "Head flow",
       unit: "headFlow",
       role: "result",
       rows: rows.map((i) => `=IRRIG.LATERAL.FLOW(C${row(i)}, ${line(i)})/B${row(i)}`),

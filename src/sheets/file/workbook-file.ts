@@ -8,8 +8,9 @@ import type {
   WriteSheet,
 } from "hucre";
 import { readAddress, readRange, writeAddress } from "../kit/address";
-import type { Allowed, Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
+import type { Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
 import { fillingCells } from "../kit/filling";
+import { limitText } from "../kit/limits";
 import { Lists, LISTS_SHEET } from "../kit/lists";
 import { MARGINS, PAPERS, printedParts, rowHeights } from "../kit/print";
 import { absolute } from "../kit/reference";
@@ -410,9 +411,12 @@ function validation(cell: SheetCell, lists: Lists): DataValidation[] {
       type: allowed.whole === true ? "whole" : "decimal",
       operator: "between",
       formula1: String(allowed.low),
-      formula2: String(allowed.high),
+      formula2:
+        allowed.atMost === undefined
+          ? String(allowed.high)
+          : `MIN(${allowed.high},${allowed.atMost.name})`,
       errorTitle: "Out of range",
-      errorMessage: limitText(allowed),
+      errorMessage: `Type ${limitText(allowed)}.`,
     },
   ];
 }
@@ -424,10 +428,6 @@ function listSource(
   const source = lists.source(entries);
   if ("typed" in source) return { values: [...entries] };
   return { formula1: absolute(LISTS_SHEET, source.range) };
-}
-
-function limitText({ low, high, whole }: Extract<Allowed, { low: number }>): string {
-  return `${whole === true ? "A whole number" : "A number"} from ${low} to ${high}.`;
 }
 
 function rules(page: Page): ConditionalRule[] {

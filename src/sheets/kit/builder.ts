@@ -165,7 +165,7 @@ function ifMoney(formula: string, money: true | undefined): string {
 
 /** The length of answer that there is room for, and of the line of checks with some that fail. */
 const ANSWER_CHARACTERS = 165;
-const CHECKS_CHARACTERS = 260;
+const CHECKS_CHARACTERS = 200;
 
 /** A column of labels, each with its value and unit to the right, written from the top down. */
 export class Block {
@@ -423,6 +423,9 @@ export class PageBuilder {
       this.needsLines(row, Math.ceil(header / (HEADER_FILL * width)));
       part.rows.forEach((content, i) => {
         const named = rowLabel(i);
+        if (isWords(part.role) && typeof content === "string" && !content.startsWith("=")) {
+          this.needsLines(row + 1 + i, Math.ceil(content.length / width));
+        }
         this.put(at, row + 1 + i, {
           role: part.role,
           ...contentOf(content, part.money),
@@ -561,6 +564,10 @@ export class PageBuilder {
       ...(this.subjects.length > 0 && { cautions: this.subjects }),
     };
   }
+}
+
+function isWords(role: TableColumn["role"]): boolean {
+  return role === "text" || role === "label";
 }
 
 function contentOf(

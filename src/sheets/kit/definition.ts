@@ -88,8 +88,8 @@ export type Allowed = (
       readonly low: number;
       readonly high: number;
       readonly whole?: boolean;
-      /** The name of another input that it must not exceed. */
-      readonly atMost?: string;
+      /** Another input that it must not exceed: its name, and what it is in words. */
+      readonly atMost?: { readonly name: string; readonly words: string };
       /** A text that may stand in the number's place. */
       readonly orText?: string;
     }

@@ -10,23 +10,33 @@ export function limitText(allowed: Allowed): string {
     return `one of the list: ${some.join(", ")}${blank}`;
   }
   const kind = allowed.whole === true ? "a whole number" : "a number";
-  const most = allowed.atMost === undefined ? "" : `, at most ${allowed.atMost}`;
+  const most = allowed.atMost === undefined ? "" : `, at most ${allowed.atMost.words}`;
   const text = allowed.orText === undefined ? "" : `, or ${allowed.orText}`;
   return `${kind} from ${allowed.low} to ${allowed.high}${most}${text}${blank}`;
 }
 
-/** What is wrong with a value, or undefined: the sentence that the workbook's own formula gives. */
+type CellContent = string | number | boolean | null;
+
+/**
+ * What is wrong with a value, or undefined: the sentence that the workbook's own formula gives. The
+ * other inputs are read by name, where a limit depends on one.
+ */
 export function faultOf(
   label: string,
   allowed: Allowed,
-  value: string | number | boolean | null,
+  value: CellContent,
+  valueOf: (name: string) => CellContent,
 ): string | undefined {
   const isBlank = value === null || value === "";
-  if (isBlank ? allowed.optional === true : holds(allowed, value)) return undefined;
+  if (isBlank ? allowed.optional === true : holds(allowed, value, valueOf)) return undefined;
   return `${label} must be ${limitText(allowed)}; got ${isBlank ? "a blank" : String(value)}.`;
 }
 
-function holds(allowed: Allowed, value: string | number | boolean): boolean {
+function holds(
+  allowed: Allowed,
+  value: string | number | boolean,
+  valueOf: (name: string) => CellContent,
+): boolean {
   if ("text" in allowed) return true;
   if ("list" in allowed) {
     return allowed.list.some((choice) => choice.toLowerCase() === String(value).toLowerCase());
@@ -34,8 +44,15 @@ function holds(allowed: Allowed, value: string | number | boolean): boolean {
   if (typeof value !== "number") {
     return String(value).toLowerCase() === allowed.orText?.toLowerCase();
   }
-  const { low, high, whole } = allowed;
-  return value >= low && value <= high && (whole !== true || Number.isInteger(value));
+  const { low, high, whole, atMost } = allowed;
+  const most = atMost === undefined ? high : valueOf(atMost.name);
+  return (
+    value >= low &&
+    value <= high &&
+    (whole !== true || Number.isInteger(value)) &&
+    // What is no number has a fault of its own.
+    (typeof most !== "number" || value <= most)
+  );
 }
 
 /**
@@ -73,7 +90,7 @@ function condition(at: string, allowed: Allowed): string {
     `${at}>=${allowed.low}`,
     `${at}<=${allowed.high}`,
     ...(allowed.whole === true ? [`${at}=INT(${at})`] : []),
-    ...(allowed.atMost === undefined ? [] : [`${at}<=${allowed.atMost}`]),
+    ...(allowed.atMost === undefined ? [] : [`${at}<=${allowed.atMost.name}`]),
   ];
   const number = `IF(ISNUMBER(${at}), AND(${tests.join(", ")}), FALSE)`;
   return allowed.orText === undefined ? number : `OR(${at}="${quoted(allowed.orText)}", ${number})`;

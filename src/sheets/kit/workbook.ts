@@ -40,6 +40,9 @@ export const CHECKS_QUESTION = "Does the plan hold?";
 /** Conditions that one formula may nest; hosts allow 64. */
 const NESTED = 50;
 
+/** Rows of a table of inputs: one that is longer would be printed too small to read. */
+const TABLE_ROWS = 40;
+
 /**
  * A ready-made sheet from its pages. Each gets its title, stays frozen below it; the first opens with
  * the line of checks and the answers; behind them come the page that lists checks and limits, and the
@@ -107,7 +110,7 @@ function placed(pages: readonly Page[], role: SheetCell["role"]): Placed[] {
 function checksPage(pages: readonly Page[], system: UnitSystem): Page {
   const checks = placed(pages, "check");
   const inputs = placed(pages, "input");
-  const page = new PageBuilder("Checks", system, [62, 14, 44, 70]);
+  const page = new PageBuilder("Checks", system, [54, 12, 28, 50]);
   page.title("Checks and limits");
   page.freeze();
   page.purpose(
@@ -116,7 +119,7 @@ function checksPage(pages: readonly Page[], system: UnitSystem): Page {
   page.gap();
   page.heading("In short");
   const short = page.row;
-  page.row += 2;
+  page.row += 2 + Math.ceil(inputs.length / NESTED);
   page.gap();
 
   let results = "";
@@ -135,13 +138,46 @@ function checksPage(pages: readonly Page[], system: UnitSystem): Page {
     page.gap();
   }
 
-  page.heading("Inputs and what they allow");
-  const [, , , verdicts] = page.table("A", [
+  const faults: string[] = [];
+  for (const { name } of pages) {
+    const here = inputs.filter((input) => input.page === name);
+    for (const [i, part] of inParts(here, TABLE_ROWS).entries()) {
+      const from = i * TABLE_ROWS + 1;
+      const which = here.length > TABLE_ROWS ? `, ${from} to ${from + part.length - 1}` : "";
+      page.heading(`Inputs of the page ${name}${which}`);
+      faults.push(...inputTable(page, part));
+      page.gap();
+    }
+  }
+
+  page.row = short;
+  const summary = page.block("A", 1);
+  summary.row += 2;
+  const parts = inParts(faults, NESTED).map((chunk, i) => {
+    const from = i * NESTED + 1;
+    return summary.mark(`Inputs ${from} to ${from + chunk.length - 1}`, `=${firstNot(chunk)}`, 1);
+  });
+  summary.row = short;
+  summary.sentence("All inputs", `=${firstNot(parts)}`, 1);
+  page.nameRange(INPUT_FAULT, `B${short}`);
+  summary.sentence(
+    "All checks",
+    `=${checkLine(checks, results === "" ? [] : cellsOf(results))}`,
+    1,
+  );
+  page.nameRange("CheckLine", `B${short + 1}`);
+  page.needsLines(short + 1, 3);
+  return page.build();
+}
+
+/** Each input with what it allows; gives the addresses of the verdicts. */
+function inputTable(page: PageBuilder, inputs: readonly Placed[]): string[] {
+  const [, , verdicts] = page.table("A", [
     { header: "Input", role: "label", rows: inputs.map(({ cell }) => `'${labelOf(cell)}`) },
-    { header: "Page", role: "text", rows: inputs.map(({ page: name }) => `'${name}`) },
     {
       header: "Allowed",
       role: "text",
+      span: 2,
       rows: inputs.map(({ cell }) => `'${limitText(limitsOf(cell))}`),
     },
     {
@@ -152,25 +188,13 @@ function checksPage(pages: readonly Page[], system: UnitSystem): Page {
       ),
     },
   ]);
-  const faults = cellsOf(verdicts);
-  const chunks = Array.from({ length: Math.ceil(faults.length / NESTED) }, (_, i) =>
-    faults.slice(i * NESTED, (i + 1) * NESTED),
-  );
-  page.gap();
-  const first = page.block("A", 1);
-  const parts = chunks.map((chunk, i) =>
-    first.result(`First outside its limits, part ${i + 1}`, `=${firstNot(chunk)}`),
-  );
-  page.below(first);
+  return cellsOf(verdicts);
+}
 
-  page.row = short;
-  const summary = page.block("A", 1);
-  summary.sentence("Inputs", `=${firstNot(parts)}`, 1);
-  page.nameRange(INPUT_FAULT, `B${short}`);
-  summary.sentence("Checks", `=${checkLine(checks, results === "" ? [] : cellsOf(results))}`, 1);
-  page.nameRange("CheckLine", `B${short + 1}`);
-  page.needsLines(short + 1, 3);
-  return page.build();
+function inParts<T>(all: readonly T[], most: number): T[][] {
+  return Array.from({ length: Math.ceil(all.length / most) }, (_, i) =>
+    all.slice(i * most, (i + 1) * most),
+  );
 }
 
 function labelOf({ label, at }: SheetCell): string {

@@ -14,26 +14,31 @@ import { planChecks, setCheck } from "./plan-checks";
 import { SET_TOO_LONG } from "./sentences";
 import { MOST_LINES, pipesAndCurve, supplyInputs, supplyResults } from "./supply";
 
-/** Eleven like columns: blocks of label, value and unit at A and G, and the ten of a profile. */
-export const COLUMNS: readonly number[] = new Array<number>(11).fill(12);
+/**
+ * Eleven columns: blocks of label, value and unit at A and G, and the eleven of a profile. The last
+ * takes the longest unit whole.
+ */
+export const COLUMNS: readonly number[] = [...new Array<number>(10).fill(12), 17];
 
 /**
  * The line, the field, the water and the pump: what is given on the left, the results on the right,
  * the checks below. The line layout opens with them; other workbooks keep them on a page of their own.
  */
 export function lineBlocks(page: PageBuilder, field: Field): void {
+  const line = page.block("A");
+  workbookInputs(line, field);
+  line.gap();
+  lineInputs(line, field);
+  const runs = page.block("G");
+  runs.heading("Results: the line");
+  lineResults(runs, "planned");
+  page.below(line, runs);
+
+  // Side by side, so that a page of paper ends between the two and not within one.
   const given = page.block("A");
-  workbookInputs(given, field);
-  given.gap();
-  lineInputs(given, field);
-  given.gap();
   given.heading("The field and the day");
   fieldInputs(given, field);
-
   const found = page.block("G");
-  found.heading("Results: the line");
-  lineResults(found, "planned");
-  found.gap();
   found.heading("Results: the ground");
   found.result("Application rate", "=IRRIG.APPLICATION.RATE(HeadFlow, Spacing, Move, Units)", {
     name: "Rate",
@@ -108,7 +113,7 @@ export function basePage(field: Field, name: string, purpose: string): PagePlan 
 }
 
 export const OFFICER_QUESTION = "How evenly does it water, and how much energy does it take?";
-export const OFFICER_ANSWER = `="Uniformity (CU) "&FIXED(LineCU, 2)&" along the line; pressure varies by "&FIXED(100*Variation, 1)&"%, the limit is "&FIXED(100*Limit, 0)&"%. Energy: "&FIXED(Energy, 1)&" kWh "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&"."`;
+export const OFFICER_ANSWER = `="Uniformity (CU) "&FIXED(LineCU, 2)&" along the line; pressure varies by "&FIXED(100*Variation, 1)&"%, the limit is "&FIXED(100*Limit, 0)&"%. "&IFNA("Energy: "&FIXED(Energy, 1)&" kWh "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".", "No energy: the pump's curve ends below the flow of all lines.")`;
 
 export const GROWER_QUESTION = "How many hours, when do I move, what should the far gauge read?";
 
@@ -154,9 +159,9 @@ export function lineResults(block: Block, inlet: "planned" | "as the pump gives 
     unit: "headFlow",
   });
   block.result("Lowest pressure at a nozzle", row(2), { name: "LeastPressure", unit: "pressure" });
-  block.result("at sprinkler", row(3), { format: "0" });
+  block.result("Sprinkler with the lowest pressure", row(3), { format: "0" });
   block.result("Highest pressure at a nozzle", row(4), { name: "MostPressure", unit: "pressure" });
-  block.result("at sprinkler", row(5), { format: "0" });
+  block.result("Sprinkler with the highest pressure", row(5), { format: "0" });
   block.result("Average pressure at a nozzle", row(6), { name: "MeanPressure", unit: "pressure" });
   block.result("Pressure varies by", row(7), { name: "Variation", format: "0.0%" });
   block.result("Flow varies by", row(8), { name: "FlowVariation", format: "0.0%" });

@@ -39,7 +39,7 @@ export function lineInputs(block: Block, field: Field): void {
   block.input("Sprinklers on the line", field.heads, { name: "Heads", allowed: wholeHeads });
   block.input("Segments in the larger tubing", field.largeSegments, {
     name: "Changeover",
-    allowed: { ...wholeHeads, atMost: "Heads" },
+    allowed: { ...wholeHeads, atMost: { name: "Heads", words: "the number of sprinklers" } },
     note: "From the inlet on; the rest is in the smaller. As many as sprinklers: one size all the way.",
   });
   block.input("Sprinkler spacing", field.spacing, {
