@@ -2,7 +2,7 @@ import { rename, toScreen } from "../formula-text/dialect";
 import type { NamedRange, Page, SheetCell, UnitSystem } from "../sheets/kit/definition";
 import { columnLetters, readAddress, writeAddress } from "../sheets/kit/address";
 import { Lists, LISTS_SHEET } from "../sheets/kit/lists";
-import { BODY_SIZE, FONT, looks, MONOSPACED, palette, seriesColours } from "../sheets/kit/look";
+import { BODY_SIZE, FONT, lookOf, MONOSPACED, palette, seriesColours } from "../sheets/kit/look";
 import { columnPoints, printedParts, rowHeights } from "../sheets/kit/print";
 import { absolute } from "../sheets/kit/reference";
 import { lookRules } from "../sheets/kit/rules";
@@ -183,7 +183,7 @@ function formatsOf(cell: SheetCell): { range: string; code: string }[] {
 }
 
 function prepareLook(cell: SheetCell): PreparedLook {
-  const look = looks[cell.role];
+  const look = lookOf(cell, cell.value);
   return {
     size: look.size ?? BODY_SIZE,
     bold: look.bold ?? false,

@@ -2,7 +2,7 @@ import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } fro
 import { readAddress, readRange } from "../sheets/kit/address";
 import type { Page, SheetCell } from "../sheets/kit/definition";
 import { toScreen } from "../formula-text/dialect";
-import { BODY_SIZE, looks, type Look } from "../sheets/kit/look";
+import { BODY_SIZE, type Look, lookOf, looks } from "../sheets/kit/look";
 import type { CellValue } from "../screen/host";
 import { typedKey } from "./sheet-values";
 import {
@@ -187,7 +187,7 @@ function dressSpill(
 }
 
 function styleOf(cell: SheetCell): IStyleData {
-  return style(looks[cell.role], cell.format);
+  return style(lookOf(cell, cell.value), cell.format);
 }
 
 function style(look: Look, format?: string): IStyleData {

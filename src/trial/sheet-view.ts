@@ -248,8 +248,8 @@ export class SheetView {
       "tr",
       {},
       ...table.headers.map((cell, column) => {
-        const isText = table.rows[0]?.[column]?.role === "formulaText";
-        return this.live(make("th", { scope: "col", class: isText ? "as-text" : undefined }), cell);
+        const below = table.rows[0]?.[column]?.role;
+        return this.live(make("th", { scope: "col", class: tableClass(below) }), cell);
       }),
     );
     const rows = table.rows.map((cells) =>
@@ -258,8 +258,10 @@ export class SheetView {
         {},
         ...cells.map((cell, column) => {
           const isRowHeader = cell?.role === "label" || cell?.role === "header";
-          if (isRowHeader && column === 0) return this.live(make("th", { scope: "row" }), cell);
-          const td = make("td", { class: cell?.role === "formulaText" ? "as-text" : undefined });
+          if (isRowHeader && column === 0) {
+            return this.live(make("th", { scope: "row", class: tableClass(cell.role) }), cell);
+          }
+          const td = make("td", { class: tableClass(cell?.role) });
           if (cell === undefined) return td;
           if (cell.role !== "input") return this.live(td, cell);
           td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
@@ -538,4 +540,10 @@ function isBlank(value: CellValue): boolean {
 function choiceValue(choice: string, { value }: SheetCell): CellValue {
   if (choice === "") return null;
   return typeof value === "boolean" ? choice === "TRUE" : choice;
+}
+
+/** Words are read from the left and may wrap, numbers stand at the right. */
+function tableClass(role: SheetCell["role"] | undefined): string | undefined {
+  if (role === "formulaText") return "as-text";
+  return role === "label" || role === "text" || role === "sentence" ? "words" : undefined;
 }

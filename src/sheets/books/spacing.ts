@@ -80,7 +80,7 @@ function spacings(page: PageBuilder, field: Field): void {
     given.input(label, value, { name, unit: "length", allowed: amount(1, 500) });
   }
   const money = page.block("H");
-  money.heading("Their cost");
+  money.heading("Prices");
   money.input("Days to cover the field", field.days, {
     name: "RotationDays",
     allowed: { low: 1, high: 60, whole: true },
@@ -113,7 +113,7 @@ function spacings(page: PageBuilder, field: Field): void {
       rows: steps("LeastSpacing", "SpacingStep"),
     },
     {
-      header: "Heads",
+      header: "Sprinklers",
       role: "result",
       format: "0",
       rows: rows.map((i) => `=IRRIG.LATERAL.HEADS(LineLength, A${row(i)})`),
@@ -125,7 +125,7 @@ function spacings(page: PageBuilder, field: Field): void {
       rows: rows.map((i) => `=IRRIG.LATERAL.INLET(Lowest, ${line(i)})`),
     },
     {
-      header: "Head flow",
+      header: "Sprinkler flow",
       unit: "headFlow",
       role: "result",
       rows: rows.map((i) => `=IRRIG.LATERAL.FLOW(C${row(i)}, ${line(i)})/B${row(i)}`),
@@ -198,7 +198,7 @@ function spacings(page: PageBuilder, field: Field): void {
     formula: (r, c) => `=IF(${hours(r, c)}+MoveHours>DayHours, "none", ${lines(r, c)})`,
   });
   page.gap();
-  page.heading("Cost of the lines: heads and tubing");
+  page.heading("Cost of the lines: sprinklers and tubing");
   const thirdRow = page.row;
   const costs = page.grid("A", "Cost", down, across, {
     role: "result",
@@ -294,7 +294,7 @@ function pressures(page: PageBuilder, field: Field): void {
   );
   page.needsLines(top, 2);
   const laidOut = cellIn(sizes, SIZES, 0);
-  page.put(8, readRange(laidOut).row + 1, { role: "label", value: "as on Base" });
+  page.put(8, readRange(laidOut).row + 1, { role: "label", value: "As on Base" });
   page.row = Math.max(page.row, top + STEPS + 1);
   page.gap();
 

@@ -17,7 +17,16 @@ import { absolute } from "../kit/reference";
 import { lookRules } from "../kit/rules";
 import { printedColumns, unmerged } from "../kit/unmerged";
 import { toFile, toScreen } from "../../formula-text/dialect";
-import { BODY_SIZE, FONT, type Look, looks, MONOSPACED, palette, seriesColours } from "../kit/look";
+import {
+  BODY_SIZE,
+  FONT,
+  type Look,
+  lookOf,
+  looks,
+  MONOSPACED,
+  palette,
+  seriesColours,
+} from "../kit/look";
 
 export type Value = string | number | boolean | null;
 
@@ -293,15 +302,6 @@ function spilledLook(header: boolean, inside: boolean, firstValue: Value): Look 
     typeof firstValue === "string" ? { align: "left", indent: 1 } : { align: "right" };
   if (!header) return { ...looks.result, ...place };
   return inside ? { ...looks.header, ...place } : {};
-}
-
-/** What an input holds changes its look: text over several cells reads from the left. */
-function lookOf({ role, span }: SheetCell, value: Value): Look {
-  const look = looks[role];
-  if (role === "input" && typeof value === "string" && span !== undefined) {
-    return { ...look, align: "left", wrap: true };
-  }
-  return look;
 }
 
 /** A formula that stands there as text has this build's names in it too. */

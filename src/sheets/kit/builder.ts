@@ -582,5 +582,9 @@ function contentOf(
 
 function headerText(column: TableColumn): Pick<SheetCell, "value" | "formula"> {
   if (column.unit === undefined) return { value: column.header };
+  // "Price per ft": the unit goes on with the words.
+  if (column.header.endsWith(" per")) {
+    return { formula: `="${quoted(column.header)} "&${unitText(column.unit)}` };
+  }
   return { formula: `="${quoted(column.header)} ("&${unitText(column.unit)}&")"` };
 }

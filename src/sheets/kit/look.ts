@@ -1,4 +1,4 @@
-import type { Role } from "./definition";
+import type { Role, SheetCell } from "./definition";
 
 /** How a role looks, in a workbook file, on the trial page and in the open workbook alike. */
 export interface Look {
@@ -80,3 +80,12 @@ export function verdictLook(text: string): Look {
 
 /** Colours of a chart's series, told apart by lightness and by their markers too. */
 export const seriesColours = [palette.moss, palette.heather, palette.clay] as const;
+
+/** What an input holds changes its look: text over several cells reads from the left. */
+export function lookOf({ role, span }: Pick<SheetCell, "role" | "span">, value: unknown): Look {
+  const look = looks[role];
+  if (role === "input" && typeof value === "string" && span !== undefined) {
+    return { ...look, align: "left", wrap: true };
+  }
+  return look;
+}

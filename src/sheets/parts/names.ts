@@ -33,7 +33,7 @@ function ownNames(system: UnitSystem): OwnName[] {
       name: "MyHours",
       formula:
         "=LAMBDA(depth, flow, spacing, move, IRRIG.SET.TIME(depth, IRRIG.APPLICATION.RATE(flow, spacing, move, Units), 0.75))",
-      says: "Hours for a net depth from the flow of a head, with your own efficiency fixed at 0.75.",
+      says: "Hours for a net depth from the flow of a sprinkler, with your own efficiency fixed at 0.75.",
       use: us ? "=MyHours(1, 4.1, 45, 50)" : "=MyHours(25, 0.93, 14, 15)",
       format: "0.0",
     },
