@@ -1,7 +1,7 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
 import { BUILD_DATE } from "./settings";
-import { type FileParts, mendChart } from "../src/sheets/file/workbook-file";
+import { type FileParts, mendChart, squareFrame } from "../src/sheets/file/workbook-file";
 
 const APPLICATION = "Fieldsum";
 
@@ -52,6 +52,10 @@ const mends: readonly {
   {
     matches: /^xl\/charts\/chart\d+\.xml$/,
     mend: (xml, { chartValues }) => mendChart(xml, chartValues),
+  },
+  {
+    matches: /^xl\/drawings\/drawing\d+\.xml$/,
+    mend: (xml, { frames }) => squareFrame(xml, frames),
   },
   // The size of a font stands before its colour.
   {
