@@ -16,6 +16,7 @@ export type CautionSubject =
   | "backflow"
   | "treated water"
   | "buried lines"
+  | "plan on the ground"
   | "flushing"
   | "drilling"
   | "rolls and ice"
@@ -150,6 +151,18 @@ export const cautions: Readonly<Record<CautionSubject, Caution>> = {
       "Positions computed here are for laying out a field. They are no property survey and know nothing of what is buried.",
       "Mark stakes and flags so that people, mowers and livestock see them, and take them up afterwards.",
       "A trench can cave in without warning. Never enter one deeper than the local code allows without shoring or sloped sides; keep soil piles and machines back from its edge.",
+    ],
+  },
+  "plan on the ground": {
+    title: "A plan is no survey",
+    brief:
+      "A plan is no survey: walk it, have buried lines located, look up for wires, and check the pressure at the lowest corner.",
+    points: [
+      "A plan is drawn from the corners, heights and obstacles that were typed, and is no survey. Walk every line before anything is bought, dug or staked; boundaries, easements and rights of way are for a licensed surveyor.",
+      "It shows no buried line and no overhead wire. Have buried lines located first, in the United States by calling 811, and keep pipe, risers and spray away from wires.",
+      "The highest pressure stands at the lowest corner with every valve shut. Compare that static pressure, and the surge on top of it, with the rating of the weakest part.",
+      "Water is thrown beyond the edge where lines lie near it, and wind carries it farther: keep it off roads, neighbors, buildings and anything electric.",
+      "Local codes, the manufacturers' instructions and licensed practice go before anything drawn or computed here.",
     ],
   },
   flushing: {

@@ -78,6 +78,15 @@ const due: readonly (readonly [CautionSubject, readonly RegExp[]])[] = [
   ["rolls and ice", [/straps one at a time.* to the side/, /springs?\b/, /may hold ice/]],
   ["lightning", [/30 minutes after the last thunder/]],
   ["buried lines", [/in the United States call 811 first, elsewhere the local locating service/]],
+  [
+    "plan on the ground",
+    [
+      /is no survey/,
+      /no buried line and no overhead wire/,
+      /lowest corner with every valve shut.*static pressure/,
+      /beyond the edge.*roads, neighbors/,
+    ],
+  ],
   ["fuel", [/Fuel gas.* licensed gas technician/]],
   ["compressed air", [/do not drain by gravity.* qualified contractor with low-pressure air/]],
   [

@@ -1,6 +1,7 @@
 import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import { inletFor } from "../solver/find-inlet";
 import { firstHeads, type Line } from "../solver/line";
+import { greatestSpeed } from "../solver/line-limits";
 import { solveLine } from "../solver/solve-line";
 import { spreadOf } from "../solver/spread";
 import { type Cell } from "./cell";
@@ -37,6 +38,7 @@ export function solvedRuns(cells: RunsCells): Spill {
     { header: "highest nozzle pressure", unit: pressure },
     { header: "highest line pressure", unit: pressure },
     { header: "pressure variation" },
+    { header: "greatest speed", unit: u.speed.unit },
   ];
   const body = runs.map((run) => {
     const laid = onItsGround(u, line, run, firstFromTable);
@@ -53,6 +55,7 @@ export function solvedRuns(cells: RunsCells): Spill {
       u.pressure.give(Math.max(inlet, ...solved.linePressure)),
       // A run that is dry all along has no average to vary from.
       Number.isNaN(nozzle.variation) ? "" : nozzle.variation,
+      u.speed.give(greatestSpeed(solved)),
     ];
     return target === undefined ? row : [...row, u.pressure.give(inletOf(laid, target, run))];
   });

@@ -19,6 +19,8 @@ export interface PlanParts {
   readonly change?: number;
   readonly hydrants: readonly Point[];
   readonly obstacles: readonly Obstacle[];
+  /** Side that the square is scaled to, in units of its own; its length in the field unless given. */
+  readonly side?: number;
 }
 
 /** One series of a chart: points to be joined, or marked, in their order. */
@@ -58,7 +60,8 @@ export function planDrawing(parts: PlanParts, rows: number): Series[] {
     { name: "frame", points: [] },
     { name: "lines apart", points: dottedLines(apart, rows) },
   ];
-  const { shift, side } = squareAround(series.flatMap(({ points }) => points));
+  const all = series.flatMap(({ points }) => points);
+  const { shift, side } = squareAround(all, parts.side);
   const corner = { x: 0, y: 0 };
   return series.map(({ name, points }) => {
     if (points.length > rows) {
@@ -159,7 +162,7 @@ function dottedLines(lines: readonly DrawnLine[], rows: number): Point[] {
   });
 }
 
-function squareAround(points: readonly Point[]) {
+function squareAround(points: readonly Point[], wanted?: number) {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { x, y } of points) {
     left = Math.min(left, x);
@@ -168,11 +171,12 @@ function squareAround(points: readonly Point[]) {
     high = Math.max(high, y);
   }
   const side = Math.max(right - left, high - low);
+  const scale = wanted === undefined ? 1 : wanted / side;
   const shift = ({ x, y }: Point): Point => ({
-    x: x - left + (side - (right - left)) / 2,
-    y: y - low + (side - (high - low)) / 2,
+    x: scale * (x - left + (side - (right - left)) / 2),
+    y: scale * (y - low + (side - (high - low)) / 2),
   });
-  return { shift, side };
+  return { shift, side: scale * side };
 }
 
 function padded(points: readonly Point[], rows: number): Point[] {

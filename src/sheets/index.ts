@@ -1,5 +1,6 @@
 import type { ReadyMadeSheet } from "./kit/definition";
 import { lineLayout } from "./books/line-layout";
+import { plan } from "./books/plan";
 import { quote } from "./books/quote";
 import { season } from "./books/season";
 import { spacingWhatIf } from "./books/spacing";
@@ -8,6 +9,7 @@ import { workshop } from "./books/workshop/index";
 /** The ready-made sheets, in the order in which screens list them. */
 export const readyMadeSheets: readonly ReadyMadeSheet[] = [
   lineLayout,
+  plan,
   quote,
   workshop,
   spacingWhatIf,

@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
-import { type FileParts, mendChart } from "./workbook-file";
+import { type FileParts, mendChart, squareFrame } from "./workbook-file";
 
 const APPLICATION = "Fieldsum";
 
@@ -64,6 +64,10 @@ const mends: readonly {
         /(<c [^>]*)t="str"([^>]*>(?:<f[^>]*\/>|<f[^>]*>[^<]*<\/f>)<v>#(?:VALUE!|N\/A|NAME\?|DIV\/0!|REF!|NUM!|NULL!|SPILL!|CALC!)<\/v>)/g,
         '$1t="e"$2',
       ),
+  },
+  {
+    matches: /^xl\/drawings\/drawing\d+\.xml$/,
+    mend: (xml, { frames }) => squareFrame(xml, frames),
   },
   // The size of a font stands before its colour.
   {

@@ -19,6 +19,8 @@ import { printedColumns, unmerged } from "../kit/unmerged";
 import { toFile, toScreen } from "../../formula-text/dialect";
 import {
   BODY_SIZE,
+  DRAWN,
+  drawnLooks,
   FONT,
   type Look,
   lookOf,
@@ -49,6 +51,8 @@ export interface FileOptions {
 export interface FileParts {
   readonly sheets: WriteSheet[];
   readonly namedRanges: NamedRange[];
+  /** Heights of the frames of drawings, points, by the description that their frame has. */
+  readonly frames: ReadonlyMap<string, number>;
   /** The values of the ranges that charts show, by the reference to them. */
   readonly chartValues: ReadonlyMap<string, readonly Value[]>;
 }
@@ -79,6 +83,7 @@ export function fileParts(
       ...(options.valuesOnly === true ? [] : names),
       ...pages.map((page) => printArea(page, options.system)),
     ],
+    frames: new Map(pages.flatMap(framesOf)),
     chartValues: new Map(pages.flatMap((page) => chartValues(page, shown))),
   };
 }
@@ -477,16 +482,18 @@ function linkedTitle(cell: string, text: string): string {
 
 /** What a chart's ranges hold, so that a viewer can draw it before anything is calculated. */
 function chartValues(page: Page, shown: ShownValues): [string, Value[]][] {
-  const ranges = (page.charts ?? []).flatMap(({ x, series }) => [
-    x.range,
-    ...series.map(({ range }) => range),
-  ]);
-  return ranges.map((range) => {
-    const { row, column, rows } = readRange(range);
-    const values = Array.from({ length: rows }, (_, down) =>
-      shown.value(page.name, row + down, column),
-    );
-    return [absolute(page.name, range), values];
+  return (page.charts ?? []).flatMap(({ x, series, page: source = page.name }) => {
+    const ranges = new Set([
+      x.range,
+      ...series.flatMap((one) => [one.range, ...(one.x === undefined ? [] : [one.x])]),
+    ]);
+    return [...ranges].map((range): [string, Value[]] => {
+      const { row, column, rows } = readRange(range);
+      const values = Array.from({ length: rows }, (_, down) =>
+        shown.value(source, row + down, column),
+      );
+      return [absolute(source, range), values];
+    });
   });
 }
 
@@ -494,6 +501,7 @@ export function mendChart(chartXml: string, values: FileParts["chartValues"]): s
   return (
     chartXml
       .replace(/<c:majorGridlines\/>/g, QUIET_GRIDLINES)
+      .replace(UNSEEN_LINE, "<a:ln><a:noFill/></a:ln>")
       // Left out, it means smooth.
       .replace(/(<\/c:yVal>)(<\/c:ser>)/g, '$1<c:smooth val="0"/>$2')
       .replace(/<c:numRef><c:f>([^<]*)<\/c:f><\/c:numRef>/g, (_, reference: string) => {
@@ -523,7 +531,103 @@ function unescaped(text: string): string {
     .replace(/&amp;/g, "&");
 }
 
+/** Shares of a drawing's frame that its square plot takes; the title is above, the legend at the right. */
+const PLOT = { left: 0.02, top: 0.07, width: 0.72, height: 0.9 };
+
+/** How wide a drawing's frame is for its height, so that its plot is square. */
+const FRAME_SHAPE = PLOT.height / PLOT.width;
+
+const EMU_PER_POINT = 12700;
+
+/**
+ * The frame of a drawing, in place of one that follows the columns' width: that depends on the font,
+ * and the plot would be square on one machine only. Rows have their height in points.
+ */
+export function squareFrame(drawingXml: string, frames: FileParts["frames"]): string {
+  const points = [...frames].find(([description]) => drawingXml.includes(`descr="${description}"`));
+  if (points === undefined) return drawingXml;
+  const height = Math.round(points[1] * EMU_PER_POINT);
+  return drawingXml
+    .replace(/<xdr:twoCellAnchor[^>]*>/, "<xdr:oneCellAnchor>")
+    .replace(
+      /<xdr:to>.*?<\/xdr:to>/s,
+      `<xdr:ext cx="${Math.round(height * FRAME_SHAPE)}" cy="${height}"/>`,
+    )
+    .replace("</xdr:twoCellAnchor>", "</xdr:oneCellAnchor>");
+}
+
+function framesOf(page: Page): [string, number][] {
+  const heights = rowHeights(page);
+  return (page.charts ?? []).flatMap(({ drawing: isDrawing, description, place }) => {
+    if (isDrawing !== true) return [];
+    const [from, to] = [readAddress(place.from).row + 1, readAddress(place.to).row + 1];
+    let sum = 0;
+    for (let row = from; row <= to; row++) sum += heights.get(row) ?? 0;
+    return [[description, sum]];
+  });
+}
+
+function drawing(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
+  const from = readAddress(chart.place.from);
+  const to = readAddress(chart.place.to);
+  const source = chart.page ?? page.name;
+  const hidden = { hidden: true, scale: { min: DRAWN.low, max: DRAWN.high } };
+  return {
+    type: "scatter",
+    scatterStyle: "lineMarker",
+    title: chart.title,
+    titleFontSize: 11,
+    titleBold: true,
+    titleColor: palette.moss,
+    altText: chart.description,
+    legend: "right",
+    legendFontSize: 8,
+    legendEntries: chart.series.flatMap(({ look }, idx) =>
+      look === "nothing" ? [{ idx, delete: true }] : [],
+    ),
+    dispBlanksAs: "gap",
+    plotAreaLayout: {
+      x: PLOT.left,
+      y: PLOT.top,
+      w: PLOT.width,
+      h: PLOT.height,
+    },
+    anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
+    series: chart.series.map(({ range, x = chart.x.range, titleAt, look = "line" }) => {
+      const { ink, line, mark } = drawnLooks[look];
+      const { row, column } = readAddress(titleAt);
+      return {
+        name: linkedTitle(
+          absolute(source, titleAt),
+          String(shown.value(source, row, column) ?? ""),
+        ),
+        categories: absolute(source, x),
+        values: absolute(source, range),
+        smooth: false,
+        color: ink,
+        stroke:
+          line === undefined
+            ? { width: UNSEEN }
+            : {
+                width: line.width,
+                dash: line.dashed === true ? ("dash" as const) : ("solid" as const),
+              },
+        marker:
+          mark === undefined
+            ? { symbol: "none" as const }
+            : { symbol: mark.shape, size: mark.size, fill: ink, line: ink },
+      };
+    }),
+    axes: { x: hidden, y: hidden },
+  };
+}
+
+/** Points; marks such a line, which mendChart takes out. */
+const UNSEEN = 0.25;
+const UNSEEN_LINE = /<a:ln w="3175">.*?<\/a:ln>/g;
+
 function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
+  if (chart.drawing === true) return drawing(page, chart, shown);
   const from = readAddress(chart.place.from);
   const to = readAddress(chart.place.to);
   const titleOf = (at: string) => {

@@ -131,6 +131,9 @@ interface GridBody {
 
 const LABEL_COLUMNS = 3;
 
+/** Rows of a title and the line under it. */
+const PRINTED_TITLE = 2;
+
 /** A unit in parentheses behind a header. */
 const UNIT_CHARACTERS = 6;
 
@@ -282,6 +285,7 @@ export class PageBuilder {
   private readonly marks: Marks[] = [];
   private readonly pageBreaks: number[] = [];
   private onePage = false;
+  private working = false;
   private subjects: readonly CautionSubject[] = [];
   private frozenRows: number | undefined;
   private lastRow = 1;
@@ -527,6 +531,11 @@ export class PageBuilder {
     this.onePage = true;
   }
 
+  /** Numbers behind another page's picture: nothing for paper. */
+  printTitleAlone(): void {
+    this.working = true;
+  }
+
   /** The next free row begins a new printed page. */
   breakPage(): void {
     this.pageBreaks.push(this.row);
@@ -552,11 +561,12 @@ export class PageBuilder {
       widths: this.widths,
       cells: this.cells,
       lines: this.lines,
-      printArea: `A1:${last}${this.lastRow}`,
+      printArea: `A1:${last}${this.working ? PRINTED_TITLE : this.lastRow}`,
       landscape: this.landscape,
       ...(this.frozenRows !== undefined && { frozenRows: this.frozenRows }),
       ...(this.pageBreaks.length > 0 && { pageBreaks: this.pageBreaks }),
       ...(this.onePage && { onePage: true }),
+      ...(this.working && { working: true as const }),
       ...(this.charts.length > 0 && { charts: this.charts }),
       ...(this.marks.length > 0 && { marks: this.marks }),
       ...(this.names.length > 0 && { names: this.names }),

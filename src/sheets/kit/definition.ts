@@ -99,12 +99,19 @@ export type Allowed = (
 /** Points joined by a line. Cells that are blank, or hold no number, are no points. */
 export interface SheetChart {
   readonly title: string;
+  /** The page that holds its ranges, where it is not the page that shows it. */
+  readonly page?: string;
+  /** A drawing: one scale both ways, no axes, each series with x of its own and its look. */
+  readonly drawing?: true;
   /** Ranges without their header, "B30:B43". */
   readonly x: { readonly range: string; readonly title: string };
   readonly series: readonly {
     readonly range: string;
+    /** Its own x, in a drawing. */
+    readonly x?: string;
     /** The cell that holds the series' title, with its unit. */
     readonly titleAt: string;
+    readonly look?: DrawnLook;
   }[];
   readonly yTitle: string;
   /** The cells it covers. */
@@ -112,6 +119,21 @@ export interface SheetChart {
   /** What the picture shows, for those who can't see it. */
   readonly description: string;
 }
+
+/** What a series of a drawing is; look.ts says how it looks. */
+export type DrawnLook =
+  | "edge"
+  | "line"
+  | "head"
+  | "change"
+  | "feeder"
+  | "hydrant"
+  | "clear"
+  | "apart"
+  | "start"
+  | "bar"
+  | "north"
+  | "nothing";
 
 /** Cells that look passed or failed by what cells of role "check" say, each by the one in its place. */
 export interface Marks {
@@ -143,6 +165,8 @@ export interface Page {
   /** Rows higher than one line: row number to number of lines. */
   readonly lines: ReadonlyMap<number, number>;
   readonly frozenRows?: number;
+  /** Numbers behind another page's picture: of such a page the title alone is printed. */
+  readonly working?: true;
   readonly landscape?: boolean;
   /** What is printed with the inputs as they stand: without the rows that spills keep free. */
   readonly printArea: string;

@@ -1,3 +1,4 @@
+import type { DrawnLook } from "./definition";
 import type { Role, SheetCell } from "./definition";
 
 /** How a role looks, in a workbook file, on the trial page and in the open workbook alike. */
@@ -89,3 +90,32 @@ export function lookOf({ role, span }: Pick<SheetCell, "role" | "span">, value: 
   }
   return look;
 }
+
+/** What both axes of a drawing show: its square from 0 to 1, and a margin. */
+export const DRAWN = { low: -0.1, high: 1.1 };
+
+/** How a series of a drawing is drawn: a line, marks, or both; nothing of either is not seen. */
+export interface SeriesLook {
+  readonly ink: string;
+  /** Points. */
+  readonly line?: { readonly width: number; readonly dashed?: true };
+  readonly mark?: {
+    readonly shape: "circle" | "square" | "diamond" | "triangle";
+    readonly size: number;
+  };
+}
+
+export const drawnLooks: Readonly<Record<DrawnLook, SeriesLook>> = {
+  edge: { ink: palette.ink, line: { width: 2 } },
+  line: { ink: palette.moss, line: { width: 1 } },
+  head: { ink: palette.moss, mark: { shape: "circle", size: 3 } },
+  change: { ink: palette.clay, mark: { shape: "diamond", size: 6 } },
+  feeder: { ink: palette.heather, line: { width: 1.25, dashed: true } },
+  hydrant: { ink: palette.heather, mark: { shape: "square", size: 8 } },
+  clear: { ink: palette.clay, mark: { shape: "circle", size: 2 } },
+  apart: { ink: palette.moss, mark: { shape: "circle", size: 2 } },
+  start: { ink: palette.ink, mark: { shape: "triangle", size: 9 } },
+  bar: { ink: palette.ink, line: { width: 3 } },
+  north: { ink: palette.ink, line: { width: 1.5 } },
+  nothing: { ink: palette.ink },
+};

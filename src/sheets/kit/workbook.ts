@@ -17,6 +17,8 @@ export interface PagePlan {
   readonly landscape?: true;
   /** Printed on one page, however long. */
   readonly onePage?: true;
+  /** Numbers behind another page's picture. */
+  readonly working?: true;
   write(page: PageBuilder): void;
 }
 
@@ -84,6 +86,7 @@ function writePage(
   page.gap();
   plan.write(page);
   if (plan.onePage === true) page.printOnOnePage();
+  if (plan.working === true) page.printTitleAlone();
   return page.build();
 }
 

@@ -107,6 +107,8 @@ export interface Field {
   readonly greatestSpeed: number;
   readonly drop: number;
   readonly nozzle: number;
+  /** Net irrigation of a season: what the months below come to. */
+  readonly seasonDepth: number;
   /** From the month in which the pond is full: name, crop's use, rain of a dry year, the pond's loss. */
   readonly months: readonly (readonly [string, number, number, number])[];
   /** At the flows of the pump's curve: efficiency and suction head required. */
@@ -240,6 +242,7 @@ const us: Field = {
   greatestSpeed: 5,
   drop: 10,
   nozzle: 0.148,
+  seasonDepth: 15.3,
   months: [
     ["April", 2.4, 3, 60000],
     ["May", 3.9, 3.4, 80000],
@@ -381,6 +384,7 @@ const si: Field = {
   greatestSpeed: 1.5,
   drop: 3,
   nozzle: 3.72,
+  seasonDepth: 390,
   months: [
     ["April", 61, 76, 230],
     ["May", 99, 86, 300],
