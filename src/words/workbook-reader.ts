@@ -1,6 +1,6 @@
 import { rename } from "../formula-text/dialect";
 import { quoted } from "../formula-text/quoted";
-import { readAddress } from "../sheets/kit/address";
+import { readAddress, readRange } from "../sheets/kit/address";
 import type { Page, ReadyMadeSheet, SheetCell, SheetChart } from "../sheets/kit/definition";
 
 /** A text of a workbook in a language. */
@@ -35,8 +35,9 @@ function pageIn(
   names: ReadonlyMap<string, string>,
   keepsKeys: boolean,
 ): Page {
+  const taken = takenWords(page);
   const cells = page.cells.map((cell) => ({
-    ...cellIn(cell, say, names),
+    ...(taken(cell) ? cell : cellIn(cell, say, names)),
     ...(keepsKeys && cell.label !== undefined && { label: cell.label }),
   }));
   const widths = roomForLabels(page, cells);
@@ -53,6 +54,22 @@ function pageIn(
         formula: formulaIn(formula, say, names),
       })),
     }),
+  };
+}
+
+/** Labels in a range with a name are words that a formula takes, as PLAN.SEARCH takes its terms. */
+function takenWords({ names = [] }: Page): (cell: SheetCell) => boolean {
+  const ranges = names.map(({ range }) => readRange(range));
+  return ({ at, role }) => {
+    if (role !== "label") return false;
+    const { row, column } = readAddress(at);
+    return ranges.some(
+      (range) =>
+        row >= range.row &&
+        row < range.row + range.rows &&
+        column >= range.column &&
+        column < range.column + range.columns,
+    );
   };
 }
 
