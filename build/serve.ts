@@ -1,5 +1,6 @@
 import { createServer as createHttpServer, type RequestListener, type Server } from "node:http";
 import { createServer as createHttpsServer } from "node:https";
+import { networkInterfaces } from "node:os";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import sirv from "sirv";
 import { build } from "./build";
@@ -21,12 +22,20 @@ export function answering(folder: string): RequestListener {
   };
 }
 
-/** Only this machine is answered. */
-export function listen(server: Server, port: number): Promise<Server> {
+/** Only this machine is answered, unless a host of its own is given. */
+export function listen(server: Server, port: number, host = "localhost"): Promise<Server> {
   return new Promise((resolve, reject) => {
     server.once("error", reject);
-    server.listen(port, "localhost", () => resolve(server));
+    server.listen(port, host, () => resolve(server));
   });
+}
+
+/** Addresses under which other machines of the room reach this one. */
+export function roomAddresses(found = networkInterfaces()): string[] {
+  return Object.values(found)
+    .flatMap((addresses) => addresses ?? [])
+    .filter(({ family, internal }) => family === "IPv4" && !internal)
+    .map(({ address }) => address);
 }
 
 async function main(kind: string): Promise<void> {
@@ -38,6 +47,14 @@ async function main(kind: string): Promise<void> {
     await listen(server, EXCEL_PORT);
     console.log(`\nThe add-in is served at https://localhost:${EXCEL_PORT}`);
     console.log("Load dist/manifest.xml into Excel as the README says. Stop with Ctrl+C.");
+    return;
+  }
+  if (kind === "hall") {
+    // Whoever is in the network may read the pages; nothing can be written.
+    await listen(createHttpServer(answering(dist)), PAGES_PORT, "0.0.0.0");
+    for (const address of roomAddresses())
+      console.log(`\nWorkshop: http://${address}:${PAGES_PORT}/workshop#lesson-1`);
+    console.log("Answers every machine in this network. Stop with Ctrl+C.");
     return;
   }
   await listen(createHttpServer(answering(dist)), PAGES_PORT);

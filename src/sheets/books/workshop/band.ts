@@ -67,20 +67,29 @@ function write(page: PageBuilder, field: Field): void {
   page.needsLines(top, 2);
   page.gap();
   page.heading("Room left to the limit: below 0 the line varies too much");
-  const roomTop = page.row;
   // The rule looks down from the highest nozzle of each line.
-  const room = (slope: string, letter: string) => {
+  const lowest = page.block("A", 1);
+  slopes.forEach((slope, i) => {
     const found = (row: number) =>
       `INDEX(IRRIG.LATERAL.SUMMARY(${line("Heads", slope)}), ${row}, 2)`;
-    return rows.map((at) => `=${letter}${at}-(${found(4)}-Limit*${found(6)})`);
-  };
+    lowest.worked(
+      `Lowest that the limit allows, ${titles[i].toLowerCase()}`,
+      `=${found(4)}-Limit*${found(6)}`,
+      {
+        unit: "pressure",
+      },
+    );
+  });
+  page.below(lowest);
+  const roomTop = page.row;
+  const limitAt = (i: number) => `B${roomTop - 1 - slopes.length + i}`;
   const [x, ...series] = page.table("A", [
     { ...sprinklers, rows: rows.map((at) => `=A${at}`) },
-    ...slopes.map((slope, i) => ({
-      header: titles[i],
+    ...titles.map((header, i) => ({
+      header,
       unit: "pressure" as const,
       role: "result" as const,
-      rows: room(slope, "BCD"[i]),
+      rows: rows.map((at) => `=${"BCD"[i]}${at}-${limitAt(i)}`),
     })),
   ]);
   page.needsLines(roomTop, 2);

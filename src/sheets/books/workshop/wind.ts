@@ -1,4 +1,3 @@
-import { amount } from "../../parts/limits";
 import type { Field } from "../../parts/bluestem-flat";
 import type { PageBuilder } from "../../kit/builder";
 import type { Lesson } from "./lesson";
@@ -34,8 +33,8 @@ function write(page: PageBuilder, field: Field): void {
     {
       header: "Wind",
       unit: "wind",
-      role: "input",
-      allowed: amount(0, 200),
+      role: "result",
+      format: "0",
       rows: SPEEDS[field.system],
     },
     {

@@ -65,7 +65,7 @@ export const en: WorkshopWords = {
         ask: "How do you know when a set is long enough?",
         say: "“From supper to breakfast.” Work out what depth that gives, then ask what the roots can hold.",
         answer:
-          "Depth over rate over efficiency. A set that does not fit the day needs another line, not a shorter set.",
+          "Depth over rate over efficiency. A set that does not fit the day wants a longer day, or a smaller depth more often; another line does not shorten it.",
       },
       handout: "Hours of a set = net depth over [rate], over [efficiency].",
     },
