@@ -99,6 +99,7 @@ function page({ name, folder, html }) {
 module.exports = [
   functions,
   page({ name: "trial", folder: "trial", html: "index.html" }),
+  page({ name: "workshop", folder: "workshop-page", html: "workshop.html" }),
   page({ name: "taskpane", folder: "taskpane", html: "taskpane.html" }),
   page({ name: "reference", folder: "reference-pages" }),
 ];

@@ -1,16 +1,22 @@
 import { errorSaid, screenSaid } from "../words/spoken";
 import type { Reference } from "../reference";
 import type { UnitSystem } from "../sheets/kit/definition";
+import { bluestemFlat } from "../sheets/parts/bluestem-flat";
+import { catchSamples } from "../sheets/parts/catch-samples";
 import { drawMap, type DepthMap } from "./depth-map";
 import { freshId, make } from "../screen/dom";
 import type { Argument, CellValue, FunctionHost } from "../screen/host";
 import { formatValue } from "../screen/number-format";
+import { plot } from "../screen/plot";
 import { readTyped } from "./typed";
 
 type Layout = "leg" | "row" | "field";
 
+/** Measured in mL, or with a ruler in cans with straight sides: then the depth itself. */
+type Reading = "volume" | "depth";
+
 interface Test {
-  /** What each can caught, mL. */
+  /** What each can caught: mL, or its depth. */
   cans: CellValue[][];
   opening: CellValue;
   hours: CellValue;
@@ -20,77 +26,30 @@ interface Test {
   wanted: CellValue;
 }
 
-/** An invented test on Bluestem Flat, and its metric twin. */
-const samples: Readonly<Record<UnitSystem, Readonly<Record<Layout, Test>>>> = {
-  US: {
-    leg: {
-      cans: [[36, 32, 26, 18, 8, 0]],
-      opening: 4,
-      hours: 1,
-      step: 10,
-      spacing: 45,
-      move: 50,
-      wanted: 1.4,
-    },
-    row: {
-      cans: [[1, 8, 17, 26, 33, 36, 34, 27, 18, 9, 2]],
-      opening: 4,
-      hours: 1,
-      step: 10,
-      spacing: 45,
-      move: 50,
-      wanted: 1.4,
-    },
-    field: {
-      cans: [
-        [41, 37, 34, 36, 40],
-        [38, 33, 29, 32, 37],
-        [35, 30, 26, 29, 34],
-        [39, 34, 30, 33, 38],
-      ],
-      opening: 4,
-      hours: 1,
-      step: 10,
-      spacing: 45,
-      move: 50,
-      wanted: 1.4,
-    },
-  },
-  SI: {
-    leg: {
-      cans: [[38, 34, 28, 19, 8, 0]],
-      opening: 100,
-      hours: 1,
-      step: 3,
-      spacing: 14,
-      move: 15,
-      wanted: 36,
-    },
-    row: {
-      cans: [[1, 8, 18, 27, 35, 38, 36, 28, 19, 9, 2]],
-      opening: 100,
-      hours: 1,
-      step: 3,
-      spacing: 14,
-      move: 15,
-      wanted: 36,
-    },
-    field: {
-      cans: [
-        [43, 39, 36, 38, 42],
-        [40, 35, 31, 34, 39],
-        [37, 32, 27, 31, 36],
-        [41, 36, 32, 35, 40],
-      ],
-      opening: 100,
-      hours: 1,
-      step: 3,
-      spacing: 14,
-      move: 15,
-      wanted: 36,
-    },
-  },
-};
+/** A test on Bluestem Flat to begin with, the same as in the workshop. */
+function sample(system: UnitSystem, layout: Layout, reading: Reading): Test {
+  const { opening, hours, step, leg, row, block } = catchSamples(system);
+  const { spacing, move, netDepth } = bluestemFlat(system);
+  const caught = { leg: [leg], row: [row], field: block }[layout];
+  return {
+    cans: caught.map((line) =>
+      line.map((volume) => (reading === "volume" ? volume : rulerDepth(volume, opening, system))),
+    ),
+    opening,
+    hours,
+    step,
+    spacing,
+    move,
+    wanted: netDepth,
+  };
+}
+
+/** What a ruler reads, to a hundredth of an inch or half a millimeter. */
+function rulerDepth(volume: number, opening: number, system: UnitSystem): number {
+  const [cubic, step] = system === "US" ? [16.387, 100] : [0.001, 2];
+  const depth = volume / cubic / ((Math.PI / 4) * opening ** 2);
+  return Math.round(depth * step) / step;
+}
 
 const layouts: Readonly<
   Record<
@@ -124,7 +83,8 @@ const PAUSE = 250;
 export class CatchCans {
   private layout: Layout = "leg";
   private system: UnitSystem = "US";
-  private test: Test = copy(samples.US.leg);
+  private reading: Reading = "volume";
+  private test: Test = sample("US", "leg", "volume");
   private readonly form = make("div", { class: "cans-form" });
   private readonly hours = make("section", {
     class: "cans-hours",
@@ -158,6 +118,18 @@ export class CatchCans {
         },
       ),
     );
+    const readingRadios = (["volume", "depth"] as const).map((reading) =>
+      this.radio(
+        "cans-reading",
+        reading,
+        reading === "volume" ? "Poured out, in mL" : "With a ruler, straight-sided cans",
+        reading === this.reading,
+        () => {
+          this.reading = reading;
+          this.restart();
+        },
+      ),
+    );
     this.restart();
     return [
       make("h1", { id: "cans-title" }, "What the catch cans say"),
@@ -180,6 +152,12 @@ export class CatchCans {
             ...layoutRadios,
           ),
           make("fieldset", { class: "systems" }, make("legend", {}, "Units"), ...systemRadios),
+          make(
+            "fieldset",
+            { class: "layouts" },
+            make("legend", {}, "How they were measured"),
+            ...readingRadios,
+          ),
           this.form,
         ),
         this.said,
@@ -200,7 +178,7 @@ export class CatchCans {
   }
 
   private restart(): void {
-    this.test = copy(samples[this.system][this.layout]);
+    this.test = sample(this.system, this.layout, this.reading);
     this.fillForm();
     this.compute();
   }
@@ -210,7 +188,12 @@ export class CatchCans {
     const length = this.system === "US" ? "ft" : "m";
     const small = this.system === "US" ? "in" : "mm";
     const fields: [keyof Omit<Test, "cans">, string, string, Layout[]][] = [
-      ["opening", "Opening of a can, across", small, ["leg", "row", "field"]],
+      [
+        "opening",
+        "Opening of a can, across",
+        small,
+        this.reading === "volume" ? ["leg", "row", "field"] : [],
+      ],
       ["hours", "Time of the test", "hours", ["leg", "row", "field"]],
       ["step", "From can to can", length, ["leg", "row"]],
       ["spacing", "From head to head", length, ["leg"]],
@@ -291,7 +274,7 @@ export class CatchCans {
           this.layout === "field"
             ? `Can in row ${row + 1}, ${titles[column]}`
             : `Can at ${titles[column]}`;
-        input.setAttribute("aria-label", screenSaid(`${name}, mL`));
+        input.setAttribute("aria-label", screenSaid(`${name}, ${this.caughtUnit()}`));
         input.addEventListener("paste", (event) => this.paste(event, row, column));
         const shown = this.layout === "field" ? `${row + 1}.${column + 1}` : titles[column];
         table.append(
@@ -319,7 +302,7 @@ export class CatchCans {
     return make(
       "fieldset",
       {},
-      make("legend", {}, "Caught, mL"),
+      make("legend", {}, `Caught, ${this.caughtUnit()}`),
       table,
       make(
         "div",
@@ -349,7 +332,11 @@ export class CatchCans {
             ]
           : []),
       ),
-      make("p", { class: "hint" }, "Numbers copied from a sheet can be pasted into the first can."),
+      make(
+        "p",
+        { class: "hint" },
+        "A can that was knocked over: leave it blank. Numbers copied from a sheet can be pasted into the first can.",
+      ),
     );
   }
 
@@ -390,11 +377,9 @@ export class CatchCans {
     const { test } = this;
     const small = this.system === "US" ? "in" : "mm";
     const format = this.system === "US" ? "0.00" : "0.0";
-    const depths = test.cans.map((line) =>
-      line.map((volume) => this.one("APPLICATION_CATCH", volume, test.opening, this.system)),
-    );
+    const { depths, leftOut } = this.depths();
     const map = this.pattern(depths, format);
-    const pattern = map.depths.map((line) => [...line]);
+    const pattern = [map.depths.flat().filter((depth) => depth !== null)];
     const cu = this.one("APPLICATION_CU", pattern);
     const du = this.one("APPLICATION_DU", pattern);
     const all = pattern.flat();
@@ -406,6 +391,7 @@ export class CatchCans {
     const wanted = `${formatValue(test.wanted)} ${small}`;
     const rateFormat = this.system === "US" ? "0.000" : "0.0";
     const forHours = [
+      ...leftOut.map((text) => make("p", { class: "error" }, text)),
       make(
         "p",
         { class: "answer" },
@@ -434,11 +420,105 @@ export class CatchCans {
           ...this.value("Average depth in the test", formatValue(mean, format), small),
           ...this.value("Average rate", formatValue(rate, rateFormat), `${small}/h`),
         ),
+        ...this.acrossLine(depths, small),
         drawMap(map),
         ...this.canDepths(depths, small, format),
         this.inASheet(),
       ],
     };
+  }
+
+  private caughtUnit(): string {
+    if (this.reading === "volume") return "mL";
+    return this.system === "US" ? "in" : "mm";
+  }
+
+  /** The name of a can, as its label has it. */
+  private canName(row: number, column: number): string {
+    if (this.layout === "field") return `row ${row + 1}, column ${column + 1}`;
+    const { cans, step } = this.test;
+    const middle = this.layout === "row" ? (cans[0].length - 1) / 2 : 0;
+    const length = this.system === "US" ? "ft" : "m";
+    return `${formatValue(Number(step) * (column - middle), "0.##")} ${length}`;
+  }
+
+  /**
+   * Depths of the cans; one that is blank or holds no catch is left out by name. In a block it is
+   * missing; in a leg or a row its place takes the middle of its neighbors.
+   */
+  private depths(): { readonly depths: (number | null)[][]; readonly leftOut: string[] } {
+    const leftOut: string[] = [];
+    const isBlock = this.layout === "field";
+    const depths = this.test.cans.map((line, row) => {
+      const read = line.map((caught, column): number | null => {
+        const name = this.canName(row, column);
+        const instead = isBlock ? "" : " Its place takes the middle of its neighbors.";
+        if (caught === null) {
+          leftOut.push(`Left out: the can at ${name} is blank.${instead}`);
+          return null;
+        }
+        const found = this.depthOf(caught);
+        if (typeof found === "number") return found;
+        leftOut.push(`Left out: the can at ${name}: ${found}.${instead}`);
+        return null;
+      });
+      return isBlock ? read : read.map((depth, column) => depth ?? this.between(read, row, column));
+    });
+    if (depths.flat().every((depth) => depth === null)) {
+      throw new Unanswered("No can holds a catch.");
+    }
+    return { depths, leftOut };
+  }
+
+  /** The depth of a catch, or what is wrong with it. */
+  private depthOf(caught: CellValue): number | string {
+    if (this.reading === "depth") {
+      return typeof caught === "number" && caught >= 0
+        ? caught
+        : `its depth must be a number, 0 or more; got ${String(caught)}`;
+    }
+    // A wrong opening is no fault of one can: it ends all results, by its name.
+    this.one("APPLICATION_CATCH", 1, this.test.opening, this.system);
+    const outcome = this.host.call("APPLICATION_CATCH", caught, this.test.opening, this.system);
+    return outcome.error === undefined ? Number(outcome.value) : outcome.error.message;
+  }
+
+  private between(read: readonly (number | null)[], row: number, column: number): number {
+    const before = read[column - 1];
+    const after = read[column + 1];
+    if (typeof before === "number" && typeof after === "number") return (before + after) / 2;
+    throw new Unanswered(
+      `The can at ${this.canName(row, column)} is missing, and so is a neighbor: type what it caught, or leave out the end of the row.`,
+    );
+  }
+
+  /** A line of cans is drawn as a line. */
+  private acrossLine(
+    depths: readonly (readonly (number | null)[])[],
+    small: string,
+  ): HTMLElement[] {
+    if (this.layout === "field") return [];
+    const { cans, step } = this.test;
+    const middle = this.layout === "row" ? (cans[0].length - 1) / 2 : 0;
+    const length = this.system === "US" ? "ft" : "m";
+    return [
+      make(
+        "div",
+        {},
+        plot({
+          title: "Depth in the line of cans",
+          x: this.layout === "row" ? `From the line (${length})` : `From the sprinkler (${length})`,
+          y: `Depth (${small})`,
+          lines: [
+            {
+              title: "Depth",
+              points: depths[0].map((depth, i) => [Number(step) * (i - middle), depth ?? 0]),
+            },
+          ],
+          fromZero: true,
+        }),
+      ),
+    ];
   }
 
   private forTheDriest(rate: number, du: number, format: string): string {
@@ -466,7 +546,7 @@ export class CatchCans {
     ];
   }
 
-  private pattern(depths: number[][], format: string): DepthMap {
+  private pattern(depths: (number | null)[][], format: string): DepthMap {
     const { test } = this;
     const length = this.system === "US" ? "ft" : "m";
     const small = this.system === "US" ? "in" : "mm";
@@ -474,6 +554,7 @@ export class CatchCans {
     if (this.layout === "field") {
       return {
         depths,
+        corners: true,
         columns: depths[0].map((_, index) => String(index + 1)),
         rows: depths.map((_, index) => String(index + 1)),
         caption: `Depths in the cans (${small}), as they stood`,
@@ -495,6 +576,7 @@ export class CatchCans {
       at(((index + 0.5) * Number(side)) / count);
     return {
       depths: grid,
+      corners: true,
       columns: grid[0].map((_, index) => centre(index, test.spacing, grid[0].length)),
       rows: grid.map((_, index) => centre(index, test.move, grid.length)),
       caption: `Depths (${small}) between four sprinklers, which stand at the corners. Across: ${length} along the line. Down: ${length} from one position to the next`,
@@ -502,7 +584,11 @@ export class CatchCans {
     };
   }
 
-  private canDepths(depths: readonly number[][], small: string, format: string): HTMLElement[] {
+  private canDepths(
+    depths: readonly (readonly (number | null)[])[],
+    small: string,
+    format: string,
+  ): HTMLElement[] {
     if (this.layout === "field") return [];
     return [
       make(
@@ -562,7 +648,3 @@ export class CatchCans {
 
 /** The cans as typed have no answer; the message says why. */
 class Unanswered extends Error {}
-
-function copy(test: Test): Test {
-  return { ...test, cans: test.cans.map((line) => [...line]) };
-}

@@ -5,7 +5,10 @@ import { formatValue } from "../screen/number-format";
 const STEPS = [0.6, 0.8, 0.95, 1.05, 1.2, 1.4] as const;
 
 export interface DepthMap {
-  readonly depths: readonly (readonly number[])[];
+  /** null: no can there counts. */
+  readonly depths: readonly (readonly (number | null)[])[];
+  /** Sprinklers stand at the four corners. */
+  readonly corners?: true;
   readonly columns: readonly string[];
   readonly rows: readonly string[];
   readonly caption: string;
@@ -16,13 +19,24 @@ export interface DepthMap {
  * Depths as a table whose ground darkens with the depth. The number stands in every cell and the
  * driest and wettest quarters carry a mark, so that nothing depends on colour.
  */
-export function drawMap({ depths, columns, rows, caption, format }: DepthMap): HTMLElement {
-  const sorted = depths.flat().sort((one, other) => one - other);
+export function drawMap({
+  depths,
+  columns,
+  rows,
+  caption,
+  format,
+  corners,
+}: DepthMap): HTMLElement {
+  const sorted = depths
+    .flat()
+    .filter((depth) => depth !== null)
+    .sort((one, other) => one - other);
   const mean = sorted.reduce((sum, depth) => sum + depth, 0) / sorted.length;
   const quarter = Math.max(1, Math.round(sorted.length / 4));
   const dry = sorted[quarter - 1];
   const wet = sorted[sorted.length - quarter];
-  const cell = (depth: number) => {
+  const cell = (depth: number | null) => {
+    if (depth === null) return make("td", { class: "depth", title: "left out" }, "–");
     const isDry = depth <= dry && dry < wet;
     const isWet = depth >= wet && dry < wet;
     return make(
@@ -35,6 +49,24 @@ export function drawMap({ depths, columns, rows, caption, format }: DepthMap): H
       ...(isWet ? [make("span", { class: "mark", title: "wettest quarter" }, "▲")] : []),
     );
   };
+  const sprinklers = () =>
+    corners === undefined
+      ? []
+      : [
+          make(
+            "tr",
+            { class: "corners" },
+            make("td"),
+            ...columns.map((_, i) => {
+              const isEnd = i === 0 || i === columns.length - 1;
+              return make(
+                "td",
+                { class: i === 0 ? "corner-left" : "corner-right" },
+                ...(isEnd ? [make("span", { title: "sprinkler" }, "◎")] : []),
+              );
+            }),
+          ),
+        ];
   const table = make(
     "table",
     { class: "map" },
@@ -47,9 +79,11 @@ export function drawMap({ depths, columns, rows, caption, format }: DepthMap): H
     make(
       "tbody",
       {},
+      ...sprinklers(),
       ...depths.map((line, index) =>
         make("tr", {}, make("th", { scope: "row" }, rows[index]), ...line.map(cell)),
       ),
+      ...sprinklers(),
     ),
   );
   return make(
@@ -60,7 +94,7 @@ export function drawMap({ depths, columns, rows, caption, format }: DepthMap): H
       { class: "scrolled", tabindex: 0, role: "group", "aria-label": "Map of depths" },
       table,
     ),
-    key(),
+    key(corners !== undefined),
   );
 }
 
@@ -69,7 +103,7 @@ function stepOf(part: number): number {
   return step === -1 ? STEPS.length : step;
 }
 
-function key(): HTMLElement {
+function key(hasCorners: boolean): HTMLElement {
   const texts = [
     `under ${percent(STEPS[0])}`,
     ...STEPS.slice(1).map((limit, index) => `${percent(STEPS[index])} to ${percent(limit)}`),
@@ -91,7 +125,7 @@ function key(): HTMLElement {
         ),
       ),
     ),
-    make("p", {}, "▽ driest quarter, ▲ wettest quarter"),
+    make("p", {}, `▽ driest quarter, ▲ wettest quarter${hasCorners ? ", ◎ sprinkler" : ""}`),
   );
 }
 

@@ -1,4 +1,5 @@
 import "../screen/chart.css";
+import "../screen/plot.css";
 import "./styles.css";
 import "./kept/kept.css";
 import "./print.css";

@@ -173,23 +173,34 @@ describe("the quote", () => {
   });
 });
 
-describe("the exercise", () => {
-  test("tells right from not yet, and waits", async () => {
-    const sheet = readyMadeSheets.find(({ id }) => id === "workshop");
-    const answered = (answer: number | undefined) =>
-      (sheet?.pages("US") ?? []).map((page) => ({
-        ...page,
-        cells: page.cells.map((cell) =>
-          page.name === "Exercise" && cell.at === "B8" && answer !== undefined
-            ? { ...cell, value: answer }
-            : cell,
-        ),
-      }));
-    const says = async (answer?: number) =>
-      (await evaluate(answered(answer), DEFAULT_NAMESPACE)).value("Exercise", 7, 3);
-    expect(await says()).toBe("Type your answer.");
+describe("the exercises", () => {
+  const answered = (number: number, answer: number) =>
+    (readyMadeSheets.find(({ id }) => id === "workshop")?.pages("US") ?? []).map((page) => ({
+      ...page,
+      cells: page.cells.map((cell) =>
+        page.name === "Exercise" && cell.label === `Exercise ${number}`
+          ? { ...cell, value: answer }
+          : cell,
+      ),
+    }));
+  const says = async (number: number, answer: number) => {
+    const pages = answered(number, answer);
+    const { value } = await evaluate(pages, DEFAULT_NAMESPACE);
+    const input = pages
+      .find(({ name }) => name === "Exercise")
+      ?.cells.find(({ label }) => label === `Exercise ${number}`);
+    return value("Exercise", readAddress(input?.at ?? "").row, 3);
+  };
+
+  test("tell right, close and not yet apart", async () => {
     // Christiansen's factor for 14 outlets, exponent 1.852: between 0.393 (12) and 0.382 (16).
-    expect(await says(0.387)).toBe("OK");
-    expect(await says(0.36)).toMatch(/^Not yet\. /);
+    await expect(says(11, 0.387)).resolves.toBe("OK");
+    await expect(says(11, 0.4)).resolves.toMatch(/^Close\. /);
+    await expect(says(11, 0.3)).resolves.toMatch(/^Not yet\. /);
+  });
+
+  test("percent in the place of a fraction is told apart, and a count has no near", async () => {
+    await expect(says(2, 85)).resolves.toMatch(/^Close: that is percent/);
+    await expect(says(7, 1)).resolves.toMatch(/^Not yet/);
   });
 });

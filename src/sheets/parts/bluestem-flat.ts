@@ -91,13 +91,6 @@ export interface Field {
     readonly length: number;
     readonly head: number;
     readonly use: number;
-    readonly opening: number;
-    /** Caught by sixteen cans between four heads, mL. */
-    readonly cans: readonly (readonly number[])[];
-    /** Depth caught across one line, the line in the middle. */
-    readonly across: readonly number[];
-    readonly step: number;
-    readonly moveSteps: number;
   };
   /** Items in the bill of the lines as they stand. */
   readonly billRows: number;
@@ -239,16 +232,6 @@ const us: Field = {
     length: 240,
     head: 4.1,
     use: 0.2,
-    opening: 4,
-    cans: [
-      [84, 72, 69, 86],
-      [75, 62, 58, 72],
-      [66, 59, 55, 69],
-      [79, 69, 72, 88],
-    ],
-    across: [0, 0.05, 0.14, 0.21, 0.25, 0.27, 0.26, 0.2, 0.13, 0.06, 0],
-    step: 10,
-    moveSteps: 5,
   },
   billRows: 17,
   slack: 15,
@@ -390,16 +373,6 @@ const si: Field = {
     length: 75,
     head: 0.92,
     use: 5,
-    opening: 100,
-    cans: [
-      [84, 72, 69, 86],
-      [75, 62, 58, 72],
-      [66, 59, 55, 69],
-      [79, 69, 72, 88],
-    ],
-    across: [0, 1.3, 3.6, 5.3, 6.4, 6.9, 6.6, 5.1, 3.3, 1.5, 0],
-    step: 3,
-    moveSteps: 5,
   },
   billRows: 17,
   slack: 5,
