@@ -26,7 +26,7 @@ import { WorkBar } from "./kept/work-bar";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
 import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
-import { sayPage } from "./say-page";
+import { sayPage } from "../screen/say-page";
 import type { SheetValues } from "./sheet-values";
 import { SheetView } from "./sheet-view";
 

@@ -34,6 +34,17 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   hrs: "hours",
   hour: "hours",
   std: "hours",
+  hora: "hours",
+  horas: "hours",
+  pie: "ft",
+  pies: "ft",
+  pulgada: "in",
+  pulgadas: "in",
+  metro: "m",
+  metros: "m",
+  litro: "L",
+  litros: "L",
+  galones: "gal",
 };
 
 /** Reads "5.53 psi", "5,53", "1,234.5" and "85 %"; undefined where no number stands first. */

@@ -1,6 +1,10 @@
 import "../screen/plot.css";
 import "./styles.css";
 import { cautions } from "../cautions";
+import { languageChoice } from "../screen/language-choice";
+import { sayPage } from "../screen/say-page";
+import type { WorkshopWords } from "../sheets/books/workshop/words/shape";
+import { screenSaid, speak, workbookSaid } from "../words/spoken";
 import { make, part } from "../screen/dom";
 import { FunctionHost } from "../screen/host";
 import { formatValue } from "../screen/number-format";
@@ -10,8 +14,9 @@ import { en } from "../sheets/books/workshop/words/en";
 import { exerciseView, rightAnswer, type Score } from "./exercise-view";
 import { guessView, handText, pictureView, sceneOf } from "./lesson-view";
 
-const words = en;
-const said = words.page;
+/** In the page's language, before anything is drawn. */
+let words: WorkshopWords = en;
+let said = words.page;
 
 /** Where the address leads: "#lesson-3", "#slide-3", "#trainer", "#handout", "#key". */
 class WorkshopPage {
@@ -58,7 +63,7 @@ class WorkshopPage {
     };
     part("main").replaceChildren(...views[kind]());
     const title = number > 0 ? `${said.lesson} ${number}` : (said[kind as "trainer"] ?? "");
-    document.title = `Fieldsum: workshop${title === "" ? "" : ` › ${title}`}`;
+    document.title = `${screenSaid("Fieldsum: workshop")}${title === "" ? "" : ` › ${title}`}`;
     document.documentElement.dataset.shown = location.hash;
   }
 
@@ -181,7 +186,8 @@ class WorkshopPage {
   }
 
   private caution(): HTMLElement {
-    const { title, points } = cautions.pressure;
+    const title = workbookSaid(cautions.pressure.title);
+    const points = cautions.pressure.points.map(workbookSaid);
     return make("p", { class: "caution" }, make("strong", {}, `${title}: `), points[0]);
   }
 
@@ -350,10 +356,19 @@ class WorkshopPage {
   }
 }
 
-FunctionHost.load(new URL("functions.js", document.baseURI))
-  .then((host) => new WorkshopPage(host).start())
-  .catch((error: unknown) => {
-    console.error(error);
-    part("main").textContent =
-      `${said.unreachable} ${error instanceof Error ? error.message : String(error)}`;
-  });
+async function main(): Promise<void> {
+  const language = await speak();
+  if (language === "es") words = (await import("../sheets/books/workshop/words/es")).es;
+  said = words.page;
+  sayPage(document.body);
+  part("language").replaceChildren(languageChoice("Language", language));
+  part("notice").hidden = language === "en";
+  const host = await FunctionHost.load(new URL("functions.js", document.baseURI));
+  new WorkshopPage(host).start();
+}
+
+main().catch((error: unknown) => {
+  console.error(error);
+  part("main").textContent =
+    `${said.unreachable} ${error instanceof Error ? error.message : String(error)}`;
+});

@@ -89,7 +89,77 @@ export const screens: Texts = {
   Cell: "Celda",
   "Value or formula": "Valor o fórmula",
   Enter: "Ingresar",
+  Workshop: "Taller",
+  "Fieldsum: workshop": "Fieldsum: taller",
+  "Parts of the workshop": "Partes del taller",
+  "The workshop is being read…": "Se está leyendo el taller…",
+  "The functions are a script, so this page needs JavaScript.":
+    "Las funciones son un script, así que esta página necesita JavaScript.",
+  // Files and links.
+  "Use this plan in…": "Usar este plan en…",
+  "Save as .xlsx": "Guardar como .xlsx",
+  "Save a copy with values only": "Guardar una copia solo con valores",
+  "Open .xlsx…": "Abrir .xlsx…",
+  "Copy link": "Copiar el enlace",
+  "Ready-made workbooks…": "Libros preparados…",
+  "Ready-made workbooks": "Libros preparados",
+  Print: "Imprimir",
+  "Carrying the plan over": "Llevar el plan",
+  "Every input that both workbooks have holds the same there: the line, its tubing, chart, main and pump, the field and the day. The rest of the other workbook stays as it is.":
+    "Cada entrada que tienen ambos libros queda igual allá: la línea, su tubería, tabla, principal y bomba, el campo y el día. El resto del otro libro queda como está.",
+  "the sample": "la muestra",
+  "Saving the file": "Guardar el archivo",
+  "The file is being written…": "Se está escribiendo el archivo…",
+  "Opening the file": "Abrir el archivo",
+  "Making the link": "Hacer el enlace",
+  "Too much for a link": "Demasiado para un enlace",
+  "So many cells were changed that an address cannot carry them. Save as .xlsx and send the file.":
+    "Se cambiaron tantas celdas que una dirección no las puede llevar. Guarde como .xlsx y envíe el archivo.",
+  " Pages of your own and looks of cells are not in it: for those, save as .xlsx.":
+    " Las páginas propias y el aspecto de las celdas no van en él: para eso, guarde como .xlsx.",
+  "The link": "El enlace",
+  Address: "Dirección",
+  "The sample as files. With formulas they need the add-in in Excel; with values only they open anywhere.":
+    "La muestra como archivos. Con fórmulas necesitan el complemento en Excel; solo con valores se abren en cualquier parte.",
+  "The file is damaged: it cannot be read as a workbook.":
+    "El archivo está dañado: no se puede leer como libro.",
+  "The file is damaged: it cannot be unpacked.":
+    "El archivo está dañado: no se puede desempaquetar.",
+  "The file holds more cells than a workbook of these pages.":
+    "El archivo tiene más celdas que un libro de estas páginas.",
+  "It is none of the ready-made workbooks: their pages are not in it, or have other names.":
+    "No es ninguno de los libros preparados: no tiene sus páginas, o tienen otros nombres.",
+  "It is a copy with values only: what was worked out stands in it without its formulas. Open the workbook it was made from.":
+    "Es una copia solo con valores: lo calculado está en ella sin sus fórmulas. Abra el libro del que se hizo.",
+  "Its units are unknown.": "No se conocen sus unidades.",
+  "The file is larger than 8 MB; a workbook of these pages is far smaller.":
+    "El archivo pasa de 8 MB; un libro de estas páginas es mucho menor.",
+  "The file is no .xlsx workbook. One that is protected by a password is not opened either.":
+    "El archivo no es un libro .xlsx. Uno protegido con contraseña tampoco se abre.",
+  "The file unpacks to far more than a workbook of these pages.":
+    "El archivo se desempaqueta en mucho más que un libro de estas páginas.",
+  "The file holds macros; it is not opened.": "El archivo tiene macros; no se abre.",
+  "The file defines entities, which no workbook does; it is not opened.":
+    "El archivo define entidades, lo que ningún libro hace; no se abre.",
+  "The file holds no workbook.": "El archivo no tiene un libro.",
+  "The spreadsheet behind this page has not started.":
+    "La hoja de cálculo detrás de esta página no ha arrancado.",
+  "The link is damaged or was cut on its way: it cannot be read. This is the sample.":
+    "El enlace está dañado o se cortó en el camino: no se puede leer. Esta es la muestra.",
+  "From a link, and not kept yet: what you change, or copy, becomes a piece of work of your own.":
+    "De un enlace, y todavía no guardado: lo que cambie, o copie, se vuelve un trabajo propio.",
   // The catch cans.
+  "Poured out, in mL": "Vaciado, en mL",
+  "With a ruler, straight-sided cans": "Con regla, recipientes de lados rectos",
+  "How they were measured": "Cómo se midieron",
+  "A can that was knocked over: leave it blank. Numbers copied from a sheet can be pasted into the first can.":
+    "Un pluviómetro volcado: déjelo en blanco. Los números copiados de una hoja se pueden pegar en el primero.",
+  "No can holds a catch.": "Ningún pluviómetro tiene agua.",
+  "Depth in the line of cans": "Lámina en la línea de pluviómetros",
+  Depth: "Lámina",
+  "left out": "omitido",
+  "▽ driest quarter, ▲ wettest quarter, ◎ sprinkler":
+    "▽ cuarto más seco, ▲ cuarto más mojado, ◎ aspersor",
   "A leg of cans out from one sprinkler": "Una fila de pluviómetros desde un aspersor",
   "The first can stands at the sprinkler, the others one step further each, out to a dry one. The overlap of all sprinklers around is computed from it.":
     "El primer pluviómetro está en el aspersor, los demás a un paso más cada uno, hasta uno seco. De ahí se calcula el traslape de todos los aspersores alrededor.",
@@ -193,6 +263,50 @@ export const screenForms: Messages = {
     '"{own}" se puede leer de dos maneras: escriba {a} o {b}.',
   '"{own}" is not read as a number: type its digits with a point before the decimals and no other mark, as in 1234.5.':
     '"{own}" no se lee como número: escriba sus dígitos con un punto antes de los decimales y ninguna otra marca, como en 1234.5.',
+  "{title}: a new piece of work": "{title}: un trabajo nuevo",
+  '{title}: bring "{own}" up to this plan': '{title}: poner "{own}" al día con este plan',
+  'The plan of "{own}" stands here now.': 'El plan de "{own}" está aquí ahora.',
+  "The plan stands here now, without what was in error there: {own}.":
+    "El plan está aquí ahora, sin lo que allá tenía error: {own}.",
+  "{what} did not work": "{what}: no se pudo",
+  "Saved as {own}: numbers and words without formulas, for anyone. It cannot be opened here again.":
+    "Guardado como {own}: números y palabras sin fórmulas, para cualquiera. No se puede abrir aquí otra vez.",
+  "Saved as {own}. It opens here again, and in Excel with the add-in.":
+    "Guardado como {own}. Se abre aquí otra vez, y en Excel con el complemento.",
+  'Opened {ownFile} as a piece of work of its own, "{own}". Looks of cells are those of the ready-made workbook.':
+    'Se abrió {ownFile} como trabajo propio, "{own}". El aspecto de las celdas es el del libro preparado.',
+  "{own} is not opened": "{own} no se abre",
+  "The link is copied. It holds what you changed, in the address itself; nobody has it until you pass it on.{more}":
+    "El enlace está copiado. Lleva lo que usted cambió, en la dirección misma; nadie lo tiene hasta que lo pase.{more}",
+  "The link is copied. It holds what you changed, in the address itself; nobody has it until you pass it on.":
+    "El enlace está copiado. Lleva lo que usted cambió, en la dirección misma; nadie lo tiene hasta que lo pase.",
+  "Copy it from here. It holds what you changed, in the address itself; nobody has it until you pass it on.{more}":
+    "Cópielo de aquí. Lleva lo que usted cambió, en la dirección misma; nadie lo tiene hasta que lo pase.{more}",
+  "Copy it from here. It holds what you changed, in the address itself; nobody has it until you pass it on.":
+    "Cópielo de aquí. Lleva lo que usted cambió, en la dirección misma; nadie lo tiene hasta que lo pase.",
+  "{system}, values only": "{system}, solo valores",
+  'Its units are unknown: "US" or "SI" is due in cell {cell} of page {page}.':
+    'No se conocen sus unidades: corresponde "US" o "SI" en la celda {cell} de la página {page}.',
+  "It was made with another edition of the workbook: {name} stands elsewhere in it. Nothing of it was read.":
+    "Se hizo con otra edición del libro: {name} está en otro lugar. No se leyó nada de él.",
+  "From a link ({system})": "De un enlace ({system})",
+  "row {n}, column {m}": "fila {n}, columna {m}",
+  "Caught, {unit}": "Recogido, {unit}",
+  "Left out: the can at {place} is blank.{more}":
+    "Omitido: el pluviómetro en {place} está en blanco.{more}",
+  "Left out: the can at {place} is blank.": "Omitido: el pluviómetro en {place} está en blanco.",
+  " Its place takes the middle of its neighbors.": " Su lugar toma el medio de sus vecinos.",
+  "its depth must be a number, 0 or more; got {own}":
+    "su lámina debe ser un número, 0 o más; recibió {own}",
+  "The can at {place} is missing, and so is a neighbor: type what it caught, or leave out the end of the row.":
+    "Falta el pluviómetro en {place}, y también un vecino: escriba lo que recogió, o deje fuera el final de la fila.",
+  "Left out: the can at {place}: {what}. Its place takes the middle of its neighbors.":
+    "Omitido: el pluviómetro en {place}: {what}. Su lugar toma el medio de sus vecinos.",
+  "Left out: the can at {place}: {what}.": "Omitido: el pluviómetro en {place}: {what}.",
+  "From the line ({unit})": "Desde la línea ({unit})",
+  "From the sprinkler ({unit})": "Desde el aspersor ({unit})",
+  "Depth ({unit})": "Lámina ({unit})",
+  "Can at {place}, {unit}": "Pluviómetro en {place}, {unit}",
   "column {n}": "columna {n}",
   "Can in row {n}, {column}": "Pluviómetro en la fila {n}, {column}",
   "Can at {place}": "Pluviómetro en {place}",
