@@ -682,3 +682,33 @@ test("a quote made on a phone is printed, reopened next day, changed in one pric
   await withGrid(elsewhere);
   await expect(totalOf(elsewhere)).resolves.toBe(second);
 });
+
+test("a function from the list is copied, and inserted into the chosen cell; one that is taken is asked about", async () => {
+  const context = await someone(WIDE);
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  const page = await visit(context);
+  await withGrid(page);
+  await page.evaluate(() => trialGrid.select({ page: "Line", row: 2, column: 15 }));
+  await page.getByRole("button", { name: "Functions" }).click();
+  await page.getByLabel(/Search by name/).fill("set time");
+  const entry = page.locator("#function-SET_TIME");
+  await entry.locator("summary").first().click();
+  await entry.getByRole("button", { name: "Copy" }).click();
+  await eventually(async () =>
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toContain("=IRRIG.SET.TIME("),
+  );
+  const formula = () =>
+    page.evaluate(() => trialGrid.formula({ page: "Line", row: 2, column: 15 }));
+  await entry.getByRole("button", { name: "Insert" }).click();
+  await eventually(async () => expect(await formula()).toContain("=IRRIG.SET.TIME("));
+  await page.evaluate(() => trialGrid.select({ page: "Line", row: 13, column: 3 }));
+  await entry.getByRole("button", { name: "Insert" }).click();
+  await page.getByRole("button", { name: "Leave the cell" }).click();
+  await expect(
+    page.evaluate(() => trialGrid.read({ page: "Line", row: 13, column: 3 }).value),
+  ).resolves.toBe(14);
+  for (const link of await page
+    .locator(".functions a")
+    .evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href)))
+    expect([link, (await page.request.get(link)).status()]).toEqual([link, 200]);
+});
