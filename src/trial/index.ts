@@ -247,6 +247,11 @@ class TrialPage {
     this.showAddress(address);
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
+    if (page.functions !== undefined) {
+      // Names of the user's own are worked out by the grid alone.
+      part("sheet").classList.add("needs-grid");
+      this.wantGrid();
+    }
     this.view = new SheetView(page, this.values);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.desk.open.sheet.purpose;
