@@ -433,6 +433,11 @@ class TrialPage {
       return;
     }
     if (route.piece !== undefined && this.desk.openPiece(route.piece)) return;
+    // What was kept in the last moment before a reload has an id that the address does not know yet.
+    if (this.view === undefined && isReload() && route.piece === undefined) {
+      this.desk.openLast(sheet, system);
+      return;
+    }
     this.desk.openSample(sheet, system);
     if (route.piece !== undefined)
       this.bar.tell(
@@ -515,6 +520,11 @@ class TrialPage {
       if (event.key === "Escape") void toggle(false);
     });
   }
+}
+
+function isReload(): boolean {
+  const [entry] = performance.getEntriesByType("navigation");
+  return entry instanceof PerformanceNavigationTiming && entry.type === "reload";
 }
 
 async function main(): Promise<void> {

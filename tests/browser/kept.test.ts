@@ -61,7 +61,7 @@ function valueOf(page: Page, label: string | RegExp): Promise<string> {
 }
 
 async function eventually(check: () => Promise<void>): Promise<void> {
-  const end = Date.now() + 30000;
+  const end = Date.now() + 60000;
   for (;;) {
     try {
       return await check();
@@ -176,6 +176,18 @@ test("formulas, formats and pages of the user's own are kept with the workbook",
     }, own);
     expect(seen).toEqual(["=Heads*2", 18, 10, 1]);
   });
+});
+
+test("what was typed in the very last moment before a reload is there", async () => {
+  const page = await visit(await someone(WIDE));
+  await withGrid(page);
+  await page.evaluate(() => {
+    trialGrid.enter({ page: "Line", row: 13, column: 3 }, "9");
+    location.reload();
+  });
+  await page.waitForTimeout(500);
+  await page.waitForSelector("#work-choice", PATIENCE);
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("9"));
 });
 
 test("rows of a ready-made page stay where they are, and it is said", async () => {
@@ -711,4 +723,11 @@ test("a function from the list is copied, and inserted into the chosen cell; one
     .locator(".functions a")
     .evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href)))
     expect([link, (await page.request.get(link)).status()]).toEqual([link, 200]);
+});
+
+test("a field that may be below zero offers a keyboard with a minus, the others the keypad", async () => {
+  const page = await visit(await someone(NARROW));
+  const keypad = (label: string) => page.getByLabel(label).first().getAttribute("inputmode");
+  await expect(keypad("Rise, inlet to last sprinkler")).resolves.toBeNull();
+  await expect(keypad("Sprinkler spacing")).resolves.toBe("decimal");
 });
