@@ -54,7 +54,7 @@ export class FirstValues implements SheetValues {
       return { value: this.value(place) };
     } catch (thrown) {
       if (thrown instanceof Fault) return { value: thrown.error.code, error: thrown.error };
-      if (thrown instanceof Beyond) return { value: null };
+      if (thrown instanceof Beyond) return { value: null, isPending: true };
       throw thrown;
     }
   }

@@ -239,6 +239,13 @@ export class Grid implements SheetValues {
     this.tellSelected({ page, row, column });
   }
 
+  /** The cell that is chosen, on the page in front. */
+  chosen(): CellPlace | undefined {
+    const range = this.book().getActiveRange();
+    if (range === null) return undefined;
+    return { page: range.getSheetName(), row: range.getRow(), column: range.getColumn() };
+  }
+
   show(page: string): void {
     this.book().setActiveSheet(this.sheet(page));
   }

@@ -5,11 +5,12 @@ import "./kept/kept.css";
 import "./print.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
+import { writeAddress } from "../sheets/kit/address";
 import { books } from "./books";
 import { CatchCans } from "./catch-cans";
 import { make, part } from "../screen/dom";
 import { FirstValues } from "./first-values";
-import { FunctionList } from "./function-list";
+import type { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
 import { keepFocusWhereItIs, leaveByEscape } from "./grid-focus";
 import { FunctionHost, type CellValue } from "../screen/host";
@@ -251,6 +252,11 @@ class TrialPage {
     this.showAddress(address);
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
+    if (page.functions !== undefined) {
+      // Names of the user's own are worked out by the grid alone.
+      part("sheet").classList.add("needs-grid");
+      this.wantGrid();
+    }
     this.view = new SheetView(page, this.values);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.desk.open.sheet.purpose;
@@ -437,6 +443,11 @@ class TrialPage {
       return;
     }
     if (route.piece !== undefined && this.desk.openPiece(route.piece)) return;
+    // What was kept in the last moment before a reload has an id that the address does not know yet.
+    if (this.view === undefined && isReload() && route.piece === undefined) {
+      this.desk.openLast(sheet, system);
+      return;
+    }
     this.desk.openSample(sheet, system);
     if (route.piece !== undefined)
       this.bar.tell(
@@ -479,25 +490,51 @@ class TrialPage {
     this.wantGrid();
   }
 
+  /** Into the chosen cell; one that holds something is asked about. */
+  private async insertFormula(formula: string): Promise<string> {
+    const place = this.grid?.chosen();
+    if (this.grid === undefined || place === undefined)
+      return "Open the spreadsheet and choose a cell in it first.";
+    const at = writeAddress(place);
+    const holds = this.grid.text(place);
+    if (holds !== "") {
+      const answer = await ask({
+        title: `Put it into ${at}?`,
+        text: [`${at} of page ${place.page} holds "${holds}".`],
+        choices: [{ choice: "put", label: "Put it there" }],
+        otherwise: "Leave the cell",
+      });
+      if (answer === undefined) return "";
+    }
+    this.grid.enter(place, formula);
+    return `Stands in ${at} of page ${place.page} now.`;
+  }
+
   private functionPanel(): void {
     const panel = part("functions");
     const opener = part("to-functions");
     let list: FunctionList | undefined;
-    const toggle = (open: boolean) => {
-      if (list === undefined) {
-        list = new FunctionList(this.reference);
-        panel.replaceChildren(list.build(() => toggle(false)));
+    const toggle = async (open: boolean) => {
+      if (list === undefined && open) {
+        const { FunctionList } = await import("./function-list");
+        list ??= new FunctionList(this.reference, (formula) => this.insertFormula(formula));
+        panel.replaceChildren(list.build(() => void toggle(false)));
       }
       panel.hidden = !open;
       opener.setAttribute("aria-expanded", String(open));
       document.documentElement.classList.toggle("functions-open", open);
-      (open ? list.search : opener).focus();
+      (open ? (list?.search ?? panel) : opener).focus();
     };
-    opener.addEventListener("click", () => toggle(panel.hidden !== false));
+    opener.addEventListener("click", () => void toggle(panel.hidden !== false));
     panel.addEventListener("keydown", (event) => {
-      if (event.key === "Escape") toggle(false);
+      if (event.key === "Escape") void toggle(false);
     });
   }
+}
+
+function isReload(): boolean {
+  const [entry] = performance.getEntriesByType("navigation");
+  return entry instanceof PerformanceNavigationTiming && entry.type === "reload";
 }
 
 async function main(): Promise<void> {

@@ -4,6 +4,8 @@ import type { CallError, CellValue } from "../screen/host";
 export interface ShownCell {
   readonly value: CellValue;
   readonly error?: CallError;
+  /** Not worked out yet. */
+  readonly isPending?: true;
 }
 
 export interface CellPlace {

@@ -203,7 +203,8 @@ export class SheetView {
     const input = make("input", {
       ...attributes,
       type: "text",
-      inputmode: isText ? undefined : "decimal",
+      // The keypad of a phone has no minus: where one may be due, the whole keyboard is offered.
+      inputmode: isText || mayBeNegative(cell) ? undefined : "decimal",
       autocomplete: "off",
       spellcheck: "false",
       class: isText ? "words" : "number",
@@ -482,8 +483,8 @@ export class SheetView {
     this.refreshers.push(() => {
       const shown = this.values.read(place);
       if (shown.error === undefined) {
-        const { value } = shown;
-        const text = said(value, cell.format);
+        const text =
+          shown.isPending === true ? screenSaid("computing…") : said(shown.value, cell.format);
         if (element.textContent !== text) element.textContent = text;
       } else element.replaceChildren(errorText(shown));
       also?.(shown);
@@ -556,6 +557,10 @@ function hasInput(block: Block): boolean {
 
 function tableHasInput(table: CellTable): boolean {
   return table.rows.some((row) => row.some((cell) => cell?.role === "input"));
+}
+
+function mayBeNegative({ allowed }: SheetCell): boolean {
+  return allowed === undefined || ("low" in allowed && allowed.low < 0);
 }
 
 function isBlank(value: CellValue): boolean {

@@ -61,7 +61,7 @@ function valueOf(page: Page, label: string | RegExp): Promise<string> {
 }
 
 async function eventually(check: () => Promise<void>): Promise<void> {
-  const end = Date.now() + 30000;
+  const end = Date.now() + 60000;
   for (;;) {
     try {
       return await check();
@@ -176,6 +176,18 @@ test("formulas, formats and pages of the user's own are kept with the workbook",
     }, own);
     expect(seen).toEqual(["=Heads*2", 18, 10, 1]);
   });
+});
+
+test("what was typed in the very last moment before a reload is there", async () => {
+  const page = await visit(await someone(WIDE));
+  await withGrid(page);
+  await page.evaluate(() => {
+    trialGrid.enter({ page: "Line", row: 13, column: 3 }, "9");
+    location.reload();
+  });
+  await page.waitForTimeout(500);
+  await page.waitForSelector("#work-choice", PATIENCE);
+  await eventually(() => expect(valueOf(page, HEADS)).resolves.toBe("9"));
 });
 
 test("rows of a ready-made page stay where they are, and it is said", async () => {
@@ -681,4 +693,41 @@ test("a quote made on a phone is printed, reopened next day, changed in one pric
   await eventually(async () => expect(await totalOf(elsewhere)).toBe(second));
   await withGrid(elsewhere);
   await expect(totalOf(elsewhere)).resolves.toBe(second);
+});
+
+test("a function from the list is copied, and inserted into the chosen cell; one that is taken is asked about", async () => {
+  const context = await someone(WIDE);
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  const page = await visit(context);
+  await withGrid(page);
+  await page.evaluate(() => trialGrid.select({ page: "Line", row: 2, column: 15 }));
+  await page.getByRole("button", { name: "Functions" }).click();
+  await page.getByLabel(/Search by name/).fill("set time");
+  const entry = page.locator("#function-SET_TIME");
+  await entry.locator("summary").first().click();
+  await entry.getByRole("button", { name: "Copy" }).click();
+  await eventually(async () =>
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toContain("=IRRIG.SET.TIME("),
+  );
+  const formula = () =>
+    page.evaluate(() => trialGrid.formula({ page: "Line", row: 2, column: 15 }));
+  await entry.getByRole("button", { name: "Insert" }).click();
+  await eventually(async () => expect(await formula()).toContain("=IRRIG.SET.TIME("));
+  await page.evaluate(() => trialGrid.select({ page: "Line", row: 13, column: 3 }));
+  await entry.getByRole("button", { name: "Insert" }).click();
+  await page.getByRole("button", { name: "Leave the cell" }).click();
+  await expect(
+    page.evaluate(() => trialGrid.read({ page: "Line", row: 13, column: 3 }).value),
+  ).resolves.toBe(14);
+  for (const link of await page
+    .locator(".functions a")
+    .evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href)))
+    expect([link, (await page.request.get(link)).status()]).toEqual([link, 200]);
+});
+
+test("a field that may be below zero offers a keyboard with a minus, the others the keypad", async () => {
+  const page = await visit(await someone(NARROW));
+  const keypad = (label: string) => page.getByLabel(label).first().getAttribute("inputmode");
+  await expect(keypad("Rise, inlet to last sprinkler")).resolves.toBeNull();
+  await expect(keypad("Sprinkler spacing")).resolves.toBe("decimal");
 });

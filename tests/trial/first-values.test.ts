@@ -109,3 +109,20 @@ test("what the ready-made workbook holds anyway, typed again, is no change", () 
   values.redo();
   expect(typed.size).toBe(0);
 });
+
+test("what is beyond the first view is told as not worked out yet, and not as a blank", () => {
+  const page: Page = {
+    name: "One",
+    widths: [10],
+    lines: new Map(),
+    printArea: "A1:A2",
+    cells: [
+      { at: "A1", role: "result", formula: "=NOSUCH(1)" },
+      { at: "A2", role: "input" },
+    ],
+  };
+  const values = new FirstValues([page], new Map(), reference, host);
+  const read = (at: string) => values.read({ page: "One", ...readAddress(at) });
+  expect(read("A1")).toEqual({ value: null, isPending: true });
+  expect(read("A2")).toEqual({ value: null });
+});
