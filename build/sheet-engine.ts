@@ -1,6 +1,7 @@
 import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
 import type { ICellData, IWorkbookData, IWorksheetData, Workbook } from "@univerjs/core";
 import {
+  CELL_INVERTED_INDEX_CACHE,
   ErrorType,
   FormulaDataModel,
   IFunctionService,
@@ -14,6 +15,7 @@ import { catalogue } from "../src/catalogue";
 import { toScreen } from "../src/formula-text/dialect";
 import { readAddress } from "../src/sheets/kit/address";
 import type { Page, SheetCell } from "../src/sheets/kit/definition";
+import { compareWithoutIndex } from "../src/trial/comparison-index";
 import { sameSpills, type Spills } from "../src/trial/same-spills";
 import { Messages, SheetFunction } from "./engine-functions";
 
@@ -54,6 +56,7 @@ export class SheetEngine {
     pages: readonly Page[],
     private readonly namespace: string,
   ) {
+    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: {} },

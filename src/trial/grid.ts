@@ -5,6 +5,7 @@ import { writeAddress } from "../sheets/kit/address";
 import type { Page } from "../sheets/kit/definition";
 import type { Reference } from "../reference";
 import { CellErrors, isErrorCode, registerFunctions } from "./grid-functions";
+import { compareWithoutIndex } from "./comparison-index";
 import { readTyped } from "./typed";
 import { freshWorkbookId, workbookOf } from "./grid-workbook";
 import { wordsOfError } from "../screen/error-words";
@@ -13,6 +14,7 @@ import { sameSpills, type Spills } from "./same-spills";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 import type { FRange } from "@univerjs/preset-sheets-core";
 import {
+  CELL_INVERTED_INDEX_CACHE,
   CalculationMode,
   CellValueType,
   FormulaDataModel,
@@ -69,6 +71,7 @@ export class Grid implements SheetValues {
   constructor(options: GridOptions) {
     const { container, dark } = options;
     this.container = container;
+    compareWithoutIndex(CELL_INVERTED_INDEX_CACHE);
     this.univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: enUS },

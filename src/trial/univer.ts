@@ -14,3 +14,4 @@ export {
   WrapStrategy,
 } from "@univerjs/core";
 export { FUniver } from "@univerjs/core/lib/facade";
+export { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";

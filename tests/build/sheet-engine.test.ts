@@ -80,3 +80,26 @@ test("our functions' errors keep their sentence as long as they stand", async ()
   expect(engine.message(at(1))).toBeUndefined();
   engine.close();
 });
+
+test("an error that is compared stays an error, however often it is compared", async () => {
+  const { engine, read } = await opened({
+    A1: '="x"+1',
+    A2: "=NA()",
+    A3: "7",
+    B1: "=A1>=1",
+    B2: '=IF(A1>=1, "OK", "no")',
+    B3: '=IF(A1="OK", 1, 0)',
+    B4: "=A1<=1",
+    C1: "=A2>=1",
+    C2: '=IF(A2>=1, "OK", "no")',
+    C3: '=IF(AND(A2<5, TRUE), "OK", "no")',
+    // A text of digits is a text: above every number.
+    D1: "=A3>100",
+    D2: "=A3>100",
+    D3: "=A3=7",
+  });
+  for (const at of ["B1", "B2", "B3", "B4"]) expect([at, read(at)]).toEqual([at, "#VALUE!"]);
+  for (const at of ["C1", "C2", "C3"]) expect([at, read(at)]).toEqual([at, "#N/A"]);
+  expect([read("D1"), read("D2"), read("D3")]).toEqual([true, true, false]);
+  engine.close();
+});

@@ -217,7 +217,7 @@ function endOfSeason(page: PageBuilder, field: Field): void {
 
   page.heading("4  Before the frost, empty these too");
   for (const text of [
-    "Trapped water breaks metal first. In this order, with the power locked out and every gauge at zero:",
+    "Trapped water breaks metal first. In this order, with the power locked out and the lowest drain open until nothing runs (a gauge at zero is no proof):",
     "Pump: take out the drain plugs of the casing and of the suction side; turn the shaft by hand once; leave the plugs with the key.",
     "Filter and screens: open the drain, lift the element out, leave the lid loose.",
     "Valves: half open, so that none holds water behind it; take backflow devices and gauges in.",

@@ -1,7 +1,17 @@
 import { type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { amount, degrees, length, optional, pressure, price, sdr, size } from "../parts/limits";
+import {
+  amount,
+  degrees,
+  length,
+  optional,
+  pressure,
+  price,
+  sdr,
+  size,
+  temperature,
+} from "../parts/limits";
 import {
   COLUMNS,
   DEALER_QUESTION,
@@ -303,6 +313,24 @@ function stakes(page: PageBuilder, field: Field): void {
     note: "The line lies 90 degrees to the right of the way its positions advance.",
   });
   page.below(start, way);
+  const laid = page.block("A");
+  laid.input("Tubing wall when it is staked", field.stakeTemperature, {
+    name: "StakeTemperature",
+    unit: "temperature",
+    allowed: temperature,
+    note: "In the morning, or full of cold water.",
+  });
+  const grown = page.block("G");
+  grown.result(
+    "The line grows in the sun by",
+    "=IRRIG.PIPE.EXPANSION(LineLength, WallTemperature-StakeTemperature, Units)",
+    {
+      name: "LineGrowth",
+      unit: "length",
+      note: "Leave so much slack at the hydrant and at the end stake; at each sprinkler its share. The pipe wall in the sun stands on the page Line.",
+    },
+  );
+  page.below(laid, grown);
   const top = page.row;
   page.put(1, top, { role: "heading", value: "Sprinklers of one line", span: 4 });
   page.put(7, top, { role: "heading", value: "Positions of the field", span: 5 });

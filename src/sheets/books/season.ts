@@ -2,7 +2,7 @@ import { crops, stages } from "../../tables/crops";
 import { type Block, type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { amount, hours, price, temperature } from "../parts/limits";
+import { amount, hours, optional, price, temperature } from "../parts/limits";
 import {
   COLUMNS,
   dayInputs,
@@ -18,6 +18,8 @@ import { namesPage } from "../parts/names";
 import { setCheck } from "../parts/plan-checks";
 import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "../parts/sentences";
 import { endOfSeasonPage } from "./end-of-season";
+import { pumpPage } from "./pump";
+import { waterBudgetPage } from "./water-budget";
 import { waterSourcePage } from "./water-source";
 
 const MOST_SETS = 120;
@@ -26,7 +28,7 @@ export const season = workbook({
   id: "season",
   title: "Season",
   purpose:
-    "From soil, crop and weather to hours, moves, lines, pump and power, and how to put the line away in autumn.",
+    "From soil, crop, weather and rain to hours, moves, lines, pond, pump and power, and how to put the line away in the fall.",
   subjects: [
     "pressure",
     "electricity",
@@ -46,14 +48,16 @@ export const season = workbook({
     ],
     [
       "How many lines, what does the water cost?",
-      `=IF(SetsPerDay=0, "The set does not fit the day: see above.", LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power and labor cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
+      `=IF(SetsPerDay=0, "The set does not fit the day: see above.", LinesNeeded&IF(LinesNeeded=1, " line", " lines")&" of "&Heads&" sprinklers cover the field in "&RotationDays&" days; "&Running&IF(Running=1, " runs", " run")&". Power, labor and water cost "&FIXED(UnitCost, 2)&" "&Currency&" "&IF(Units="SI", "per 10 mm on a hectare", "per acre-inch")&".")`,
     ],
   ],
   field: bluestemFlat,
   pages: (field) => [
     seasonPage(field),
     rotationPage(field),
+    waterBudgetPage(field),
     waterSourcePage(field),
+    pumpPage(field),
     endOfSeasonPage(field),
     namesPage(field.system),
   ],
@@ -125,6 +129,14 @@ function seasonCells(page: PageBuilder, field: Field): void {
     name: "CropUse",
     unit: "dailyDepth",
   });
+  found.result(
+    "Peak use, from the month that uses most",
+    "=IRRIG.ET.PEAK(MAX(MonthUse), NetDepth, Units)",
+    {
+      name: "PeakUse",
+      unit: "dailyDepth",
+    },
+  );
   found.result("Allowed depletion", "=IRRIG.CROP.DEPLETION(Crop, Units, CropUse)", {
     name: "Depletion",
     format: "0.00",
@@ -206,6 +218,10 @@ function seasonCells(page: PageBuilder, field: Field): void {
     `=IF(NetDepth<=MostNet*1.005, "OK", "The crop uses "&FIXED(NetDepth, 2)&" "&${unitText("depth")}&" between irrigations; the soil gives "&FIXED(MostNet, 2)&" "&${unitText("depth")}&": irrigate every "&INT(Interval)&" days.")`,
   );
   check(
+    "Peak use and the plan",
+    `=IF(CropUse>=PeakUse*0.995, "OK", "In the peak period the crop uses "&FIXED(PeakUse, 2)&" "&${unitText("dailyDepth")}&"; the plan is for "&FIXED(CropUse, 2)&": plan for a hotter, drier day.")`,
+  );
+  check(
     "Lines running",
     `=IF(SetsPerDay=0, ${WAITS_FOR_SET}, IF(Running>=LinesNeeded, "OK", Running&IF(Running=1, " line runs; ", " lines run; ")&LinesNeeded&" are needed: run more, or irrigate less often."))`,
   );
@@ -221,10 +237,11 @@ function seasonCells(page: PageBuilder, field: Field): void {
 
   page.heading("The season's water, power, work and cost");
   const money = page.block("A");
-  money.input("Seasonal net irrigation", field.seasonDepth, {
+  money.input("Seasonal net irrigation, if known", undefined, {
     name: "SeasonNet",
     unit: "depth",
-    allowed: amount(0.01, 5000),
+    allowed: optional(amount(0.01, 5000)),
+    note: "Blank: the sum of the months on the page Water budget.",
   });
   money.input("Power", "electric", {
     name: "Power",
@@ -240,14 +257,24 @@ function seasonCells(page: PageBuilder, field: Field): void {
     format: "0.00",
     allowed: price,
   });
+  money.input("Price of water", field.waterPrice, {
+    name: "WaterPrice",
+    unit: { us: "per 1000 gal", si: "per m³" },
+    format: "0.00",
+    allowed: price,
+  });
   const cost = page.block("G");
-  cost.result("Water pumped", "=IRRIG.SYSTEM.VOLUME(Area, SeasonNet/Efficiency, Units)", {
+  cost.result("Seasonal net irrigation", '=IF(SeasonNet="", SUM(MonthNet), SeasonNet)', {
+    name: "SeasonDepth",
+    unit: "depth",
+  });
+  cost.result("Water pumped", "=IRRIG.SYSTEM.VOLUME(Area, SeasonDepth/Efficiency, Units)", {
     name: "SeasonVolume",
     unit: "fieldVolume",
   });
   cost.result(
     "Hours of pumping",
-    "=IRRIG.SYSTEM.CAPACITY(Area, SeasonNet/Efficiency, 1, 1, Units)/AllFlow",
+    "=IRRIG.SYSTEM.CAPACITY(Area, SeasonDepth/Efficiency, 1, 1, Units)/AllFlow",
     { name: "PumpHours", unit: { word: "hours" }, format: "#,##0" },
   );
   cost.result(
@@ -280,14 +307,20 @@ function seasonCells(page: PageBuilder, field: Field): void {
     money: true,
   });
   cost.unitOfLast("=Currency");
+  cost.result("Water cost", '=SeasonVolume*WaterPrice/IF(Units="SI", 1, 1000)', {
+    name: "WaterCost",
+    format: "#,##0",
+    money: true,
+  });
+  cost.unitOfLast("=Currency");
   const each = { us: "per acre-inch", si: "per ha × 10 mm" };
-  const applied = '(Area*SeasonNet/Efficiency/IF(Units="SI", 10, 1))';
+  const applied = '(Area*SeasonDepth/Efficiency/IF(Units="SI", 10, 1))';
   cost.result("Energy or fuel", `=SeasonEnergy/${applied}`, {
     name: "UnitEnergy",
     unit: each,
     format: "0.0",
   });
-  cost.result("Power and labor", `=(EnergyCost+LabourCost)/${applied}`, {
+  cost.result("Power, labor and water", `=(EnergyCost+LabourCost+WaterCost)/${applied}`, {
     name: "UnitCost",
     unit: each,
     format: "0.00",
@@ -315,7 +348,7 @@ function weatherInputs(block: Block, field: Field): void {
     unit: "wind",
     allowed: amount(0, 200),
   });
-  block.input("measured at", weather.windHeight, {
+  block.input("Wind measured at", weather.windHeight, {
     name: "WindHeight",
     unit: "length",
     allowed: amount(0.5, 100),

@@ -14,7 +14,7 @@ import { planChecks } from "../parts/plan-checks";
 import { openValves, pipesAndCurve, supplyInputs, supplyResults } from "../parts/supply";
 
 /** Lines on one pump that the table below shows. */
-const MOST_RUNNING = 4;
+export const MOST_RUNNING = 4;
 
 /** Rows of PUMP.LINES: what happens when lines run on one pump, every valve open. */
 const ROWS = [
@@ -60,19 +60,37 @@ function waterSource(page: PageBuilder, field: Field): void {
     allowed: flow,
   });
   supplyInputs(given, field);
-  given.gap();
-  lineInputs(given, field);
-  spotUniformity(given, field);
-  given.input("Share of the area to get enough", field.adequacy, {
+  const pump = page.block("G");
+  supplyResults(pump);
+  energyResult(pump);
+  pump.gap();
+  pump.heading("Pond");
+  pump.result("Pumping a day", "=SetHours*SetsPerDay", {
+    name: "PumpingHours",
+    unit: { word: "hours" },
+    format: "0.0",
+  });
+  pump.result(
+    "The pond lasts",
+    '=IF(SetsPerDay=0, "set too long", IF(AllFlow*PumpingHours<=Inflow*24, "always", IRRIG.SOURCE.DAYS(Pond, AllFlow, PumpingHours, Units, Inflow)))',
+    { name: "PondDays", unit: { word: "days" }, format: "0" },
+  );
+  page.below(given, pump);
+
+  // Side by side, so that a page of paper ends between the two and not within one.
+  const line = page.block("A");
+  lineInputs(line, field);
+  spotUniformity(line, field);
+  line.input("Share of the area to get enough", field.adequacy, {
     name: "Adequacy",
     allowed: amount(0.5, 0.95),
   });
-  given.input("Nozzle", field.nozzle, {
+  line.input("Nozzle diameter", field.nozzle, {
     name: "Nozzle",
     unit: "diameter",
     allowed: amount(0.01, 100),
   });
-  wettedInput(given, field);
+  wettedInput(line, field);
 
   const found = page.block("G");
   found.heading("Results: the line");
@@ -83,22 +101,7 @@ function waterSource(page: PageBuilder, field: Field): void {
     "=IRRIG.APPLICATION.EFFECTIVE(CropUse, Wind2m, IRRIG.APPLICATION.COARSENESS(MeanPressure, Nozzle, Units), Units)",
     { name: "Effective", format: "0.00" },
   );
-  found.gap();
-  supplyResults(found);
-  energyResult(found);
-  found.gap();
-  found.heading("Pond");
-  found.result("Pumping a day", "=SetHours*SetsPerDay", {
-    name: "PumpingHours",
-    unit: { word: "hours" },
-    format: "0.0",
-  });
-  found.result(
-    "The pond lasts",
-    '=IF(SetsPerDay=0, "set too long", IF(AllFlow*PumpingHours<=Inflow*24, "always", IRRIG.SOURCE.DAYS(Pond, AllFlow, PumpingHours, Units, Inflow)))',
-    { name: "PondDays", unit: { word: "days" }, format: "0" },
-  );
-  page.below(given, found);
+  page.below(line, found);
 
   page.breakPage();
   page.heading("Tubing and sprinkler");
@@ -111,7 +114,7 @@ function waterSource(page: PageBuilder, field: Field): void {
   page.heading("One to four lines running, every valve open");
   const top = page.row;
   const counts = Array.from({ length: MOST_RUNNING }, (_, i) => i + 1);
-  page.table("A", [
+  const [, flows, heads] = page.table("A", [
     { header: "Lines running", role: "result", format: "0", rows: counts },
     ...ROWS.map(({ header, unit }, i) => ({
       header,
@@ -129,6 +132,8 @@ function waterSource(page: PageBuilder, field: Field): void {
     },
   ]);
   page.needsLines(top, 2);
+  page.nameRange("RunningFlow", flows);
+  page.nameRange("RunningHead", heads);
   page.gap();
 
   page.heading("Checks of the plan");

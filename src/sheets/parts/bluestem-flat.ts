@@ -114,7 +114,19 @@ export interface Field {
   readonly greatestSpeed: number;
   readonly drop: number;
   readonly nozzle: number;
-  readonly seasonDepth: number;
+  /** From the month in which the pond is full: name, crop's use, rain of a dry year, the pond's loss. */
+  readonly months: readonly (readonly [string, number, number, number])[];
+  /** At the flows of the pump's curve: efficiency and suction head required. */
+  readonly pumpSheet: readonly (readonly [number, number])[];
+  readonly leastPumpFlow: number;
+  readonly motor: number;
+  /** Part of the loss in filter, valves and screens that a clean filter takes. */
+  readonly cleanLoss: number;
+  readonly fillSpeed: number;
+  /** Of 1000 gallons or a cubic meter. */
+  readonly waterPrice: number;
+  /** Of the tubing's wall when the line is laid and staked. */
+  readonly stakeTemperature: number;
   readonly flushSpeed: number;
   readonly towTemperature: number;
   /** Distance from the inlet and height of the ground under the line. */
@@ -245,7 +257,34 @@ const us: Field = {
   greatestSpeed: 5,
   drop: 10,
   nozzle: 0.148,
-  seasonDepth: 14,
+  months: [
+    ["April", 2.4, 3, 60000],
+    ["May", 3.9, 3.4, 80000],
+    ["June", 4.8, 2.9, 100000],
+    ["July", 5.2, 2.2, 120000],
+    ["August", 4.6, 2.1, 110000],
+    ["September", 3.2, 2.4, 80000],
+    ["October", 1.7, 2.2, 50000],
+    ["November", 0, 1.8, 20000],
+    ["December", 0, 1.3, 20000],
+    ["January", 0, 1.1, 20000],
+    ["February", 0, 1.2, 20000],
+    ["March", 0, 2.2, 20000],
+  ],
+  pumpSheet: [
+    [0, 5],
+    [0.38, 6],
+    [0.56, 7.5],
+    [0.625, 9.8],
+    [0.65, 12.5],
+    [0.62, 14],
+  ],
+  leastPumpFlow: 30,
+  motor: 10,
+  cleanLoss: 0.4,
+  fillSpeed: 1,
+  waterPrice: 0,
+  stakeTemperature: 60,
   flushSpeed: 2,
   towTemperature: 70,
   ground: [
@@ -369,7 +408,34 @@ const si: Field = {
   greatestSpeed: 1.5,
   drop: 3,
   nozzle: 3.72,
-  seasonDepth: 350,
+  months: [
+    ["April", 61, 76, 230],
+    ["May", 99, 86, 300],
+    ["June", 122, 74, 380],
+    ["July", 131, 56, 450],
+    ["August", 117, 53, 420],
+    ["September", 81, 61, 300],
+    ["October", 43, 56, 190],
+    ["November", 0, 46, 75],
+    ["December", 0, 33, 75],
+    ["January", 0, 28, 75],
+    ["February", 0, 30, 75],
+    ["March", 0, 56, 75],
+  ],
+  pumpSheet: [
+    [0, 1.5],
+    [0.38, 1.8],
+    [0.56, 2.3],
+    [0.625, 2.9],
+    [0.65, 3.8],
+    [0.62, 4.3],
+  ],
+  leastPumpFlow: 7,
+  motor: 7.5,
+  cleanLoss: 3,
+  fillSpeed: 0.3,
+  waterPrice: 0,
+  stakeTemperature: 15,
   flushSpeed: 0.6,
   towTemperature: 21,
   ground: [

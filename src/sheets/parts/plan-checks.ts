@@ -22,8 +22,14 @@ export function planChecks(checks: Block): void {
   check("Velocity in the line", "=IRRIG.CHECK.SPEED(Speed, Units, GreatestSpeed)");
   check("Velocity in the feeder", `=${speed("LineFlow", "FeederInside")}`);
   check("Velocity in the main", `=${speed("AllFlow", "INDEX(Main, 1, 1)")}`);
-  check("Static pressure and the rating", "=IRRIG.CHECK.PRESSURE(StaticPressure, PipeRating)");
-  check("With surge, against the whole rating", "=IRRIG.CHECK.PRESSURE(WithSurge, PipeRating, 1)");
+  check(
+    "Static pressure and the rating",
+    `=${withShutOff("IRRIG.CHECK.PRESSURE(StaticPressure, PipeRating)")}`,
+  );
+  check(
+    "With surge, against the whole rating",
+    `=${withShutOff("IRRIG.CHECK.PRESSURE(WithSurge, PipeRating, 1)")}`,
+  );
   check("Pump and lines", `=${pump()}`);
   check("Suction", "=IRRIG.CHECK.NPSH(AvailableSuction, RequiredSuction)");
   check("Rate and the soil", "=IRRIG.CHECK.RATE(Rate, Intake)");
@@ -32,6 +38,11 @@ export function planChecks(checks: Block): void {
     "Days and the crop",
     `=IF(SetsPerDay=0, ${WAITS_FOR_SET}, IF(RoundDays<=Interval+0.05, "OK", "It takes "&RoundDays&" days to cover the field; the crop uses up the depth in "&FIXED(Interval, 1)&": use more lines, or a shorter round."))`,
   );
+}
+
+/** The highest pressure is the pump's at zero flow: a curve without that point has no answer. */
+function withShutOff(judged: string): string {
+  return `IF(MIN(INDEX(PumpCurve, 0, 1))>0, "The pump curve has no point at zero flow: type the shut-off head in its first row.", ${judged})`;
 }
 
 function speed(flow: string, bore: string): string {
@@ -53,5 +64,5 @@ function lowestPressure(): string {
 
 /** With every valve open and all lines running, the pump must give what the plan asks of it. */
 function pump(): string {
-  return `IF(OpenInlet>=PlannedInlet-${SHOWN}, "OK", "With all lines running the pump gives "&FIXED(OpenInlet, 1)&" "&${PRESSURE}&" at the lateral inlet; the plan needs "&FIXED(PlannedInlet, 1)&" "&${PRESSURE}&": run fewer lines, or take a larger pump or main.")`;
+  return `IFNA(IF(OpenInlet>=PlannedInlet-${SHOWN}, "OK", "With all lines running the pump gives "&FIXED(OpenInlet, 1)&" "&${PRESSURE}&" at the lateral inlet; the plan needs "&FIXED(PlannedInlet, 1)&" "&${PRESSURE}&": run fewer lines, or take a larger pump or main."), "With all lines running the pump's curve gives no answer: it ends below their flow, or does not lift the water to the line.")`;
 }

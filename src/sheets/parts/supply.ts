@@ -202,7 +202,7 @@ export function supplyResults(block: Block): void {
 }
 
 /** How long a column of water one unit of pressure holds up, in the units of the sheet. */
-const HEAD_OF_PRESSURE =
+export const HEAD_OF_PRESSURE =
   'IF(Units="SI", IRRIG.UNIT.CONVERT(1, "kPa", "m of water"), IRRIG.UNIT.CONVERT(1, "psi", "ft of water"))';
 
 /** Outside diameter in the units of the sheet; ISO sizes are outside diameters in mm. */
