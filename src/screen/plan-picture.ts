@@ -16,7 +16,11 @@ const SIDE = 640;
 export function drawPlan(series: readonly DrawnSeries[], description: string): HTMLElement {
   const seen = series.filter(({ look, points }) => look !== "nothing" && isSomewhere(points));
   if (seen.length === 0) {
-    return make("p", { class: "picture-empty" }, "Nothing to draw: mend the cells with errors first.");
+    return make(
+      "p",
+      { class: "picture-empty" },
+      "Nothing to draw: mend the cells with errors first.",
+    );
   }
   const svg = makeSvg("svg", {
     viewBox: `0 0 ${SIDE} ${SIDE}`,
@@ -42,7 +46,11 @@ function drawSeries({ look, points }: DrawnSeries): SVGElement[] {
   const { line, mark } = drawnLooks[look];
   const parts: SVGElement[] = [];
   if (line !== undefined) {
-    const path = points.map((point) => at(point).map((value) => value.toFixed(1)).join(" "));
+    const path = points.map((point) =>
+      at(point)
+        .map((value) => value.toFixed(1))
+        .join(" "),
+    );
     parts.push(
       makeSvg("path", {
         class: `drawn drawn-${look}`,
@@ -53,7 +61,13 @@ function drawSeries({ look, points }: DrawnSeries): SVGElement[] {
     );
   }
   if (mark !== undefined) {
-    const places = new Set(points.map((point) => at(point).map((v) => v.toFixed(1)).join(" ")));
+    const places = new Set(
+      points.map((point) =>
+        at(point)
+          .map((v) => v.toFixed(1))
+          .join(" "),
+      ),
+    );
     for (const place of places) {
       const [x, y] = place.split(" ").map(Number);
       parts.push(shape(look, x, y));
@@ -68,13 +82,31 @@ function shape(look: DrawnLook, x: number, y: number): SVGElement {
   const name = { class: `drawn-mark drawn-${look}` };
   if (mark.shape === "circle") return makeSvg("circle", { ...name, cx: x, cy: y, r: half });
   if (mark.shape === "square") {
-    return makeSvg("rect", { ...name, x: x - half, y: y - half, width: 2 * half, height: 2 * half });
+    return makeSvg("rect", {
+      ...name,
+      x: x - half,
+      y: y - half,
+      width: 2 * half,
+      height: 2 * half,
+    });
   }
   const corners =
     mark.shape === "diamond"
-      ? [[x, y - half], [x + half, y], [x, y + half], [x - half, y]]
-      : [[x, y - half], [x + half, y + half], [x - half, y + half]];
-  return makeSvg("polygon", { ...name, points: corners.map((corner) => corner.join(",")).join(" ") });
+      ? [
+          [x, y - half],
+          [x + half, y],
+          [x, y + half],
+          [x - half, y],
+        ]
+      : [
+          [x, y - half],
+          [x + half, y + half],
+          [x - half, y + half],
+        ];
+  return makeSvg("polygon", {
+    ...name,
+    points: corners.map((corner) => corner.join(",")).join(" "),
+  });
 }
 
 function legend(series: readonly DrawnSeries[]): HTMLElement {
