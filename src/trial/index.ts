@@ -9,6 +9,7 @@ import { FirstValues } from "./first-values";
 import { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
 import { FunctionHost, type CellValue } from "../screen/host";
+import { saveFlags } from "./save-flags";
 import { SheetView } from "./sheet-view";
 
 /** The page as a whole: which sheet, in which units, which of its pages; the grid when it is there. */
@@ -149,10 +150,11 @@ class TrialPage {
     this.page = name;
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
-    this.view = new SheetView(page, this.values);
+    const { values } = this;
+    this.view = new SheetView(page, values);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.sheet.purpose;
-    part("reading").replaceChildren(this.view.build());
+    part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => this.values ?? values));
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(
