@@ -154,7 +154,10 @@ class TrialPage {
     this.view = new SheetView(page, values);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.sheet.purpose;
-    part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => this.values ?? values));
+    part("reading").replaceChildren(
+      this.view.build(),
+      ...saveFlags(page, () => this.values ?? values),
+    );
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(
