@@ -1,5 +1,6 @@
 import { columnLetters } from "../sheets/kit/address";
 import { absolute } from "../sheets/kit/reference";
+import { DRAWN, type SeriesLook } from "../sheets/kit/look";
 import { Refusal, type HostState, run } from "./workbook";
 
 /** A ready-made sheet ready to be written: everything resolved to plain values, formulas as typed. */
@@ -66,8 +67,14 @@ export interface PreparedChart {
   readonly x: string;
   readonly xTitle: string;
   readonly yTitle: string;
+  /** The worksheet of its ranges, where it is another. */
+  readonly page?: string;
+  /** One scale both ways, no axes. */
+  readonly drawing?: true;
   readonly series: readonly {
     readonly range: string;
+    readonly x?: string;
+    readonly drawn?: SeriesLook;
     readonly titleAt: string;
     readonly colour: string;
   }[];
@@ -321,19 +328,37 @@ async function addChart(
 ): Promise<void> {
   quiet(context);
   const [first] = prepared.series;
-  const chart = sheet.charts.add("XYScatterLines", sheet.getRange(first.range), "Columns");
+  const { page = sheetName } = prepared;
+  const source = page === sheetName ? sheet : context.workbook.worksheets.getItem(page);
+  const chart = sheet.charts.add("XYScatterLines", source.getRange(first.range), "Columns");
   chart.title.text = prepared.title;
   chart.setPosition(prepared.from, prepared.to);
-  chart.axes.categoryAxis.title.text = prepared.xTitle;
-  chart.axes.valueAxis.title.text = prepared.yTitle;
+  if (prepared.drawing === true) {
+    for (const axis of [chart.axes.categoryAxis, chart.axes.valueAxis]) {
+      axis.minimum = DRAWN.low;
+      axis.maximum = DRAWN.high;
+      axis.majorGridlines.visible = false;
+      axis.visible = false;
+    }
+    squarePlot(chart);
+  } else {
+    chart.axes.categoryAxis.title.text = prepared.xTitle;
+    chart.axes.valueAxis.title.text = prepared.yTitle;
+  }
   chart.legend.visible = prepared.series.length > 1;
-  if (prepared.series.length > 1) chart.legend.position = "Bottom";
-  const titles = prepared.series.map(({ titleAt }) => sheet.getRange(titleAt));
-  const drawn = prepared.series.map(({ range, colour }, i) => {
+  if (prepared.series.length > 1) {
+    chart.legend.position = prepared.drawing === true ? "Right" : "Bottom";
+  }
+  const titles = prepared.series.map(({ titleAt }) => source.getRange(titleAt));
+  const drawn = prepared.series.map(({ range, colour, x = prepared.x, drawn: look }, i) => {
     const series = i === 0 ? chart.series.getItemAt(0) : chart.series.add();
-    series.setXAxisValues(sheet.getRange(prepared.x));
-    series.setValues(sheet.getRange(range));
+    series.setXAxisValues(source.getRange(x));
+    series.setValues(source.getRange(range));
     series.format.line.color = colour;
+    if (look !== undefined) {
+      drawSeries(series, look);
+      return series;
+    }
     series.markerStyle = i === 0 ? "Circle" : "Square";
     series.markerBackgroundColor = colour;
     series.markerForegroundColor = colour;
@@ -343,7 +368,7 @@ async function addChart(
   await context.sync();
   // A name that leads to its cell follows the units; a host that takes it as text gets the text.
   drawn.forEach((series, i) => {
-    series.name = `=${absolute(sheetName, prepared.series[i].titleAt)}`;
+    series.name = `=${absolute(page, prepared.series[i].titleAt)}`;
     series.load("name");
   });
   await context.sync();
@@ -351,4 +376,40 @@ async function addChart(
     if (series.name.startsWith("=")) series.name = titles[i].text[0][0];
   });
   await context.sync();
+}
+
+/** Points: title above, legend at the right, the rest a square. */
+const PLOT = { left: 10, top: 30, side: 300, legend: 170 };
+
+function squarePlot(chart: Excel.Chart): void {
+  chart.height = PLOT.top + PLOT.side + 10;
+  chart.width = PLOT.left + PLOT.side + PLOT.legend;
+  chart.plotArea.insideLeft = PLOT.left;
+  chart.plotArea.insideTop = PLOT.top;
+  chart.plotArea.insideWidth = PLOT.side;
+  chart.plotArea.insideHeight = PLOT.side;
+}
+
+const MARKS = {
+  circle: "Circle",
+  square: "Square",
+  diamond: "Diamond",
+  triangle: "Triangle",
+} as const;
+
+function drawSeries(series: Excel.ChartSeries, { ink, line, mark }: SeriesLook): void {
+  series.smooth = false;
+  if (line === undefined) series.format.line.lineStyle = "None";
+  else {
+    series.format.line.weight = line.width;
+    if (line.dashed === true) series.format.line.lineStyle = "Dash";
+  }
+  if (mark === undefined) {
+    series.markerStyle = "None";
+    return;
+  }
+  series.markerStyle = MARKS[mark.shape];
+  series.markerSize = mark.size;
+  series.markerBackgroundColor = ink;
+  series.markerForegroundColor = ink;
 }

@@ -2,7 +2,15 @@ import { rename, toScreen } from "../formula-text/dialect";
 import type { NamedRange, Page, SheetCell, UnitSystem } from "../sheets/kit/definition";
 import { columnLetters, readAddress, writeAddress } from "../sheets/kit/address";
 import { Lists, LISTS_SHEET } from "../sheets/kit/lists";
-import { BODY_SIZE, FONT, lookOf, MONOSPACED, palette, seriesColours } from "../sheets/kit/look";
+import {
+  BODY_SIZE,
+  FONT,
+  lookOf,
+  MONOSPACED,
+  palette,
+  seriesColours,
+  drawnLooks,
+} from "../sheets/kit/look";
 import { columnPoints, printedParts, rowHeights } from "../sheets/kit/print";
 import { absolute } from "../sheets/kit/reference";
 import { lookRules } from "../sheets/kit/rules";
@@ -87,7 +95,14 @@ export function prepareSheets(
         x: chart.x.range,
         xTitle: chart.x.title,
         yTitle: chart.yTitle,
-        series: chart.series.map((series, i) => ({ ...series, colour: seriesColours[i] })),
+        ...(chart.page !== undefined && { page: chart.page }),
+        ...(chart.drawing !== undefined && { drawing: chart.drawing }),
+        series: chart.series.map(({ look, ...series }, i) => ({
+          ...series,
+          ...(look === undefined
+            ? { colour: seriesColours[i] }
+            : { drawn: drawnLooks[look], colour: drawnLooks[look].ink }),
+        })),
         from: chart.place.from,
         to: chart.place.to,
         description: chart.description,

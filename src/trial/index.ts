@@ -29,6 +29,7 @@ import { takeCautions } from "../words/caution-texts";
 import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
 import { sayPage } from "../screen/say-page";
 import type { SheetValues } from "./sheet-values";
+import { saveFlags } from "./save-flags";
 import { SheetView } from "./sheet-view";
 
 /** How long a slow phone may take to start the grid. */
@@ -257,10 +258,14 @@ class TrialPage {
       part("sheet").classList.add("needs-grid");
       this.wantGrid();
     }
-    this.view = new SheetView(page, this.values);
+    const { values } = this;
+    this.view = new SheetView(page, values);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.desk.open.sheet.purpose;
-    part("reading").replaceChildren(this.view.build());
+    part("reading").replaceChildren(
+      this.view.build(),
+      ...saveFlags(page, () => this.values ?? values),
+    );
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(

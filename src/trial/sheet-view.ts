@@ -5,6 +5,7 @@ import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/a
 import { cautionText } from "../screen/cautions-text";
 import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
 import { freshId, make } from "../screen/dom";
+import { drawPlan } from "../screen/plan-picture";
 import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
@@ -366,7 +367,7 @@ export class SheetView {
         ),
       );
     });
-    return make("details", { class: "spilled", open: true }, title, holder);
+    return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
   }
 
   private picture(chart: SheetChart): HTMLElement {
@@ -375,7 +376,7 @@ export class SheetView {
     // Drawn as wide as its place is, so that its text keeps its size.
     let width = 0;
     const draw = () => {
-      if (width > 0) holder.replaceChildren(drawChart(this.chartContent(chart), width));
+      if (width > 0) holder.replaceChildren(this.drawn(chart, width));
     };
     new ResizeObserver(([entry]) => {
       const now = Math.round(entry.contentRect.width);
@@ -390,6 +391,28 @@ export class SheetView {
       make("figcaption", { id: title }, chart.title),
       holder,
     );
+  }
+
+  private drawn(chart: SheetChart, width: number): HTMLElement {
+    if (chart.drawing !== true) return drawChart(this.chartContent(chart), width);
+    const { page = this.page.name } = chart;
+    const column = ({ row, column: at, rows }: CellBlock) =>
+      Array.from(
+        { length: rows },
+        (_, down) => this.values.read({ page, row: row + down, column: at }).value,
+      );
+    const series = chart.series.map(({ range, x = chart.x.range, titleAt, look = "line" }) => {
+      const xs = column(readRange(x));
+      return {
+        title: formatValue(this.values.read({ page, ...readAddress(titleAt) }).value),
+        look,
+        points: column(readRange(range)).flatMap((y, index): Point[] => {
+          const at = xs[index];
+          return typeof at === "number" && typeof y === "number" ? [{ x: at, y }] : [];
+        }),
+      };
+    });
+    return drawPlan(series, chart.description);
   }
 
   private chartContent(chart: SheetChart): ChartContent {

@@ -39,12 +39,15 @@ test("each run is the line of its own heads on its own ground", () => {
     const rise = Array.from({ length: count }, (_, i) => [row * (i + 0.5)]);
     const line = [55, count, 40, 2, CHART, "US", rise, null, 150, 20, 2];
     const summary = callTable("LATERAL.SUMMARY", ...line).map(([, value]) => Number(value));
-    const [position, number, heads, flow, lowest, highest, , variation, inlet] = table[row + 1];
+    const [position, number, heads, flow, lowest, highest, , variation, speed, inlet] =
+      table[row + 1];
     expect([position, number, heads]).toEqual([row + 1, 1, count]);
     expectClose(flow, summary[0], 1e-9);
     expectClose(lowest, summary[1], 1e-9);
     expectClose(highest, summary[3], 1e-9);
     expectClose(variation, summary[6], 1e-9);
+    // Row 10 of the line's own summary is its greatest speed.
+    expectClose(speed, summary[9], 1e-9);
     expectClose(inlet, callNumber("LATERAL.INLET", 45, ...line.slice(1)), 1e-9);
   });
 });
@@ -60,6 +63,7 @@ test("without a lowest there is no inlet column, without heights the ground is l
     "highest nozzle pressure (psi)",
     "highest line pressure (psi)",
     "pressure variation",
+    "greatest speed (ft/s)",
   ]);
   const level = run(
     55,
@@ -180,12 +184,14 @@ test("both unit systems agree", () => {
   );
   const us = run(55, HEADS, 40, 2, ...TAIL, 45);
   expect(si[0][3]).toBe("flow (m³/h)");
-  expect(si[0][8]).toBe("inlet for the lowest (kPa)");
+  expect(si[0][8]).toBe("greatest speed (m/s)");
+  expect(si[0][9]).toBe("inlet for the lowest (kPa)");
   us.slice(1).forEach((row, i) => {
     expectClose(si[i + 1][3], Number(row[3]) * GPM, 1e-6);
-    for (const column of [4, 5, 6, 8])
+    for (const column of [4, 5, 6, 9])
       expectClose(si[i + 1][column], Number(row[column]) * PSI, 1e-6);
     expectClose(si[i + 1][7], Number(row[7]), 1e-5);
+    expectClose(si[i + 1][8], Number(row[8]) * FOOT, 1e-6);
   });
 });
 
@@ -249,7 +255,7 @@ test("heads that run dry show; a lowest that cannot be had names the run", () =>
     10,
     steep.map((row) => [...row.slice(0, 6), 100]),
   );
-  expect(allDry[1].slice(3)).toEqual([0, 0, 0, 10, ""]);
+  expect(allDry[1].slice(3)).toEqual([0, 0, 0, 10, "", 0]);
   const regulated = callError("LATERAL.RUNS", 55, HEADS, 40, 2, CHART, "US", 30, 150, null, 2, 40);
   expect(regulated.code).toBe("#N/A");
   expect(regulated.message).toMatch(

@@ -162,3 +162,14 @@ test("fewer rows than points are refused with the number needed", () => {
     /^obstacles must be three columns, x, y and radius/,
   );
 });
+
+test("a side scales the square and all in it", () => {
+  const field = drawing(7, hydrants, CLUMP, 300);
+  const scaled = drawing(7, hydrants, CLUMP, 300, 1);
+  const side = Number(field[2][field[0].indexOf("frame x")]);
+  expect(scaled[2][scaled[0].indexOf("frame x")]).toBeCloseTo(1, 12);
+  for (const [i, row] of scaled.slice(1).entries())
+    row.forEach((value, column) =>
+      expect(Number(value) * side).toBeCloseTo(Number(field[i + 1][column]), 8),
+    );
+});

