@@ -1,7 +1,6 @@
-import { readCatches, readCatchesInPlace } from "../boundary/catch";
-import { readEfficiency } from "../boundary/efficiency";
 import { above, atLeast, between, wholeNumber } from "../boundary/limits";
 import { readNumber, readNumbers, readOptionalNumber } from "../boundary/numbers";
+import { readCatches, readCatchesInPlace, readEfficiency } from "../boundary/sprinkler";
 import { column } from "../boundary/table";
 import { milliliters, readUnits } from "../boundary/units";
 import {

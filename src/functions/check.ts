@@ -1,9 +1,7 @@
-import { readChartRange } from "../boundary/chart-pressures";
-import { GREATEST_SPEED } from "../boundary/greatest-speed";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
-import { readRegulatorPressures } from "../boundary/regulator-pressures";
-import { readSpacingWind } from "../boundary/spacing-wind";
+import { GREATEST_SPEED } from "../boundary/pipe";
+import { readChartRange, readRegulatorPressures, readSpacingWind } from "../boundary/sprinkler";
 import { percent, readUnits, rounded } from "../boundary/units";
 import { sentences, tooHigh, tooLow, verdict } from "../boundary/verdict";
 import { allowablePressure } from "../formulas/allowable-pressure";

@@ -1,6 +1,6 @@
 import { readChoice } from "../boundary/choices";
+import { readOptionalWaterUse } from "../boundary/crop-water";
 import { readUnits } from "../boundary/units";
-import { readOptionalWaterUse } from "../boundary/water-use";
 import { depletionFractionAt } from "../formulas/depletion-fraction";
 import {
   cropCoefficient,

@@ -1,9 +1,7 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { readFriction } from "../boundary/friction";
 import { above } from "../boundary/limits";
 import { readRunBores } from "../boundary/line";
-import { readProfile } from "../boundary/profile";
-import { readSections } from "../boundary/sections";
+import { readFriction, readProfile, readSections } from "../boundary/pipe";
 import { minutes, readUnits } from "../boundary/units";
 import { sectionsVolume } from "../formulas/sections-volume";
 import { trappedWater } from "../formulas/trapped-water";

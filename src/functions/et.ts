@@ -3,14 +3,14 @@ import {
   readDay,
   readHumidities,
   readLatitude,
+  readMonthUse,
   readSunshine,
   readTemperatures,
   readWeatherDay,
   readWind,
-} from "../boundary/weather";
+} from "../boundary/crop-water";
 import { above } from "../boundary/limits";
 import { radiation as radiationMeasure, readUnits } from "../boundary/units";
-import { readMonthUse } from "../boundary/water-use";
 import { dewPointFromHumidity } from "../formulas/actual-vapor-pressure";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";
 import { hargreaves } from "../formulas/hargreaves";

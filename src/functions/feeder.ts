@@ -1,14 +1,14 @@
-import { readHydrants, readNearEnds } from "../boundary/ends";
 import { readOptionalCorners } from "../boundary/field";
-import { readFriction } from "../boundary/friction";
 import { above, anyNumber, atLeast, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
+import { readHydrants, readNearEnds } from "../boundary/map";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readFriction } from "../boundary/pipe";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";
 import { feederLength as lengthOfFeeder } from "../formulas/feeder-length";
+import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
 import { leavesField, nearestHydrant } from "../formulas/feeder-reach";
 import { fewestHydrants } from "../formulas/hydrants";
-import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
 import type { Units } from "./units";
 
 /**

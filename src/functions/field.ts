@@ -1,4 +1,3 @@
-import { bearingsTable, runsTable, headsTable, summaryTable } from "../boundary/field-tables";
 import {
   readCorners,
   readGround,
@@ -6,8 +5,9 @@ import {
   readOptionalGround,
   readPoints,
 } from "../boundary/field";
-import { readOrigin, readPlaces } from "../boundary/places";
+import { bearingsTable, headsTable, runsTable, summaryTable } from "../boundary/field-tables";
 import { between } from "../boundary/limits";
+import { readOrigin, readPlaces } from "../boundary/map";
 import { readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";

@@ -1,7 +1,7 @@
 import { above } from "../boundary/limits";
 import { readHeads, readLine } from "../boundary/line";
 import { readOptionalNumber } from "../boundary/numbers";
-import { readSections } from "../boundary/sections";
+import { readSections } from "../boundary/pipe";
 import { minutes, readUnits } from "../boundary/units";
 import { flushTime as timeToFlush } from "../formulas/flush-time";
 import { flowAtSpeed } from "../formulas/mean-speed";

@@ -1,12 +1,16 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { readFriction } from "../boundary/friction";
 import { above, atLeast, fraction, headCount } from "../boundary/limits";
-import { readHeads, readLine, readLineWithoutTubing, readLongestLine } from "../boundary/line";
-import { readLineLimits } from "../boundary/line-limits";
+import {
+  readHeads,
+  readLine,
+  readLineLimits,
+  readLineWithoutTubing,
+  readLongestLine,
+} from "../boundary/line";
 import { layoutTable, profileTable, summaryTable } from "../boundary/line-tables";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readFriction, readPricedTubing } from "../boundary/pipe";
 import { askLine, askRunningLine, readHeadIndex } from "../boundary/solved-line";
-import { readPricedTubing } from "../boundary/priced-tubing";
 import { solvedRuns } from "../boundary/solved-runs";
 import { readUnits } from "../boundary/units";
 import { FLOW_EXPONENT } from "../formulas/hazen-williams";

@@ -1,10 +1,13 @@
 import { readChoice, readOptionalChoice } from "../boundary/choices";
-import { readFriction } from "../boundary/friction";
-import { GREATEST_SPEED } from "../boundary/greatest-speed";
 import { above, atLeast, between } from "../boundary/limits";
 import { readNumber, readNumbers } from "../boundary/numbers";
-import { readStrength, readWallTemperature } from "../boundary/strength";
-import { readSurge } from "../boundary/surge";
+import {
+  GREATEST_SPEED,
+  readFriction,
+  readStrength,
+  readSurge,
+  readWallTemperature,
+} from "../boundary/pipe";
 import { readUnits } from "../boundary/units";
 import { fittingLoss } from "../formulas/fitting-loss";
 import { frictionPressureLoss } from "../formulas/friction";

@@ -1,8 +1,15 @@
-import { curveAt, readCurve, readPlainCurve, steadyDuty } from "../boundary/curve";
-import { energyMeasure, readEnergySource } from "../boundary/energy";
 import { above, anyNumber, atLeast } from "../boundary/limits";
-import { askLinesOnPump, linesRunningTable } from "../boundary/lines-on-pump";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import {
+  askLinesOnPump,
+  curveAt,
+  energyMeasure,
+  linesRunningTable,
+  readCurve,
+  readEnergySource,
+  readPlainCurve,
+  steadyDuty,
+} from "../boundary/pump";
 import { spillTable } from "../boundary/table";
 import { hours as hourMeasure, readUnits } from "../boundary/units";
 import { netPositiveSuctionHead } from "../formulas/net-positive-suction-head";

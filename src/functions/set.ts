@@ -1,7 +1,7 @@
-import { readEfficiency } from "../boundary/efficiency";
 import { readOptionalChoice } from "../boundary/choices";
 import { above, atLeast, between, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readEfficiency } from "../boundary/sprinkler";
 import { type Column, spillTable } from "../boundary/table";
 import { rotation } from "../formulas/rotation";
 import { timeForDepth } from "../formulas/set-time";

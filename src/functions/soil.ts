@@ -1,9 +1,8 @@
 import { readChoice, readOptionalChoice, readYesNo } from "../boundary/choices";
+import { readMonthUse, readWaterCapacity } from "../boundary/crop-water";
 import { above, atLeast } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
 import { percent, readUnits } from "../boundary/units";
-import { readWaterCapacity } from "../boundary/water-capacity";
-import { readMonthUse } from "../boundary/water-use";
 import { effectiveRain } from "../formulas/effective-rain";
 import { netDepth } from "../formulas/net-depth";
 import {

@@ -1,5 +1,5 @@
+import { readMonthsOfWater } from "../boundary/crop-water";
 import { above, atLeast } from "../boundary/limits";
-import { readMonthsOfWater } from "../boundary/months-of-water";
 import { spillTable } from "../boundary/table";
 import { days, hours as hourMeasure, readUnits } from "../boundary/units";
 import { sourceBalance as monthByMonth } from "../formulas/source-balance";

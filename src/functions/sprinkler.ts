@@ -1,7 +1,12 @@
-import { coefficientUnit, giveCoefficient, readChart, readDischarge } from "../boundary/discharge";
 import { above, atLeast } from "../boundary/limits";
 import { readOptionalNumber } from "../boundary/numbers";
-import { readSpacingWind } from "../boundary/spacing-wind";
+import {
+  coefficientUnit,
+  giveCoefficient,
+  readChart,
+  readDischarge,
+  readSpacingWind,
+} from "../boundary/sprinkler";
 import { spillPairs } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { headFlow, pressureForFlow } from "../formulas/discharge-law";

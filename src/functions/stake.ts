@@ -1,10 +1,8 @@
 import { readChoice } from "../boundary/choices";
 import { above, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readHeads, readSegmentLengths } from "../boundary/line";
-import { readNamedPoints } from "../boundary/map-points";
+import { readNamedPoints, readOrigin, readStart } from "../boundary/map";
 import { readNumber } from "../boundary/numbers";
-import { readOrigin } from "../boundary/places";
-import { readStart } from "../boundary/start-place";
 import { type Column, spillTable } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { toDegrees } from "../formulas/local-plane";

@@ -1,8 +1,7 @@
 import { readOptionalChoice, readYesNo } from "../boundary/choices";
 import { above, atLeast, between, MOST_HEADS, wholeNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
-import { readWallTemperature } from "../boundary/strength";
-import { readTubing } from "../boundary/tubing";
+import { readTubing, readWallTemperature } from "../boundary/pipe";
 import { minutes as minuteMeasure, percent, readUnits } from "../boundary/units";
 import { bendingRadius } from "../formulas/bending-radius";
 import { safePull } from "../formulas/safe-pull";
