@@ -4,6 +4,7 @@ import ts from "typescript";
 import { cautions as cautionTexts } from "../src/cautions";
 import { exportNameOf } from "../src/functions/export-name";
 import type { ArgumentHelp, Choice, FunctionHelp } from "../src/reference";
+import { expandComments } from "./expand-comments";
 
 /** What a file of sheet functions says of itself, and what is wrong with how it says it. */
 export interface DocComments {
@@ -17,17 +18,15 @@ const OTHER_TAGS = ["customfunction", "param", "cautions", "yesno"];
 
 export function readDocComments(path: string): DocComments {
   const text = readFileSync(path, "utf8");
-  const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const parse = (source: string) => ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true);
+  const written = parse(text);
+  const file = parse(expandComments(path));
   const choices = readChoices(file);
   const functions: FunctionHelp[] = [];
   const problems: string[] = [];
-  const seen = new Set<number>();
+  const seen = new Set(declared(written).map(({ comment }) => comment.getStart()));
 
-  for (const statement of file.statements) {
-    if (!ts.isFunctionDeclaration(statement) || !isExported(statement)) continue;
-    const comment = ts.getJSDocCommentsAndTags(statement).find(ts.isJSDoc);
-    if (comment === undefined || !isFunctionComment(comment.getText())) continue;
-    seen.add(comment.getStart());
+  for (const { statement, comment } of declared(file)) {
     const found = readFunction(statement, comment, choices);
     functions.push(found.help);
     problems.push(...found.problems.map((p) => `${basename(path)}: ${found.help.id}: ${p}`));
@@ -37,13 +36,23 @@ export function readDocComments(path: string): DocComments {
   // that stands on a const or on nothing is looked for in the plain text.
   for (const match of text.matchAll(/\/\*\*[\s\S]*?\*\//g)) {
     if (!isFunctionComment(match[0]) || seen.has(match.index)) continue;
-    const line = file.getLineAndCharacterOfPosition(match.index).line + 1;
+    const line = written.getLineAndCharacterOfPosition(match.index).line + 1;
     const id = /@customfunction\s+(\S+)/i.exec(match[0])?.[1] ?? "without an id";
     problems.push(
       `${basename(path)}: line ${line}: the @customfunction comment (${id}) does not stand on an exported function declaration`,
     );
   }
   return { functions, problems };
+}
+
+/** The exported functions of a file that a sheet gets, each with its comment. */
+function declared(file: ts.SourceFile): { statement: ts.FunctionDeclaration; comment: ts.JSDoc }[] {
+  return file.statements.flatMap((statement) => {
+    if (!ts.isFunctionDeclaration(statement) || !isExported(statement)) return [];
+    const comment = ts.getJSDocCommentsAndTags(statement).find(ts.isJSDoc);
+    if (comment === undefined || !isFunctionComment(comment.getText())) return [];
+    return [{ statement, comment }];
+  });
 }
 
 function isFunctionComment(comment: string): boolean {
@@ -71,6 +80,9 @@ function readFunction(
   const known = new Set<string>([...REQUIRED_TAGS, ...OTHER_TAGS]);
   for (const tag of tags) {
     if (!known.has(tag.tagName.text)) problems.push(`@${tag.tagName.text} is not a known tag`);
+  }
+  for (const [, unknown] of comment.getText().matchAll(/\{@text (\w+)\}/g)) {
+    problems.push(`{@text ${unknown}} is no shared text`);
   }
   for (const tagName of REQUIRED_TAGS) {
     if (textOf(tagName) === "") problems.push(`@${tagName} is missing`);

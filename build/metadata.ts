@@ -1,10 +1,11 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { parseTree } from "custom-functions-metadata";
 import { catalogue } from "../src/catalogue";
 import { cautions, type CautionSubject } from "../src/cautions";
 import type { FunctionHelp, Reference } from "../src/reference";
 import { argumentName, readDocComments } from "./doc-comments";
+import { expandComments } from "./expand-comments";
 import { BASE_URL, dist, NAMESPACE, root, VERSION } from "./settings";
 
 type HostFunction = ReturnType<typeof parseTree>["functions"][number];
@@ -42,7 +43,7 @@ export function generate(paths: readonly string[], ids: readonly string[]): Gene
   const problems: string[] = [];
 
   for (const path of paths) {
-    const parsed = parseTree(readFileSync(path, "utf8"), path);
+    const parsed = parseTree(expandComments(path), path);
     for (const { errors } of parsed.extras) {
       problems.push(...errors.map((error) => `${basename(path)}: ${error}`));
     }

@@ -1,11 +1,11 @@
-import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import type { LineLayout, Material, SizedLength } from "../formulas/materials";
 import type { PricedLine, Quote } from "../formulas/quote";
+import { InvalidInput, NoAnswer } from "../ground/domain-error";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { spelling } from "./choices";
-import { readPairs } from "./discharge";
 import { above, atLeast, MOST_HEADS, wholeNumber } from "./limits";
 import { checked } from "./numbers";
+import { readPairs } from "./sprinkler";
 import { type Spill, spillTable } from "./table";
 import { rounded, type Units } from "./units";
 

@@ -1,15 +1,13 @@
-import { alike, zeros } from "../ground/doubles";
 import { InvalidInput } from "../ground/domain-error";
+import { alike, zeros } from "../ground/doubles";
 import type { Line } from "../solver/line";
+import type { LineLimits } from "../solver/line-limits";
 import { type Cell, describe, isBlank, rows, single } from "./cell";
-import { readDischarge, readPairs } from "./discharge";
-import { readFriction } from "./friction";
 import { above, anyNumber, atLeast, headCount, MOST_HEADS, wholeNumber } from "./limits";
 import { readNumber } from "./numbers";
-import { type BySystem, percent, type Units } from "./units";
-
-/** Pressure a regulator takes when the sheet does not say: common practice, from memory. */
-export const REGULATOR_LOSS: BySystem = { US: 5, SI: 34.5 };
+import { readFriction } from "./pipe";
+import { readDischarge, readPairs, REGULATOR_LOSS } from "./sprinkler";
+import { percent, type Units } from "./units";
 
 /** The cells that describe a line, whatever its tubing and its ground. */
 export interface HeadCells {
@@ -313,4 +311,13 @@ function readRegulators(u: Units, regulator: Cell, most: number): Regulators {
 /** A blank, or a 0 as hosts hand blanks over. */
 function isNone(cell: Cell): boolean {
   return isBlank(cell) || single("regulator", cell) === 0;
+}
+
+/** Reads what a layout must keep to; a blank lowest pressure or speed is no such limit. */
+export function readLineLimits(u: Units, limit: Cell, lowest: Cell, maxvelocity: Cell): LineLimits {
+  return {
+    variation: readNumber("limit", limit, above(0)),
+    lowest: u.pressure.readOptional("lowest", lowest, above(0)) ?? 0,
+    speed: u.speed.readOptional("maxvelocity", maxvelocity, above(0)) ?? Infinity,
+  };
 }

@@ -1,12 +1,11 @@
-import { InvalidInput } from "../ground/domain-error";
 import type { FrictionLaw } from "../formulas/friction";
 import { MOST_YEARS } from "../formulas/yearly-cost";
+import { InvalidInput } from "../ground/domain-error";
 import type { PlanTerms } from "../solver/plan-problem";
-import { SHARE_OF_RATING, PRESSURE_VARIATION } from "../tables/practice-limits";
+import { PRESSURE_VARIATION, SHARE_OF_RATING } from "../tables/practice-limits";
 import { type Cell, describe, isBlank } from "./cell";
 import { spelling } from "./choices";
 import { anyBearing } from "./field";
-import { readFriction } from "./friction";
 import {
   above,
   admits,
@@ -18,8 +17,9 @@ import {
   wholeNumber,
 } from "./limits";
 import { checked } from "./numbers";
-import { readTable } from "./rows-of-table";
-import { asSpacingWind } from "./spacing-wind";
+import { readFriction } from "./pipe";
+import { asSpacingWind } from "./sprinkler";
+import { readTable } from "./table";
 import { type BySystem, degrees, hours, type Measure, percent, type Units } from "./units";
 
 /** What may be said of one term. */

@@ -1,7 +1,6 @@
-import { readCatches, readCatchesInPlace } from "../boundary/catch";
-import { readEfficiency } from "../boundary/efficiency";
 import { above, atLeast, between, wholeNumber } from "../boundary/limits";
 import { readNumber, readNumbers, readOptionalNumber } from "../boundary/numbers";
+import { readCatches, readCatchesInPlace, readEfficiency } from "../boundary/sprinkler";
 import { column } from "../boundary/table";
 import { milliliters, readUnits } from "../boundary/units";
 import {
@@ -18,6 +17,7 @@ import { effectivePortion } from "../formulas/effective-portion";
 import { foldCatch } from "../formulas/fold";
 import { overlapGrid } from "../formulas/overlap";
 import { appliedDepth } from "../formulas/set-time";
+import type { Units } from "./units";
 
 /** Cells a side of the overlap grid: what is computed when blank, and the most a sheet can ask for. */
 const GRID = 10;
@@ -25,21 +25,12 @@ const LARGEST_GRID = 100;
 
 const LOW_QUARTER = 0.25;
 
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
-
 /**
  * Average application rate: a head's flow over the ground it stands for.
  * @customfunction APPLICATION_RATE APPLICATION.RATE
  * @param flow Flow of one head (gpm, m³/h), 0 or more.
  * @param spacing Distance between heads along the line (ft, m), above 0.
  * @param move Distance between positions of the line (ft, m), above 0.
- * @param [units] "US" (blank) or "SI".
  * @returns Average rate (in/h, mm/h), as discharged.
  * @remarks flow ÷ (spacing × move), the trade's 96.3 q/(S·M) with its exact constant 96.25. Evaporation and drift are not taken off. A line of unequal heads: give the average flow; LATERAL.FLOW divided by the number of heads is one.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
@@ -84,7 +75,6 @@ export function applicationDepth(rate: any, hours: any, efficiency?: any): any {
  * @customfunction APPLICATION_CATCH APPLICATION.CATCH
  * @param volume Water caught, mL in both unit systems, 0 or more.
  * @param opening Diameter of the can's opening (in, mm), above 0.
- * @param [units] "US" (blank) or "SI".
  * @returns Depth (in, mm).
  * @remarks Volume over the area of the opening, (π/4)·opening². A can with sloping sides counts by its opening. Divide by the hours of the test for a rate.
  * @source The volume of a cylinder; the catch-can equation PR = 3.66 V/(T·A) of irrigation audits (mL, min, square inches).
@@ -197,7 +187,6 @@ export function applicationFold(catch_: any[][], step: any, move: any): any[][] 
  * @customfunction APPLICATION_COARSENESS APPLICATION.COARSENESS
  * @param pressure Pressure at the nozzle (psi, kPa), above 0.
  * @param nozzle Nozzle diameter (in, mm), above 0.
- * @param [units] "US" (blank) or "SI".
  * @returns Index from 7 (coarse drops) to 17 (fine spray), without a unit.
  * @remarks P^1.3/B with P in psi and B in 64ths of an inch, held to 7 and 17; SI is converted to these, so both systems agree. For APPLICATION.EFFECTIVE.
  * @source Keller and Bliesner (1990), Sprinkle and Trickle Irrigation; from memory, the bounds also in the CIGR Handbook of Agricultural Engineering, Volume I (1999).
@@ -219,7 +208,6 @@ export function applicationCoarseness(pressure: any, nozzle: any, units?: Units)
  * @param et Reference evapotranspiration (in/day, mm/day), 0 or more.
  * @param wind Wind speed (mph, km/h), 0 or more.
  * @param coarseness Coarseness index of the spray, above 0, as APPLICATION.COARSENESS gives it; held to 7 and 17.
- * @param [units] "US" (blank) or "SI".
  * @returns Fraction, at most 0.982 and not below 0.1.
  * @remarks 0.976 + 0.005ET − 0.00017ET² + 0.0012W − CI(0.00043ET + 0.00018W + 0.000016ET·W), ET in mm a day, W in km/h. Coefficients from memory. An estimate for the mean weather of a set, not for gusts.
  * @source Keller and Bliesner (1990), Sprinkle and Trickle Irrigation, after Frost and Schwalen (1955); from memory.

@@ -15,14 +15,7 @@ import { readUnits } from "../boundary/units";
 import { materials } from "../formulas/materials";
 import { quote } from "../formulas/quote";
 import { rollsFor } from "../formulas/rolls";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Spills the bill of materials for equal lines and their feeders.
@@ -32,7 +25,6 @@ enum Units {
  * @param spacing Distance between heads (ft, m), above 0: one value, or a row or column with one per segment from the inlet on.
  * @param tubing Sizes from the inlet on: two columns, size as text and number of segments; the segments add up to the heads.
  * @param feeder Feeder of each line, from the hydrant on: one or more rows of size as text and length (ft, m).
- * @param [units] "US" (blank) or "SI".
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0; blank or 0: the spacing.
  * @param [regulated] TRUE for a regulator under every head; FALSE or blank for none.
  * @param [roll] Length of a roll (ft, m), above 0: tubing is then counted in whole rolls. Blank or 0: tubing by length.

@@ -1,29 +1,20 @@
-import { readChartRange } from "../boundary/chart-pressures";
-import { GREATEST_SPEED } from "../boundary/greatest-speed";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
-import { readRegulatorPressures } from "../boundary/regulator-pressures";
-import { readSpacingWind } from "../boundary/spacing-wind";
+import { GREATEST_SPEED } from "../boundary/pipe";
+import { readChartRange, readRegulatorPressures, readSpacingWind } from "../boundary/sprinkler";
 import { percent, readUnits, rounded } from "../boundary/units";
 import { sentences, tooHigh, tooLow, verdict } from "../boundary/verdict";
 import { allowablePressure } from "../formulas/allowable-pressure";
 import { largestSpacing } from "../formulas/sprinkler-spacing";
 import { PRESSURE_VARIATION, SHARE_OF_RATING } from "../tables/practice-limits";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Says whether the pressure along a line varies too much: "OK", or what to change.
  * @customfunction CHECK_VARIATION CHECK.VARIATION
  * @param variation Pressure variation, a fraction, 0 or more; LATERAL.VARIATION gives it.
  * @param [limit] Largest variation, a fraction above 0 up to 1 (blank or 0: 0.2).
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks With sprinklers that follow a square root, 20% of pressure is 10% of flow. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 442, Sprinkler System; from memory.
  * @errors #VALUE! for a blank or text, a negative variation, or a limit above 1.
@@ -49,7 +40,7 @@ export function checkVariation(variation: any, limit?: any): any {
  * @customfunction CHECK_RATE CHECK.RATE
  * @param rate Application rate (in/h, mm/h), 0 or more; APPLICATION.RATE gives it.
  * @param intake Largest rate for the soil and slope, in the same unit, above 0; SOIL.INTAKE gives it.
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Takes no units argument: both in the same unit. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016): the rate must not exceed what the soil takes in.
  * @errors #VALUE! for a blank or text, a negative rate, or an intake that is not above 0.
@@ -72,9 +63,8 @@ export function checkRate(rate: any, intake: any): any {
  * Says whether water moves too fast in a pipe: "OK", or what to change.
  * @customfunction CHECK_SPEED CHECK.SPEED
  * @param velocity Velocity of the water (ft/s, m/s), 0 or more; PIPE.VELOCITY gives it.
- * @param [units] "US" (blank) or "SI".
  * @param [limit] Largest velocity (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Above 5 ft/s surge is to be analyzed: PIPE.SURGE. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
  * @errors #VALUE! for a blank, text or negative velocity or limit.
@@ -103,7 +93,7 @@ export function checkSpeed(velocity: any, units?: Units, limit?: any): any {
  * @param pressure Highest static pressure, with the valves shut and the pump running, at the lowest point of the line (psi, kPa), 0 or more; PUMP.STATIC gives it.
  * @param rating Pressure rating of the weakest part, in the same unit, above 0: as marked on it, or PIPE.RATING at the pipe's temperature.
  * @param [share] Share of the rating that the pressure may reach, a fraction above 0 up to 1 (blank or 0: 0.72, where surge has not been analyzed).
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Takes no units argument: both in the same unit. The marking and the manufacturer's rating go before a computed one. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source USDA-NRCS Conservation Practice Standard 430, Irrigation Pipeline; from memory.
  * @errors #VALUE! for a blank or text, a negative pressure, a rating that is not above 0, or a share above 1.
@@ -132,10 +122,9 @@ export function checkPressure(pressure: any, rating: any, share?: any): any {
  * @param lowest Lowest pressure under a regulator while the line runs (psi, kPa), 0 or more: that in the line less the height of the riser, as LATERAL.SUMMARY gives it; not the pressure at the nozzle, which the regulator has already lowered.
  * @param highest Highest line pressure (psi, kPa), not below the lowest: LATERAL.SUMMARY gives it while the line runs, PUMP.STATIC with the valves shut, which can be more.
  * @param set Outlet set pressure of the regulators (psi, kPa), above 0.
- * @param [units] "US" (blank) or "SI".
  * @param [loss] Pressure the regulator itself takes (psi, kPa), 0 or more. Left out or empty text: 5 psi, 34.5 kPa; a blank cell may count as 0.
  * @param [limit] Highest pressure the regulator is made for (psi, kPa), above 0 (blank or 0: none).
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Both are pressures ahead of the regulators. The lowest must be at least set + loss, the highest at most the limit. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source Common practice; the loss of 5 psi from memory. The regulator's own sheet goes first.
  * @errors #VALUE! for a blank, text or negative pressure, or a lowest above the highest.
@@ -185,7 +174,7 @@ export function checkRegulator(
  * @customfunction CHECK_CHART CHECK.CHART
  * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
  * @param chart The sprinkler's chart, two columns *(pressure, flow)* and two rows or more, with pressures in the same unit.
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Takes no units argument: both pressures in the same unit. Outside of its chart a sprinkler's drops and throw are not what its sheet says, even where a flow can still be worked out. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source Common practice: the chart is the range that the sprinkler was tested in.
  * @errors #VALUE! for a blank or text, a negative pressure, or a chart that is not two columns and at least two rows.
@@ -220,8 +209,7 @@ export function checkChart(pressure: any, chart: any[][]): any {
  * @param move Distance between positions of the line (ft, m), above 0.
  * @param wetted Wetted diameter of a head (ft, m), above 0: twice its throw at the working pressure.
  * @param wind Wind speed while the line runs (mph, km/h), 0 or more.
- * @param [units] "US" (blank) or "SI".
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks As SPRINKLER.SPACING: along the line at most 50% of the wetted diameter; between positions 65% in calm air, up to and at 0.5 mph (0.8 km/h), 60% up to and at 5 mph (8 km/h), 50% up to and at 10 mph (16 km/h), 45% above. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442; from memory.
  * @errors #VALUE! for a blank, text or negative value, or a spacing, move or diameter that is not above 0.
@@ -262,7 +250,7 @@ export function checkSpacing(spacing: any, move: any, wetted: any, wind: any, un
  * @customfunction CHECK_NPSH CHECK.NPSH
  * @param available Net positive suction head available (ft, m), any number; PUMP.NPSH gives it.
  * @param required Net positive suction head the pump requires at its flow, from its curve, in the same unit, above 0.
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Takes no units argument: both in the same unit. There is no margin in it: the pump's own sheet may ask for one. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source The definition of NPSH: a pump cavitates where the head available is below the head required.
  * @errors #VALUE! for a blank or text, or a required head that is not above 0.
@@ -298,7 +286,7 @@ export function checkNpsh(available: any, required: any): any {
  * @customfunction CHECK_PULL CHECK.PULL
  * @param pull Pull at the hitch (lbf, N), 0 or more; TOW.PULL gives it.
  * @param safe Allowable pull of the weakest tubing or joint, in the same unit, above 0; TOW.SAFEPULL gives it.
- * @returns "OK", or the value beside its limit, and what to change.
+ * @returns {@text checkVerdict}
  * @remarks Takes no units argument: both in the same unit. The limits of the vehicle, the hitch and the manufacturer go first. A value that shows as its limit, to three digits, keeps it. A formatting rule can test the cell for "OK".
  * @source The definition of an allowable pull: what the weakest part may carry.
  * @errors #VALUE! for a blank or text, a negative pull, or an allowable pull that is not above 0.

@@ -1,6 +1,6 @@
 import { readChoice } from "../boundary/choices";
+import { readOptionalWaterUse } from "../boundary/crop-water";
 import { readUnits } from "../boundary/units";
-import { readOptionalWaterUse } from "../boundary/water-use";
 import { depletionFractionAt } from "../formulas/depletion-fraction";
 import {
   cropCoefficient,
@@ -11,14 +11,7 @@ import {
   stages,
   stageSpellings,
 } from "../tables/crops";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum Crop {
@@ -191,8 +184,7 @@ enum CropStage {
 /**
  * Depth of a crop's roots.
  * @customfunction CROP_ROOT CROP.ROOT
- * @param crop A crop, such as "alfalfa hay" or "rotated pasture" (the remarks list them all); any case, spaces or hyphens.
- * @param [units] "US" (blank) or "SI".
+ * @arguments crop
  * @returns Greatest effective rooting depth (ft, m): the smaller of the published range.
  * @remarks Every entry is a range, and its smaller end is given: the paper means it for planning irrigation, the larger one for rain-fed crops. Soil that is shallow, dense or wet keeps roots shallower. Crops: alfalfa hay; alfalfa hay, single cutting; alfalfa seed; bermuda hay; clover hay; clover hay, single cutting; rye grass hay; sudangrass hay; sudangrass hay, single cutting; rotated pasture; extensive pasture; cool-season turf; warm-season turf; barley; oats; spring wheat; winter wheat, frozen soil; winter wheat, unfrozen soil; grain corn; high-moisture corn; sweet corn; millet; grain sorghum; potatoes; sweet potatoes; sugar beets; table beets; carrots; parsnips; turnips; radishes; green beans; dry beans; chickpeas; lentils; fresh peas; dry peas; peanuts; soybeans; broccoli; brussels sprouts; cabbage; cauliflower; celery; garlic; lettuce; dry onions; green onions; spinach; eggplant; bell peppers; tomatoes; cantaloupe; cucumbers; winter squash; zucchini; sweet melons; watermelons; artichokes; asparagus; mint; strawberries; cotton; flax; canola; safflower; sesame; sunflower; berries; table grapes; wine grapes; hops; apple orchard, bare ground; apple orchard, grass cover; peach orchard, bare ground; peach orchard, grass cover; walnut orchard.
  * @source FAO Irrigation and Drainage Paper 56 (1998), Table 22, read in a secondary text.
@@ -208,7 +200,7 @@ export function cropRoot(crop: Crop, units?: Units): any {
 /**
  * Share of the soil's available water that a crop may use before it suffers.
  * @customfunction CROP_DEPLETION CROP.DEPLETION
- * @param crop A crop, such as "alfalfa hay" or "rotated pasture" (the remarks list them all); any case, spaces or hyphens.
+ * @arguments crop
  * @param [units] Of the argument et: "US" (blank) or "SI".
  * @param [et] The crop's evapotranspiration in its thirstiest time (in/day, mm/day), up to 1 in or 25 mm a day. Blank or 0: the fraction as published, which is for 5 mm (0.2 in) a day.
  * @returns Depletion fraction, 0.1 to 0.8.
@@ -229,7 +221,7 @@ export function cropDepletion(crop: Crop, units?: Units, et?: any): any {
 /**
  * Crop coefficient: a crop's water use beside that of the reference grass.
  * @customfunction CROP_KC CROP.KC
- * @param crop A crop, such as "alfalfa hay" or "rotated pasture" (the remarks list them all); any case, spaces or hyphens.
+ * @arguments crop
  * @param stage Stage of growth: "initial", "mid" or "end".
  * @returns Single crop coefficient Kc: times ET.REFERENCE it is the crop's evapotranspiration.
  * @remarks For a crop without stress, in air of 45% least humidity and 2 m/s wind; not adjusted for drier or windier places. Where the table has a range, its middle is given: rotated pasture mid 0.85–1.05; spring and winter wheat end 0.25–0.40; grain sorghum mid 1.00–1.10; tomatoes end 0.70–0.90; cotton mid 1.15–1.20, end 0.50–0.70; canola, safflower, sunflower mid 1.00–1.15 (these ranges are from memory). Copies of the table differ in the initial value of dry peas and soybeans: 0.40 here, 0.50 in one. Between stages interpolate by date. Crops: alfalfa hay; alfalfa hay, single cutting; alfalfa seed; bermuda hay; clover hay; clover hay, single cutting; rye grass hay; sudangrass hay; sudangrass hay, single cutting; rotated pasture; extensive pasture; cool-season turf; warm-season turf; barley; oats; spring wheat; winter wheat, frozen soil; winter wheat, unfrozen soil; grain corn; high-moisture corn; sweet corn; millet; grain sorghum; potatoes; sweet potatoes; sugar beets; table beets; carrots; parsnips; turnips; radishes; green beans; dry beans; chickpeas; lentils; fresh peas; dry peas; peanuts; soybeans; broccoli; brussels sprouts; cabbage; cauliflower; celery; garlic; lettuce; dry onions; green onions; spinach; eggplant; bell peppers; tomatoes; cantaloupe; cucumbers; winter squash; zucchini; sweet melons; watermelons; artichokes; asparagus; mint; strawberries; cotton; flax; canola; safflower; sesame; sunflower; berries; table grapes; wine grapes; hops; apple orchard, bare ground; apple orchard, grass cover; peach orchard, bare ground; peach orchard, grass cover; walnut orchard.

@@ -1,21 +1,12 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { readFriction } from "../boundary/friction";
 import { above } from "../boundary/limits";
 import { readRunBores } from "../boundary/line";
-import { readProfile } from "../boundary/profile";
-import { readSections } from "../boundary/sections";
+import { readFriction, readProfile, readSections } from "../boundary/pipe";
 import { minutes, readUnits } from "../boundary/units";
 import { sectionsVolume } from "../formulas/sections-volume";
 import { trappedWater } from "../formulas/trapped-water";
 import { drainTime as timeToDrain } from "../solver/drain-time";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum OpenEnds {
@@ -32,7 +23,6 @@ enum OpenEnds {
  * @customfunction DRAIN_VOLUME DRAIN.VOLUME
  * @param inside Inside diameter (in, mm), above 0: one value, or a row or column with one per section. The bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param length Length of tubing (ft, m), 0 or more: as many values as inside diameters, in the same order.
- * @param [units] "US" (blank) or "SI".
  * @returns Volume (gal, L).
  * @remarks (π/4)·D²·L of each section, summed; the tables' 4.08 D² gallons per 100 ft. What stays behind in the dips is DRAIN.TRAPPED.
  * @source The volume of a cylinder.
@@ -52,7 +42,6 @@ export function drainVolume(inside: any[][], length: any[][], units?: Units): an
  * @param distance Distance along the line of each point of the ground's profile (ft, m): a row or column of two values or more that rise; the first may be 0.
  * @param elevation Height of the ground at each point (ft, m), above any level you like: as many values.
  * @param inside Inside diameter (in, mm), above 0: one value, one per run between two points, or two columns (inside diameter, number of runs).
- * @param [units] "US" (blank) or "SI".
  * @param [ends] Which ends are open: "both" (blank), "start" or "end".
  * @returns Volume (gal, L).
  * @remarks A point stays full where it lies below the lowest, over the open ends, of the highest ground between it and that end. Exact for straight runs between the points; take a point at every crest and every dip. Level ground counts as drained, for water runs out of an open end as long as it has any fall: but tubing never lies that level, and every sag deeper than its bore keeps water that no survey shows. Where the ground is level take DRAIN.VOLUME for the most it can keep, and give the line a fall or blow it out. Air must get in at the crests. What clings to the wall, and what stays in heads, valves, filters and pumps, comes on top: drain those too, for water left in metal breaks it first.
@@ -87,7 +76,6 @@ export function drainTrapped(
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param length Length of the line (ft, m), above 0.
  * @param fall How much lower the open end lies than the top (ft, m), above 0 and at most the length.
- * @param [units] "US" (blank) or "SI".
  * @param [opening] Diameter of the hole or valve it runs out of (in, mm), above 0 and at most the inside diameter; blank or 0: the whole end is open.
  * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150), or "Darcy" for Darcy–Weisbach.
  * @returns Minutes.

@@ -1,22 +1,15 @@
-import { readHydrants, readNearEnds } from "../boundary/ends";
 import { readOptionalCorners } from "../boundary/field";
-import { readFriction } from "../boundary/friction";
 import { above, anyNumber, atLeast, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
+import { readHydrants, readNearEnds } from "../boundary/map";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readFriction } from "../boundary/pipe";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";
 import { feederLength as lengthOfFeeder } from "../formulas/feeder-length";
+import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
 import { leavesField, nearestHydrant } from "../formulas/feeder-reach";
 import { fewestHydrants } from "../formulas/hydrants";
-import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Shortest straight feeder that lets the near end of the line reach every position.
@@ -46,9 +39,7 @@ export function feederLength(positions: any, move: any, setback?: any): any {
  * @param flow Flow through the feeder (gpm, m³/h), 0 or more: the lateral's.
  * @param inside Inside diameter of the feeder (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param length Length of the feeder (ft, m), 0 or more.
- * @param [units] "US" (blank) or "SI".
  * @param [rise] Ground from the hydrant up to the lateral's inlet (ft, m), negative downhill (blank: 0).
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [fittings] Sum of the resistance coefficients k of valves, connects and bends, 0 or more (blank: 0).
  * @returns Pressure (psi, kPa).
  * @remarks inlet + friction of the full flow + fittings·V²/2g + rise, as pressure. The highest pressure is the static one with the line shut off: check the tubing's rating against that.

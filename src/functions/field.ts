@@ -1,4 +1,3 @@
-import { bearingsTable, runsTable, headsTable, summaryTable } from "../boundary/field-tables";
 import {
   readCorners,
   readGround,
@@ -6,8 +5,9 @@ import {
   readOptionalGround,
   readPoints,
 } from "../boundary/field";
-import { readOrigin, readPlaces } from "../boundary/places";
+import { bearingsTable, headsTable, runsTable, summaryTable } from "../boundary/field-tables";
 import { between } from "../boundary/limits";
+import { readOrigin, readPlaces } from "../boundary/map";
 import { readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";
@@ -16,14 +16,7 @@ import { layField } from "../formulas/field-layout";
 import { requireHeight } from "../formulas/ground-height";
 import { toDegrees, toPlane } from "../formulas/local-plane";
 import { polygonArea } from "../formulas/polygon";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** What a line may be turned by from one bearing to the next, degrees. */
 const STEP = between(1, 90);
@@ -32,10 +25,8 @@ const DEFAULT_STEP = 5;
 /**
  * Spills places given in degrees as x and y about an origin.
  * @customfunction FIELD_LOCAL FIELD.LOCAL
+ * @arguments field
  * @param points Places: two columns, latitude and longitude in decimal degrees, north and east positive, 1 to 5,000 rows.
- * @param latitude Latitude of the origin, decimal degrees, −90 to 90.
- * @param longitude Longitude of the origin, decimal degrees, −180 to 180.
- * @param [units] "US" (blank) or "SI".
  * @returns A header row, then x east and y north (ft, m) of each place.
  * @remarks Distance and bearing of each place from the origin along the WGS 84 ellipsoid, by Karney's geodesic, laid on a plane. Take the origin in or at the field: 400 m out areas are right to 7 parts in ten thousand million. A receiver's own error is far greater, and a plan is no survey.
  * @source C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87.
@@ -62,10 +53,8 @@ export function fieldLocal(points: any[][], latitude: any, longitude: any, units
 /**
  * Spills latitude and longitude of places given as x and y about an origin.
  * @customfunction FIELD_DEGREES FIELD.DEGREES
+ * @arguments field
  * @param points Places: two columns, x east and y north of the origin (ft, m), 1 to 5,000 rows.
- * @param latitude Latitude of the origin, decimal degrees, −90 to 90.
- * @param longitude Longitude of the origin, decimal degrees, −180 to 180.
- * @param [units] "US" (blank) or "SI".
  * @returns A header row, then latitude and longitude of each place, decimal degrees (WGS 84).
  * @remarks The way back from FIELD.LOCAL, to 1e-9 degree, a tenth of a millimeter.
  * @source C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87.
@@ -97,8 +86,7 @@ export function fieldDegrees(
 /**
  * Area of a field from its corners.
  * @customfunction FIELD_AREA FIELD.AREA
- * @param corners Corners of the field in the order of its edges, either way round: two columns, x east and y north (ft, m), 3 to 200 rows. (0, 0) is a corner; the first may be given again at the end.
- * @param [units] "US" (blank) or "SI".
+ * @arguments field
  * @returns Area (acre, ha), on the level.
  * @remarks The surveyor's formula. On a slope the ground is a little more than its area on a map.
  * @source Surveyor's (shoelace) formula.
@@ -114,16 +102,7 @@ export function fieldArea(corners: any[][], units?: Units): any {
 /**
  * Spills the runs of a line over a field of any shape: where the line lies in each position, and what it waters.
  * @customfunction FIELD_RUNS FIELD.RUNS
- * @param corners Corners of the field in the order of its edges, either way round: two columns, x east and y north (ft, m), 3 to 200 rows. (0, 0) is a corner; the first may be given again at the end.
- * @param bearing Bearing of the line from its near end, degrees clockwise from true north, −360 to 360; positions advance to its left. A blank cell may count as 0, due north.
- * @param spacing Distance between heads (ft, m), above 0.
- * @param move Distance from one position to the next (ft, m), above 0.
- * @param [units] "US" (blank) or "SI".
- * @param [first] Distance from where the row enters the field, or leaves an obstacle, to head 1 (ft, m), above 0 (blank or 0: half the spacing). Where the setback keeps the line farther in, head 1 stands at its near end.
- * @param [setback] Least distance of line and heads from every edge (ft, m), 0 or more (blank: 0).
- * @param [obstacles] Circles that line and heads keep out of: three columns, x, y and radius (ft, m), up to 50 rows. Blank: none.
- * @param [most] Most heads on the line, a whole number from 1 to 500 (blank or 0: 500).
- * @param [start] Distance of the first row from the nearest corner across (ft, m), above 0. Blank or 0: as many rows as moves fit across, rounded, in the middle of the field.
+ * @arguments field
  * @returns A header row, then a row per run: position, run (more than one where a row is cut), x and y of its near end and far end (ft, m), length (ft, m), heads, area covered inside the edge and area thrown beyond it (acre, ha).
  * @remarks What a row has left inside the corners, outside the setback of every edge and every obstacle, falls into runs; a run with no head is left out, and a row without a run is no position. A line or head exactly at the setback is allowed. The near and far end bound what is free; the line itself ends at its last head, which FIELD.HEADS gives. A run waters a strip, a move wide and half a spacing longer than its heads at either end; of the strips of two runs on a row each takes half of what they share; obstacles count as field. Lengths are on the level. A plan is no survey.
  * @source Plane geometry: rows cut by edges, edges widened by the setback; area in a strip by Sutherland and Hodgman (1974), Communications of the ACM 17.
@@ -162,17 +141,7 @@ export function fieldRuns(
 /**
  * Spills every head of every run of a field: where it stands and, with spots, how high.
  * @customfunction FIELD_HEADS FIELD.HEADS
- * @param corners Corners of the field in the order of its edges, either way round: two columns, x east and y north (ft, m), 3 to 200 rows. (0, 0) is a corner; the first may be given again at the end.
- * @param bearing Bearing of the line from its near end, degrees clockwise from true north, −360 to 360; positions advance to its left. A blank cell may count as 0, due north.
- * @param spacing Distance between heads (ft, m), above 0.
- * @param move Distance from one position to the next (ft, m), above 0.
- * @param [units] "US" (blank) or "SI".
- * @param [first] Distance from where the row enters the field, or leaves an obstacle, to head 1 (ft, m), above 0 (blank or 0: half the spacing). Where the setback keeps the line farther in, head 1 stands at its near end.
- * @param [setback] Least distance of line and heads from every edge (ft, m), 0 or more (blank: 0).
- * @param [obstacles] Circles that line and heads keep out of: three columns, x, y and radius (ft, m), up to 50 rows. Blank: none.
- * @param [most] Most heads on the line, a whole number from 1 to 500 (blank or 0: 500).
- * @param [start] Distance of the first row from the nearest corner across (ft, m), above 0. Blank or 0: as many rows as moves fit across, rounded, in the middle of the field.
- * @param [spots] Heights of the ground: three columns, x, y and height (ft, m), 3 to 100 rows, reaching beyond the line on every side. Blank: none.
+ * @arguments field
  * @returns A header row, then a row per head: position, run, head from the near end, distance along the run from its near end, x and y (ft, m) and, with spots, height of the ground above the run's near end (ft, m).
  * @remarks What a row has left inside the corners, outside the setback of every edge and every obstacle, falls into runs; a run with no head is left out, and a row without a run is no position. A line or head exactly at the setback is allowed. Heights are linear in the triangles of the spots (Delaunay).
  * @source Plane geometry; Delaunay triangles.
@@ -213,16 +182,7 @@ export function fieldHeads(
 /**
  * Spills label and value: a layout of lines in a field at a glance.
  * @customfunction FIELD_SUMMARY FIELD.SUMMARY
- * @param corners Corners of the field in the order of its edges, either way round: two columns, x east and y north (ft, m), 3 to 200 rows. (0, 0) is a corner; the first may be given again at the end.
- * @param bearing Bearing of the line from its near end, degrees clockwise from true north, −360 to 360; positions advance to its left. A blank cell may count as 0, due north.
- * @param spacing Distance between heads (ft, m), above 0.
- * @param move Distance from one position to the next (ft, m), above 0.
- * @param [units] "US" (blank) or "SI".
- * @param [first] Distance from where the row enters the field, or leaves an obstacle, to head 1 (ft, m), above 0 (blank or 0: half the spacing). Where the setback keeps the line farther in, head 1 stands at its near end.
- * @param [setback] Least distance of line and heads from every edge (ft, m), 0 or more (blank: 0).
- * @param [obstacles] Circles that line and heads keep out of: three columns, x, y and radius (ft, m), up to 50 rows. Blank: none.
- * @param [most] Most heads on the line, a whole number from 1 to 500 (blank or 0: 500).
- * @param [start] Distance of the first row from the nearest corner across (ft, m), above 0. Blank or 0: as many rows as moves fit across, rounded, in the middle of the field.
+ * @arguments field
  * @returns Two columns, label and value: area (acre, ha), positions, runs, heads of the longest run, heads in all, share of the area covered, area thrown beyond the edge (acre, ha), and most heads to shut off: how many fewer the shortest run has.
  * @remarks What a row has left inside the corners, outside the setback of every edge and every obstacle, falls into runs; a run with no head is left out, and a row without a run is no position. A line or head exactly at the setback is allowed. The share covered counts the strips of the runs, a move wide; obstacles count as field.
  * @source Plane geometry.
@@ -261,15 +221,7 @@ export function fieldSummary(
 /**
  * Spills the ways a line can lie in a field, bearing by bearing, fewest runs first.
  * @customfunction FIELD_BEARINGS FIELD.BEARINGS
- * @param corners Corners of the field in the order of its edges, either way round: two columns, x east and y north (ft, m), 3 to 200 rows. (0, 0) is a corner; the first may be given again at the end.
- * @param spacing Distance between heads (ft, m), above 0.
- * @param move Distance from one position to the next (ft, m), above 0.
- * @param [units] "US" (blank) or "SI".
- * @param [first] Distance from where the row enters the field, or leaves an obstacle, to head 1 (ft, m), above 0 (blank or 0: half the spacing). Where the setback keeps the line farther in, head 1 stands at its near end.
- * @param [setback] Least distance of line and heads from every edge (ft, m), 0 or more (blank: 0).
- * @param [obstacles] Circles that line and heads keep out of: three columns, x, y and radius (ft, m), up to 50 rows. Blank: none.
- * @param [most] Most heads on the line, a whole number from 1 to 500 (blank or 0: 500).
- * @param [spots] Heights of the ground: three columns, x, y and height (ft, m), 3 to 100 rows, reaching beyond the line on every side. Blank: none.
+ * @arguments field
  * @param [step] From one bearing to the next, degrees, 1 to 90 (blank or 0: 5).
  * @returns A header row, then a row per bearing from 0 to below 180 degrees: bearing, runs, heads, share of the area covered and, with spots, the steepest ground along the line from head to head (percent, uphill or downhill). Fewest runs first, then the greater share covered. Bearings at which no head fits are left out.
  * @remarks It ranks, it does not choose: power lines, the way water is brought, and towing downhill decide too. A bearing 180 more has the same rows with their near ends on the other side.

@@ -1,26 +1,18 @@
 import { above } from "../boundary/limits";
 import { readHeads, readLine } from "../boundary/line";
 import { readOptionalNumber } from "../boundary/numbers";
-import { readSections } from "../boundary/sections";
+import { readSections } from "../boundary/pipe";
 import { minutes, readUnits } from "../boundary/units";
 import { flushTime as timeToFlush } from "../formulas/flush-time";
 import { flowAtSpeed } from "../formulas/mean-speed";
 import { sectionsVolume } from "../formulas/sections-volume";
 import { flushPressure as pressureToFlush } from "../solver/flush-line";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Flow that carries grit out of the open end of a line.
  * @customfunction FLUSH_FLOW FLUSH.FLOW
  * @param inside Inside diameter at the far end (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
- * @param [units] "US" (blank) or "SI".
  * @param [velocity] Speed of the water (ft/s, m/s), above 0; blank or 0: 2 ft/s, 0.6 m/s.
  * @returns Flow (gpm, m³/h).
  * @remarks Speed × bore area. 2 ft/s is the usual least speed for moving sand along; the widest pipe that is flushed needs the most flow. Where the heads run meanwhile, FLUSH.PRESSURE gives the inlet pressure for it.
@@ -46,7 +38,6 @@ export function flushFlow(inside: any, units?: Units, velocity?: any): any {
  * @param flow Flow through the line and out of its open end (gpm, m³/h), above 0.
  * @param inside Inside diameter (in, mm), above 0: one value, or a row or column with one per section. The bore, not the nominal size.
  * @param length Length of tubing (ft, m), 0 or more: as many values as inside diameters, in the same order.
- * @param [units] "US" (blank) or "SI".
  * @param [changes] How many times the water is changed, above 0; blank or 0 is once.
  * @returns Minutes.
  * @remarks Volume × changes ÷ flow. Go on until the water runs clear, however long that takes.
@@ -76,21 +67,12 @@ export function flushTime(
 /**
  * Inlet pressure that gives a velocity of water in the last segment of a line with the end cap off.
  * @customfunction FLUSH_PRESSURE FLUSH.PRESSURE
+ * @arguments line
  * @param velocity Speed of the water in the last segment (ft/s, m/s), above 0; 2 ft/s or 0.6 m/s is the usual least.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns Inlet pressure (psi, kPa).
  * @remarks The line solved with its end open: gauge pressure 0 at the last head, the heads before it running as far as they have pressure; the last ones run dry. Tubing beyond the last head, fittings and saddles are not counted. Pressures up to 10 MPa (1450 psi) are sought.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the speed needs more than 10 MPa, or the fall of the ground alone gives more. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @source {@text lineSource}
+ * @errors #N/A when the speed needs more than 10 MPa, or the fall of the ground alone gives more. {@text lineWrong}
  * @cautions flushing, pressure
  * @task what pressure do I need to flush a line?
  * @example =IRRIG.FLUSH.PRESSURE(2, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")

@@ -1,12 +1,16 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { readFriction } from "../boundary/friction";
 import { above, atLeast, fraction, headCount } from "../boundary/limits";
-import { readHeads, readLine, readLineWithoutTubing, readLongestLine } from "../boundary/line";
-import { readLineLimits } from "../boundary/line-limits";
+import {
+  readHeads,
+  readLine,
+  readLineLimits,
+  readLineWithoutTubing,
+  readLongestLine,
+} from "../boundary/line";
 import { layoutTable, profileTable, summaryTable } from "../boundary/line-tables";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readFriction, readPricedTubing } from "../boundary/pipe";
 import { askLine, askRunningLine, readHeadIndex } from "../boundary/solved-line";
-import { readPricedTubing } from "../boundary/priced-tubing";
 import { solvedRuns } from "../boundary/solved-runs";
 import { readUnits } from "../boundary/units";
 import { FLOW_EXPONENT } from "../formulas/hazen-williams";
@@ -18,14 +22,7 @@ import { cheapestLayout } from "../solver/changeover";
 import { inletFor, MOST_INLET_PRESSURE } from "../solver/find-inlet";
 import { mostHeads } from "../solver/most-heads";
 import { spreadOf } from "../solver/spread";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum Basis {
@@ -45,22 +42,11 @@ const FLOW_EXPONENT_RANGE = above(0, 3);
 /**
  * Pressure in the tubing at the nth head of a line.
  * @customfunction LATERAL_PRESSURE LATERAL.PRESSURE
- * @param n Which head, counted from the inlet: 1 to the number of heads.
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @arguments line
  * @returns Line pressure (psi, kPa), in the tubing under the head; LATERAL.PROFILE gives the one at the nozzle.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @remarks {@text lineSolved}
+ * @source {@text lineSource}
+ * @errors {@text lineRunsOut} {@text lineWrong}
  * @task what pressure does each head get?
  * @example =IRRIG.LATERAL.PRESSURE(14, 45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -97,22 +83,11 @@ export function lateralPressure(
 /**
  * Flow of the nth head of a line.
  * @customfunction LATERAL_HEADFLOW LATERAL.HEADFLOW
- * @param n Which head, counted from the inlet: 1 to the number of heads.
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @arguments line
  * @returns Flow (gpm, m³/h).
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @remarks {@text lineSolved}
+ * @source {@text lineSource}
+ * @errors {@text lineRunsOut} {@text lineWrong}
  * @task how much does each head give?
  * @example =IRRIG.LATERAL.HEADFLOW(14, 45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -149,21 +124,11 @@ export function lateralHeadflow(
 /**
  * Flow into a line of heads.
  * @customfunction LATERAL_FLOW LATERAL.FLOW
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @arguments line
  * @returns Flow (gpm, m³/h).
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @remarks {@text lineSolved}
+ * @source {@text lineSource}
+ * @errors {@text lineRunsOut} {@text lineWrong}
  * @task how much water does a line take?
  * @example =IRRIG.LATERAL.FLOW(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -199,21 +164,11 @@ export function lateralFlow(
 /**
  * Spills one row per head of a line: head, distance, elevation, inside diameter, line pressure, nozzle pressure, head flow, segment flow, speed and friction loss of the segment before the head, and whether its water runs.
  * @customfunction LATERAL_PROFILE LATERAL.PROFILE
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @arguments line
  * @returns A header row and one row per head, 11 columns, with the units in the header. The last says in words what the water does at the head: "runs"; "dry", its nozzle, above full tubing; "part full", air in the tubing and water running past; "empty", no water gets there. Where air stands, the line pressure is 0; the loss of a segment that runs part full is all its fall.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C. A head that stands above what is left of the pressure lets air in, so that what lies beyond is no siphon: water that passes it runs down part full until it fills the tubing again. Heads are taken to have no check valve.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument. Heads that run dry are shown with flow 0 and nozzle pressure 0.
+ * @remarks {@text lineSolved} A head that stands above what is left of the pressure lets air in, so that what lies beyond is no siphon: water that passes it runs down part full until it fills the tubing again. Heads are taken to have no check valve.
+ * @source {@text lineSource}
+ * @errors {@text lineWrong} Heads that run dry are shown with flow 0 and nozzle pressure 0.
  * @task how do pressure and flow run along the line?
  * @example =IRRIG.LATERAL.PROFILE(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -250,21 +205,11 @@ export function lateralProfile(
 /**
  * Spills label and value for a line: flow; lowest, highest and average nozzle pressure and where; pressure and flow variation; friction lost; greatest speed; length; heads outside the chart's pressures and without pressure; highest line pressure and where; lowest pressure under a regulator; air in the line.
  * @customfunction LATERAL_SUMMARY LATERAL.SUMMARY
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @arguments line
  * @returns 17 rows of label and value, with the unit in the label. The variations are fractions, (highest − lowest)/average, empty where no head runs. The highest line pressure is that of the inlet or at a head, while the line runs; the lowest under a regulator has the riser's height taken off and is empty without regulators: CHECK.REGULATOR takes both. The last row says in words at which head air gets in, or "none".
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C. A head that stands above what is left of the pressure lets air in, so that what lies beyond is no siphon. Where the discharge is a coefficient there is no chart to be outside of; a chart of one row covers that one pressure.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument. Heads that run dry are shown with flow 0 and nozzle pressure 0.
+ * @remarks {@text lineSolved} A head that stands above what is left of the pressure lets air in, so that what lies beyond is no siphon. Where the discharge is a coefficient there is no chart to be outside of; a chart of one row covers that one pressure.
+ * @source {@text lineSource}
+ * @errors {@text lineWrong} Heads that run dry are shown with flow 0 and nozzle pressure 0.
  * @task does the line keep within the limits?
  * @example =IRRIG.LATERAL.SUMMARY(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -301,21 +246,11 @@ export function lateralSummary(
 /**
  * Variation of the nozzle pressure along a line, (highest − lowest)/average.
  * @customfunction LATERAL_VARIATION LATERAL.VARIATION
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
+ * @arguments line
  * @returns A fraction: 0.2 is the 20% of the trade's rule.
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
- * @errors #N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @remarks {@text lineSolved}
+ * @source {@text lineSource}
+ * @errors {@text lineRunsOut} {@text lineWrong}
  * @task is the pressure even enough along the line?
  * @example =IRRIG.LATERAL.VARIATION(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
@@ -351,21 +286,12 @@ export function lateralVariation(
 /**
  * The smallest inlet pressure that gives a target pressure at the nozzle to the lowest head, on average or to the last.
  * @customfunction LATERAL_INLET LATERAL.INLET
+ * @arguments line
  * @param target Pressure wanted at the nozzle (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @param [basis] "lowest" (blank): the head with the least pressure has the target; "average": the mean of all heads; "last": the head at the far end.
  * @returns Inlet pressure (psi, kPa).
- * @remarks Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C. Pressures up to 10 MPa (1450 psi) are sought.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
+ * @remarks {@text lineSolved} Pressures up to 10 MPa (1450 psi) are sought.
+ * @source {@text lineSource}
  * @errors #N/A when the target is above what the regulators let through, when it needs more than 10 MPa, when the fall of the ground alone gives more, or when another head runs dry (the message names it). #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads.
  * @cautions pressure
  * @task what pressure must the lateral start with?
@@ -430,22 +356,14 @@ export function lateralHeads(length: any, spacing: any, first?: any): any {
 /**
  * The most heads for which a line, and every shorter one, keeps within a pressure variation and other limits.
  * @customfunction LATERAL_MAXHEADS LATERAL.MAXHEADS
- * @param limit Largest variation of the nozzle pressure, (highest − lowest)/average, as a fraction above 0: 0.2 for the 20% rule.
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
+ * @arguments line
  * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment from the inlet on, which also is the most heads tried.
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size. One value; one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on, which also are the most heads tried.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
  * @param [slope] Slope of the ground along the line (percent of the length), uphill positive (blank or 0: level).
  * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head; rows also are the most heads tried. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
- * @param [lowest] No nozzle below this pressure (psi, kPa), above 0 (blank or 0: no such limit).
- * @param [maxvelocity] No segment faster than this (ft/s, m/s), above 0 (blank or 0: no such limit).
  * @returns Number of heads, at most 500 or as many as the ranges cover.
  * @remarks Solves the line cut off behind head 1, 2, 3 … and stops at the first that does not pass: a longer line that passes by chance (on falling ground) is not counted, since the line is laid and run shorter too. A line with a dry head never passes. The sizes of two columns are laid from the inlet in full.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
+ * @source {@text lineSource}
  * @errors #N/A when even one head does not pass. #VALUE! for a blank, text or impossible argument.
  * @task how long may the line be?
  * @example =IRRIG.LATERAL.MAXHEADS(0.2, 50, 45, 1.72, {35,3.7;45,4.2;55,4.6}, "US", 1)
@@ -482,23 +400,11 @@ export function lateralMaxheads(
 /**
  * Spills how many segments of a line to lay in each size of tubing, large to small from the inlet, for the least cost within the limits.
  * @customfunction LATERAL_CHANGEOVER LATERAL.CHANGEOVER
- * @param limit Largest variation of the nozzle pressure, (highest − lowest)/average, as a fraction above 0: 0.2 for the 20% rule.
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
+ * @arguments line
  * @param tubing Two columns: inside diameter (in, mm), the bore, above 0, and price per length (per ft, per m), above 0; any order.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [rise] Ground above the inlet (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
- * @param [first] Distance from the inlet to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
- * @param [lowest] No nozzle below this pressure (psi, kPa), above 0 (blank or 0: no such limit).
- * @param [maxvelocity] No segment faster than this (ft/s, m/s), above 0 (blank or 0: no such limit).
  * @returns A header row and one row per size, large to small: inside diameter, segments, length, cost. The first two columns below the header can be the inside argument of the other LATERAL functions; a size that is not used has 0 segments.
  * @remarks The true least: every layout counts that is not certain to be dearer or out of limits. Of equal costs the one with fewer sizes, then the one with more of the larger. Cost is length times price; couplers are not counted. A line with a dry head never passes.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
+ * @source {@text lineSource}
  * @errors #N/A when no layout keeps within the limits, or when many sizes on a long line can be laid in too many ways to try. #VALUE! for a blank, text or impossible argument, a size that is listed twice, and for ranges that don't fit the number of heads.
  * @task where do I change from large tubing to small?
  * @example =IRRIG.LATERAL.CHANGEOVER(0.2, 46, 14, 45, {2.16,1.1;1.72,0.7}, {35,3.7;45,4.2;55,4.6}, "US")
@@ -534,7 +440,7 @@ export function lateralChangeover(
 /**
  * Multiple-outlet factor: friction in a line with equal outlets over that of the same line carrying the full flow to its end.
  * @customfunction LATERAL_F LATERAL.F
- * @param outlets Number of outlets, 1 to 500.
+ * @arguments line
  * @param [exponent] Exponent of the flow in the friction equation, above 0 and at most 3 (blank or 0: 1.852, Hazen–Williams).
  * @param [firstratio] Distance from the inlet to the first outlet as a share of the spacing, above 0 (blank or 0: 1; 0.5 for half a spacing).
  * @returns A factor, 1 for one outlet.
@@ -555,12 +461,10 @@ export function lateralF(outlets: any, exponent?: any, firstratio?: any): any {
 /**
  * Friction lost in a line with equal outlets, by the handbook shortcut: friction of the full flow times the multiple-outlet factor.
  * @customfunction LATERAL_LOSS LATERAL.LOSS
+ * @arguments line
  * @param flow Flow at the inlet (gpm, m³/h), 0 or more.
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param length Length from the inlet to the last outlet (ft, m), 0 or more.
- * @param outlets Number of outlets, 1 to 500.
- * @param [units] "US" (blank) or "SI".
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [firstratio] Distance from the inlet to the first outlet as a share of the spacing, above 0 (blank or 0: 1).
  * @returns Pressure lost (psi, kPa).
  * @remarks PIPE.FRICTION of the full flow times LATERAL.F. With "Darcy", which has no factor, the sum over the segments with equal outlets. Heads that differ in flow are for LATERAL.PROFILE.
@@ -615,20 +519,15 @@ export function lateralSystemcu(cu: any, lowest: any, average: any): any {
 /**
  * Spills one row per run of a line over a field, each solved on its own ground with the heads behind it shut off.
  * @customfunction LATERAL_RUNS LATERAL.RUNS
- * @param inlet Pressure where the lateral begins (psi, kPa), above 0.
+ * @arguments line
  * @param heads The table of FIELD.HEADS: position, run, head, along, x, y and, where the ground is not level, height (ft, m), in its order; up to 5,000 rows.
  * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on. It must be that of the layout.
  * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on. They reach at least to the last head of the longest run.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [first] Distance from the inlet to head 1 (ft, m), above 0. Blank or 0: as the table of heads has it, run by run. Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @param [lowest] Pressure wanted at the lowest nozzle of every run (psi, kPa), above 0. Blank or 0: not asked.
  * @returns A header row, then a row per run: position, run, heads, flow (gpm, m³/h), lowest and highest nozzle pressure, highest line pressure (psi, kPa), pressure variation, (highest − lowest)/average at the nozzles, greatest speed in the line (ft/s, m/s), and with a lowest the inlet pressure that gives it (psi, kPa).
  * @remarks The inlet is at the near end of each run, and heights count from there. Every run has the line's own tubing from the inlet on; heads behind its last one are shut off or uncoupled. The highest line pressure is that of the line while it runs, the inlet's included; with the valve shut it is higher: check the rating against that (PUMP.STATIC). The run with the lowest nozzle pressure, and the one with the highest line pressure, decide for all.
- * @source Energy and continuity along the line; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11.
+ * @source {@text lineSource}
  * @errors #N/A where no inlet pressure gives the lowest; it names the run. #VALUE! for a blank, text or impossible argument, a table of heads that is not in order, a spacing that is not that of the table, and ranges that end before the longest run. Heads that run dry show as a lowest pressure of 0.
  * @cautions pressure
  * @task which run of the field is the worst?

@@ -1,10 +1,13 @@
 import { readChoice, readOptionalChoice } from "../boundary/choices";
-import { readFriction } from "../boundary/friction";
-import { GREATEST_SPEED } from "../boundary/greatest-speed";
 import { above, atLeast, between } from "../boundary/limits";
 import { readNumber, readNumbers } from "../boundary/numbers";
-import { readStrength, readWallTemperature } from "../boundary/strength";
-import { readSurge } from "../boundary/surge";
+import {
+  GREATEST_SPEED,
+  readFriction,
+  readStrength,
+  readSurge,
+  readWallTemperature,
+} from "../boundary/pipe";
 import { readUnits } from "../boundary/units";
 import { fittingLoss } from "../formulas/fitting-loss";
 import { frictionPressureLoss } from "../formulas/friction";
@@ -16,14 +19,7 @@ import { pipeVolume as volumeOfPipe } from "../formulas/pipe-volume";
 import { surgePressure } from "../formulas/surge";
 import { thermalExpansion } from "../formulas/thermal-expansion";
 import { PIPE_SERIES } from "../tables/pipe-sizes";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum PipeSeries {
@@ -41,11 +37,10 @@ const DIMENSION_RATIO = between(5, 50);
 /**
  * Pressure lost to friction in one pipe segment.
  * @customfunction PIPE_FRICTION PIPE.FRICTION
+ * @arguments pipe
  * @param flow Flow in the segment (gpm, m³/h), 0 or more.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
  * @param length Length of the segment (ft, m), 0 or more.
  * @param [units] "US" (blank) or "SI".
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @returns Pressure lost (psi, kPa).
  * @remarks Hazen–Williams in the handbook form, J = 1050 (Q/C)^1.852 D^−4.87 ft per 100 ft, or Darcy–Weisbach for polyethylene (roughness 0.0015 mm, water at 20 °C; 64/Re below Re 2000, Colebrook above 4000, a straight line between).
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016); Colebrook (1939), Journal of the ICE 11.
@@ -74,8 +69,7 @@ export function pipeFriction(
 /**
  * Mean velocity of the water in a full pipe.
  * @customfunction PIPE_VELOCITY PIPE.VELOCITY
- * @param flow Flow in the pipe (gpm, m³/h), 0 or more.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
+ * @arguments pipe
  * @param [units] "US" (blank) or "SI".
  * @returns Velocity (ft/s, m/s).
  * @remarks Flow over the area of the bore; the handbooks' V = 0.4085 Q/D² (gpm, in).
@@ -97,7 +91,6 @@ export function pipeVelocity(flow: any, inside: any, units?: Units): any {
  * @param flow Flow through the fitting (gpm, m³/h), 0 or more.
  * @param inside Inside diameter (in, mm), above 0, of the pipe that k refers to.
  * @param k Resistance coefficient k of the fitting, 0 or more; several in a row add up.
- * @param [units] "US" (blank) or "SI".
  * @returns Pressure lost (psi, kPa).
  * @remarks k·V²/2g as pressure, V the mean velocity in the inside diameter given. The manufacturer's loss at a stated flow is better than a k from a table.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
@@ -119,12 +112,10 @@ export function pipeFitting(flow: any, inside: any, k: any, units?: Units): any 
 /**
  * The smallest inside diameter of a list that keeps within a loss and a velocity.
  * @customfunction PIPE_SIZE PIPE.SIZE
- * @param flow Flow in the pipe (gpm, m³/h), 0 or more.
- * @param length Length of the pipe (ft, m), 0 or more.
+ * @arguments pipe
  * @param maxloss Largest pressure it may lose to friction (psi, kPa), above 0.
  * @param insides Inside diameters to choose from (in, mm), each above 0: one row or one column, in any order.
  * @param [units] "US" (blank) or "SI".
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [maxvelocity] Largest velocity (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
  * @returns Inside diameter (in, mm), as it stands in the list.
  * @remarks Tries PIPE.FRICTION and PIPE.VELOCITY with each. A pipe that just meets a limit passes.
@@ -163,7 +154,7 @@ export function pipeSize(
 /**
  * Largest flow that a pipe carries within a velocity limit.
  * @customfunction PIPE_MAXFLOW PIPE.MAXFLOW
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
+ * @arguments pipe
  * @param [units] "US" (blank) or "SI".
  * @param [velocity] Velocity limit (ft/s, m/s), above 0 (blank or 0: 5 ft/s, 1.5 m/s).
  * @returns Flow (gpm, m³/h).
@@ -186,8 +177,7 @@ export function pipeMaxflow(inside: any, units?: Units, velocity?: any): any {
 /**
  * Water that a full pipe holds.
  * @customfunction PIPE_VOLUME PIPE.VOLUME
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other.
- * @param length Length of the pipe (ft, m), 0 or more.
+ * @arguments pipe
  * @param [units] "US" (blank) or "SI".
  * @returns Volume (gal, L).
  * @remarks The handbooks' 4.08 D² gallons per 100 ft. A line of two sizes is DRAIN.VOLUME.
@@ -209,10 +199,7 @@ export function pipeVolume(inside: any, length: any, units?: Units): any {
 /**
  * Inside diameter of polyethylene pipe from a published dimension standard.
  * @customfunction PIPE_INSIDE PIPE.INSIDE
- * @param series "ISO PE" (metric), "IPS PE" (iron pipe size) or "SIDR" (controlled inside diameter).
- * @param size Size by the standard, whatever the units of the call: nominal outside diameter in mm for "ISO PE" (20 to 160), nominal inches for "IPS PE" and "SIDR" (1.25 for 1-1/4).
- * @param rating Dimension ratio of that series: SDR for "ISO PE", DR for "IPS PE", SIDR for "SIDR".
- * @param [units] "US" (blank) or "SI": the unit of the result.
+ * @arguments pipe
  * @returns Inside diameter (in, mm).
  * @remarks Mean outside diameter less twice the mean wall. ISO: the wall table of ISO 4427-2, outside and wall in the middle of their tolerances (ISO 11922-1, wall grade V). IPS: outside − 2.12·outside/DR, a wall 6% above the least (ASTM D3035). SIDR: the average inside diameter of ASTM D2239, the same for every SIDR. IPS ratios and the SIDR table are from memory. Tubing as made may differ: measure it where it matters.
  * @source ISO 4427-2 (2007), EN 12201-2, ISO 11922-1; Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6, with ASTM D3035; ASTM D2239.
@@ -228,10 +215,7 @@ export function pipeInside(series: PipeSeries, size: any, rating: any, units?: U
 /**
  * Outside diameter of polyethylene pipe from a published dimension standard.
  * @customfunction PIPE_OUTSIDE PIPE.OUTSIDE
- * @param series "ISO PE" (metric), "IPS PE" (iron pipe size) or "SIDR" (controlled inside diameter).
- * @param size Size by the standard, whatever the units of the call: nominal outside diameter in mm for "ISO PE" (20 to 160), nominal inches for "IPS PE" and "SIDR" (1.25 for 1-1/4).
- * @param rating Dimension ratio of that series: SDR for "ISO PE", DR for "IPS PE", SIDR for "SIDR".
- * @param [units] "US" (blank) or "SI": the unit of the result.
+ * @arguments pipe
  * @returns Mean outside diameter (in, mm); with PIPE.INSIDE, twice the mean wall apart.
  * @remarks ISO: the middle of the tolerance of ISO 4427-2, a little above the nominal diameter (63 mm pipe is 63.0 to 63.4, so 63.2). IPS: the outside diameter of steel pipe, the same for every DR. SIDR: the standard controls the inside, so this is the average inside diameter and two mean walls, 6% above the least wall of ASTM D2239; its table is from memory. Fittings are made for a series and size: match those, not this number. Tubing as made may differ: measure it where it matters.
  * @source ISO 4427-2 (2007), ISO 11922-1; ASTM D3035 with ANSI B36.10; ASTM D2239.
@@ -257,7 +241,6 @@ function readPipeDimensions(series: PipeSeries, size: unknown, rating: unknown) 
  * @customfunction PIPE_EXPANSION PIPE.EXPANSION
  * @param length Length of the line (ft, m), 0 or more.
  * @param change Change of the wall's temperature (°F, °C), a difference, not a thermometer's reading: warmer above 0, colder below, at most 360 °F or 200 °C either way.
- * @param [units] "US" (blank) or "SI".
  * @returns Length gained (ft, m); below 0 it is shorter.
  * @remarks length × 0.00009 per °F (0.000162 per °C) × change, for a line that is free to move; the rule of thumb is 1 in per 100 ft and 10 °F, 8% less. Published figures for polyethylene run from 0.00007 to 0.00011 per °F. Black tubing in the sun is far warmer than the air, and cold water brings it back within minutes: leave slack at the hydrant, at the end stake and at rigid joints. A line that cannot move pulls on its joints instead.
  * @source Plastics Pipe Institute, answers to frequent questions on polyethylene pipe: thermal expansion, about 9 × 10⁻⁵ in/in/°F.
@@ -281,7 +264,6 @@ export function pipeExpansion(length: any, change: any, units?: Units): any {
  * @customfunction PIPE_RATING PIPE.RATING
  * @param strength Material, "PE4710", "PE3608", "PE2708", "PE100" or "PE80"; or the hydrostatic design stress as a number: HDS in psi (at most 1000), or MRS/1.25 in kPa (at most 8000: 8000 is PE100's, 6400 is PE80's).
  * @param rating Dimension ratio (SDR, DR or SIDR), 5 to 50.
- * @param [units] "US" (blank) or "SI".
  * @param [temperature] Temperature of the pipe wall (°F, °C), which in sun can be well above the water's. Blank: no reduction; a blank cell may count as 0, which is no reduction either.
  * @param [series] "ISO PE", "IPS PE" or "SIDR" (blank: that of the material; for a number "IPS PE" with US units, "ISO PE" with SI).
  * @returns Pressure (psi, kPa).
@@ -317,7 +299,6 @@ export function pipeRating(
  * @param flow Flow that is stopped (gpm, m³/h), 0 or more.
  * @param outside Outside diameter of the pipe (in, mm), above the inside diameter.
  * @param inside Inside diameter (in, mm), above 0; PIPE.INSIDE gives it.
- * @param [units] "US" (blank) or "SI".
  * @param [length] Length of pipe from the valve back to the pond, tank or main (ft, m), above 0. Needed with a closure time.
  * @param [closure] Time the valve takes to close (s), 0 or more (blank or 0: at once).
  * @param [modulus] Short-term modulus of the wall (psi, kPa), above 0 (blank or 0: polyethylene, 150,000 psi, which is 1,034,000 kPa).

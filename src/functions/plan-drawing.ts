@@ -1,7 +1,6 @@
-import { readOptionalHydrants } from "../boundary/ends";
-import { readCorners, readObstacles } from "../boundary/field";
-import { readFieldHeads } from "../boundary/field-heads";
+import { readCorners, readFieldHeads, readObstacles } from "../boundary/field";
 import { above, headCount, wholeNumber } from "../boundary/limits";
+import { readOptionalHydrants } from "../boundary/map";
 import { readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { anyLength } from "../boundary/units";

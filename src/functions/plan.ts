@@ -6,14 +6,7 @@ import { limitsTable, plansTable } from "../boundary/plan-tables";
 import type { Spill } from "../boundary/table";
 import type { Units as CallUnits } from "../boundary/units";
 import type { PlanProblem } from "../solver/plan-problem";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 const COUNT = wholeNumber(1, 20);
 const DEFAULT_COUNT = 5;
@@ -37,18 +30,11 @@ function remembered(
 /**
  * Spills the cheapest plans for a field by the year: spacing, move, sprinkler, tubing, feeder, lines.
  * @customfunction PLAN_SEARCH PLAN.SEARCH
- * @param field One row, length along the line and width across it (ft, m); or the corners of the field, two columns, x and y, 3 to 200 rows.
- * @param spacings Head spacings to choose from (ft, m), above 0, up to 25.
- * @param moves Distances between positions to choose from (ft, m), above 0, up to 25.
- * @param pressures Pressures at the lowest nozzle to choose from (psi, kPa), above 0, up to 25.
+ * @arguments plan
  * @param sprinklers Four columns, name, pressure (psi, kPa), flow (gpm, m³/h) and wetted diameter (ft, m); a chart's rows under one name, up to 25 names. One row alone gives no range of pressures.
  * @param tubing Sizes for the line, four columns: size, inside diameter (in, mm), price per length (ft, m) and pressure rating (psi, kPa); up to 25. A plan has two of them at most.
- * @param feeders Sizes for the feeder, the same four columns, up to 25.
  * @param terms Two columns, name and value, in any order: see the remarks. Names not known, given twice or lacking are named.
- * @param [units] "US" (blank) or "SI".
  * @param [count] Plans to show, 1 to 20 (blank or 0: 5).
- * @param [obstacles] Circles to keep clear (ft, m): three columns, x, y and radius, up to 50 rows. Blank: none.
- * @param [spots] Ground heights (ft, m): three columns, x, y and height, 3 to 100 rows around all lines. Blank: the slope of the terms.
  * @returns A header row, then a row for each different plan (spacing, move, sprinkler, lines), the cheapest first: what to lay, sets, hours, pressures, flow, variation, share covered, capital, the year's cost in its parts, whether it is the same as the best within 3%, and the limit without which that spacing, move and sprinkler would cost least. Money is to three digits.
  * @remarks Terms, default in parentheses; all others must be given. Field: bearing of the line in degrees (0; a rectangle lies along x), setback of the line from the edge (0), slope along the line in %, uphill positive (0), coverage, least share of the field (0.9), wind in mph or km/h (0). Line: riser (0), friction, C or "Darcy" (150), variation (0.2), speed (5 ft/s, 1.5 m/s), share of rating (0.72). Water: intake, net depth, efficiency, uniformity of the low quarter (1: the set goes by the average), season depth, net. Time: days once round, day hours (24), move hours, set hours (from the depth). Pump: lift, main loss as pressure with all lines running, pump flow and pump head (no limit). Money: head price, line price without tubing and feeder, years, interest, escalation of energy (0), upkeep, share of the capital (0), energy price per kWh, performance of the plant against the criterion (1), wage per hour. A unit in parentheses behind a name is passed over.
  * All runs are checked, each on its own ground with the heads behind it shut off, one inlet pressure for all: highest pressure, speed and rate with the fewest lines of the rotation running, lowest pressure and pump head with all; the rating with the valves shut, the pump at that head. The pump's own shut-off head may be higher: see PUMP.STATIC. Lift is up to the near end of position 1, or to height 0 of the spots. Spacing is at most 50% of the wetted diameter, the move what SPRINKLER.SPACING allows, both at the lowest nozzle's pressure. Lines are as few as come round in time; each has a hydrant amid its positions and a straight feeder: add slack. Nothing above 10 MPa at an inlet is considered.
@@ -96,17 +82,10 @@ export function planSearch(
 /**
  * Spills what each limit of a plan costs: its value, what the best plan without it would need, and the saving.
  * @customfunction PLAN_LIMITS PLAN.LIMITS
- * @param field One row, length along the line and width across it (ft, m); or the corners of the field, two columns, x and y, 3 to 200 rows.
- * @param spacings Head spacings to choose from (ft, m), above 0, up to 25.
- * @param moves Distances between positions to choose from (ft, m), above 0, up to 25.
- * @param pressures Pressures at the lowest nozzle to choose from (psi, kPa), above 0, up to 25.
+ * @arguments plan
  * @param sprinklers Four columns, name, pressure (psi, kPa), flow (gpm, m³/h) and wetted diameter (ft, m); a chart's rows under one name, up to 25 names.
  * @param tubing Sizes for the line, four columns: size, inside diameter (in, mm), price per length (ft, m) and pressure rating (psi, kPa); up to 25.
- * @param feeders Sizes for the feeder, the same four columns, up to 25.
  * @param terms Two columns, name and value, in any order, as PLAN.SEARCH takes them.
- * @param [units] "US" (blank) or "SI".
- * @param [obstacles] Circles to keep clear (ft, m): three columns, x, y and radius, up to 50 rows. Blank: none.
- * @param [spots] Ground heights (ft, m): three columns, x, y and height, 3 to 100 rows around all lines. Blank: the slope of the terms.
  * @returns A header row, then a row a limit: its name, what it allows now, what the best plan without it comes to, that plan's cost a year, and what it saves a year against the best plan with all limits. Money is to three digits.
  * @remarks The search of PLAN.SEARCH with one limit left out and all others kept. A limit that saves nothing shows the best plan itself; where no plan keeps to all limits, the ones without which there is none stay blank. Without day hours the day has 24; without days one line goes round, however long it takes; without set hours a set is as long as the depth asks. A limit that is left out here is a question, not advice: variation, speed, rating and intake keep crop, pipe and soil from harm.
  * @source As PLAN.SEARCH.

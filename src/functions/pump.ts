@@ -1,8 +1,15 @@
-import { curveAt, readCurve, readPlainCurve, steadyDuty } from "../boundary/curve";
-import { energyMeasure, readEnergySource } from "../boundary/energy";
 import { above, anyNumber, atLeast } from "../boundary/limits";
-import { askLinesOnPump, linesRunningTable } from "../boundary/lines-on-pump";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import {
+  askLinesOnPump,
+  curveAt,
+  energyMeasure,
+  linesRunningTable,
+  readCurve,
+  readEnergySource,
+  readPlainCurve,
+  steadyDuty,
+} from "../boundary/pump";
 import { spillTable } from "../boundary/table";
 import { hours as hourMeasure, readUnits } from "../boundary/units";
 import { netPositiveSuctionHead } from "../formulas/net-positive-suction-head";
@@ -12,14 +19,7 @@ import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "../formulas/standard-atmosphe
 import { staticPressure } from "../formulas/static-pressure";
 import { totalDynamicHead } from "../formulas/total-dynamic-head";
 import { ZERO_CELSIUS } from "../ground/unit-factors";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum EnergySource {
@@ -41,7 +41,6 @@ enum EnergySource {
  * @param pressure Pressure wanted at the far end, where the line is fed (psi, kPa), 0 or more.
  * @param lift Height from the water surface up to that point (ft, m), negative when it lies below the water.
  * @param losses Friction from the water to that point, pipe, fittings, screen and valves together (psi, kPa), 0 or more; 0 is none.
- * @param [units] "US" (blank) or "SI".
  * @param [velocity] Velocity of the water there (ft/s, m/s), 0 or more; blank or 0 leaves the velocity head out.
  * @returns Head (ft, m).
  * @remarks Bernoulli's equation with friction: pressure and losses as height of water at 20 °C (2.311 ft a psi), plus the lift, plus V²/2g.
@@ -66,10 +65,8 @@ export function pumpTdh(pressure: any, lift: any, losses: any, units?: Units, ve
 /**
  * Power at the pump's shaft.
  * @customfunction PUMP_POWER PUMP.POWER
- * @param flow Flow (gpm, m³/h), 0 or more.
- * @param head Total dynamic head (ft, m), 0 or more.
+ * @arguments pump
  * @param efficiency Efficiency of the pump as a fraction, above 0 and at most 1, as its curve shows at this flow.
- * @param [units] "US" (blank) or "SI".
  * @returns Power (hp, kW).
  * @remarks Flow × head × weight of water over the efficiency; the handbooks' QH/3960 in US units. The motor or engine needs more: its own losses, those of a drive, and a reserve. The pump's curve and the motor's nameplate go first.
  * @source Definition of power; water 998.2 kg/m³, g 9.80665 m/s².
@@ -94,7 +91,6 @@ export function pumpPower(flow: any, head: any, efficiency: any, units?: Units):
  * @customfunction PUMP_NPSH PUMP.NPSH
  * @param lift Height of the pump above the water (ft, m); negative when the water stands above the pump.
  * @param loss Friction of the suction side, strainer and fittings with it, as height of water (ft, m), 0 or more.
- * @param [units] "US" (blank) or "SI".
  * @param [temperature] Water temperature, 32 to 212 °F or 0 to 100 °C; omitted: 68 °F, 20 °C. A blank cell may count as 0, which is 0 °C in "SI" and the default in "US".
  * @param [altitude] Height above the sea (ft, m), −16,404 to 36,089 ft or −5000 to 11,000 m; blank or 0 is the sea.
  * @returns Head (ft, m). Below 0 the water would boil before it reaches the pump.
@@ -139,11 +135,9 @@ export function pumpNpsh(
 /**
  * Energy or fuel that pumping takes.
  * @customfunction PUMP_ENERGY PUMP.ENERGY
- * @param flow Flow (gpm, m³/h), 0 or more.
- * @param head Total dynamic head (ft, m), 0 or more.
+ * @arguments pump
  * @param hours Hours of pumping, 0 or more.
  * @param source "electric", "diesel", "propane", "gasoline" or "natural gas".
- * @param [units] "US" (blank) or "SI".
  * @param [performance] How well the pumping plant does against the published criterion, above 0 and at most 2; blank or 0: 1, as good as the criterion. 0.8 is common in the field.
  * @returns Electricity in kWh; diesel, propane and gasoline in gal or L; natural gas in 1000 ft³ or m³.
  * @remarks Water power × hours ÷ (criterion × performance). The criteria are the Nebraska Pumping Plant Performance Criteria, work on the water from a unit of energy with a good pump: electricity 0.885 whp·h a kWh, diesel 12.5 a gal, propane 6.89 a gal, gasoline 8.66 a gal (8.55 in other printings), natural gas 61.7 a 1000 ft³.
@@ -179,7 +173,6 @@ export function pumpEnergy(
  * @customfunction PUMP_DUTY PUMP.DUTY
  * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), two points or more, from the least flow up.
  * @param demand The system's curve in the same two columns: the total dynamic head it asks at each flow.
- * @param [units] "US" (blank) or "SI".
  * @returns A header row, then flow (gpm, m³/h) and head (ft, m).
  * @remarks A monotone cubic goes through the points of either curve (two points: a straight line), and nothing is guessed beyond them. The pump must be above the demand at less flow and below it at more, or it does not settle there. A last row of 0 and 0 counts as blank.
  * @source Fritsch and Carlson (1980), SIAM Journal on Numerical Analysis 17; Fritsch and Butland (1984), SIAM Journal on Scientific and Statistical Computing 5.
@@ -225,9 +218,8 @@ export function pumpCurve(points: any[][], flow: any): any {
 /**
  * Highest pressure in the line while the pump runs against shut valves.
  * @customfunction PUMP_STATIC PUMP.STATIC
+ * @arguments pump
  * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), from the least flow up; it must have a point at zero flow.
- * @param lift Height from the water surface up to the hydrant (ft, m), negative when the hydrant lies below the water.
- * @param [units] "US" (blank) or "SI".
  * @param [drop] Fall from the hydrant down to the lowest point of the line (ft, m), 0 or more; blank or 0 is none.
  * @returns Pressure (psi, kPa).
  * @remarks The head of the curve at zero flow, less the lift, plus the drop, as pressure. Every pipe, joint and valve at the lowest point must be rated for it; a sudden stop adds surge (PIPE.SURGE). A pump whose curve rises from zero flow makes more head at some flow than this.
@@ -251,25 +243,18 @@ export function pumpStatic(curve: any[][], lift: any, units?: Units, drop?: any)
 /**
  * Spills label and value for equal lines that run on one pump: flow of all lines, pump head, hydrant pressure, lateral inlet pressure, lowest nozzle pressure and average flow per sprinkler.
  * @customfunction PUMP_LINES PUMP.LINES
+ * @arguments line
  * @param curve The pump's curve: two columns, flow (gpm, m³/h) and head (ft, m), two points or more.
  * @param lift Height from the water surface up to the hydrant (ft, m), negative when the hydrant lies below the water.
  * @param running Number of lines that run at once, 1 to 100.
  * @param main Pipe from the pump to the hydrant, which carries all lines: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
  * @param feeder Pipe from the hydrant to each line, which carries that line alone: two columns, inside diameter (in, mm) and length (ft, m), one row per size in series.
- * @param heads Number of heads on the line, 1 to 500.
- * @param spacing Distance between heads (ft, m), above 0; or a row or column with one length per segment, from the inlet to head 1 on.
- * @param inside Inside diameter (in, mm), above 0: the bore, not the nominal size; PIPE.INSIDE turns one into the other. One value, one column with a value per segment, or two columns (inside diameter, number of segments) from the inlet on.
- * @param discharge Discharge of a head: the coefficient K in q = K√p (gpm and psi, m³/h and kPa), above 0; or its chart in two columns (pressure, flow), joined by power laws and extended at both ends.
- * @param [units] "US" (blank) or "SI".
  * @param [rise] Ground above the hydrant (ft, m), uphill positive: one value is that of the last head, spread evenly with distance; a row or column is each head's own. Blank or 0: level.
- * @param [regulator] Outlet set pressure of a regulator under each head (psi, kPa), blank or 0: none. One value for all, one column with a value per head (blank: none there), or two columns (set, loss), one row for all or a row per head. The loss is 5 psi or 34.5 kPa unless given; a blank cell for it may count as 0.
- * @param [friction] Hazen–Williams C, 50 to 200 (blank or 0: 150, clean plastic pipe without saddles and joints; 140 allows for them), or "Darcy" for Darcy–Weisbach.
  * @param [first] Distance from where the lateral begins to head 1 (ft, m), above 0 (blank or 0: the spacing). Not with a range of spacings, which holds it.
- * @param [riser] Height of the nozzle above the tubing (ft, m), 0 or more (blank: 0); its pressure is taken off before the regulator.
  * @returns 6 rows of label and value, with the unit in the label.
  * @remarks Pump, main, feeders and lines solved together: the lines take what the pump then gives them. All lines are alike and stand on the hydrant's level plus the rise; fittings are not counted. A monotone cubic goes through the points of the curve and nothing is guessed beyond them; the pump runs on the falling branch, from its highest head on. Heads that run dry show as a lowest nozzle pressure of 0.
  * @source Energy and continuity; friction of USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), or Colebrook (1939), Journal of the ICE 11; curve by Fritsch and Butland (1984).
- * @errors #N/A when the pump does not lift the water to the lowest head, or the lines take less or more water than the curve covers. #VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.
+ * @errors #N/A when the pump does not lift the water to the lowest head, or the lines take less or more water than the curve covers. {@text lineWrong}
  * @cautions pressure, electricity, backflow
  * @task what pressure is left when one more line runs?
  * @example =IRRIG.PUMP.LINES({0,148;60,141;120,124;170,98}, 12, 2, {2.9,250}, {2.6,320}, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")

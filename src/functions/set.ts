@@ -1,7 +1,7 @@
-import { readEfficiency } from "../boundary/efficiency";
 import { readOptionalChoice } from "../boundary/choices";
 import { above, atLeast, between, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { readEfficiency } from "../boundary/sprinkler";
 import { type Column, spillTable } from "../boundary/table";
 import { rotation } from "../formulas/rotation";
 import { timeForDepth } from "../formulas/set-time";
@@ -47,9 +47,7 @@ export function setTime(depth: any, rate: any, efficiency?: any): any {
 /**
  * Whole sets that fit into a day, with the time to move after each.
  * @customfunction SET_PERDAY SET.PERDAY
- * @param hours Length of a set, h, above 0.
- * @param [movehours] Time to drain, move and start again after a set, h, 0 or more (blank: 0).
- * @param [dayhours] Hours of a day there are for sets and moves, above 0 up to 24 (blank or 0: 24).
+ * @arguments set
  * @returns Whole sets a day. With dayhours 24, a set that is longer than the day gives the part of a set that a day makes: 0.5 where it takes two days. With fewer dayhours 0 where a set with its move is longer than them.
  * @remarks dayhours ÷ (hours + movehours), cut to a whole number; the last set of the day has its move too. With dayhours 24 sets run on unattended: one longer than 24 h with its move takes (hours + movehours) ÷ 24 days, up to the next whole number, so 36 h with 1 h to move takes two days and 47.5 h with 1 h takes three. SYSTEM.LINES and SET.PLAN count the same way.
  * @source Arithmetic of the working day.
@@ -84,11 +82,9 @@ export function setPositions(width: any, move: any): any {
 /**
  * Spills the rotation of the lines over the positions, once round: which line stands where, and when.
  * @customfunction SET_PLAN SET.PLAN
+ * @arguments set
  * @param lines Lines that run side by side, a whole number from 1 to 500.
  * @param positions Positions in the field, a whole number from 1 to 500.
- * @param hours Length of a set, h, above 0.
- * @param [movehours] Time to drain, move and start again after a set, h, 0 or more (blank: 0).
- * @param [dayhours] Hours of a day there are for sets and moves, above 0 up to 24 (blank or 0: 24).
  * @param [start] Hour of the first set of a day, 0 to 24 (blank: 0, midnight).
  * @param [order] "forward" (blank), or "back": each line goes through its block from the last position to the first, as the next time round begins where this one ended.
  * @param [off] Days without moving in a week, a whole number from 0 to 6 (blank: 0).

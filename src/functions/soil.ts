@@ -1,9 +1,8 @@
 import { readChoice, readOptionalChoice, readYesNo } from "../boundary/choices";
+import { readMonthUse, readWaterCapacity } from "../boundary/crop-water";
 import { above, atLeast } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
 import { percent, readUnits } from "../boundary/units";
-import { readWaterCapacity } from "../boundary/water-capacity";
-import { readMonthUse } from "../boundary/water-use";
 import { effectiveRain } from "../formulas/effective-rain";
 import { netDepth } from "../formulas/net-depth";
 import {
@@ -15,14 +14,7 @@ import {
   soilProfiles,
 } from "../tables/intake";
 import { availableWaterCapacity, soilTextures, textureSpellings } from "../tables/soils";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum Texture {
@@ -90,7 +82,6 @@ enum Cover {
  * Water that a soil of this texture holds for plants, per depth of soil.
  * @customfunction SOIL_AWC SOIL.AWC
  * @param texture Soil texture, such as "silt loam" (the remarks list them all); any case, spaces or hyphens.
- * @param [units] "US" (blank) or "SI".
  * @returns Available water capacity (in/ft, mm/m): the average that the table prints.
  * @remarks In in/ft, the average and the range it stands for: very coarse sand 0.50 (0.40–0.75); coarse sand, fine sand, loamy sand 1.00 (0.75–1.25); sandy loam, fine sandy loam 1.50 (1.25–1.75); very fine sandy loam, loam, silt loam 2.00 (1.50–2.30); clay loam, silty clay loam, sandy clay loam 2.20 (1.75–2.50); sandy clay, silty clay, clay 2.30 (1.60–2.50); peat 2.50 (2.00–3.00). The averages, the row of peat, and which textures share a row, are from memory. The low end of the range is the careful choice. Stones, salt and thin soil hold less: a soil survey or a laboratory knows better. For layers, add up capacity × thickness of each.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016), Table 11-1: ranges read in a secondary text, averages from memory.
@@ -130,7 +121,6 @@ export function soilProfile(texture: Texture, compact?: any): any {
  * @customfunction SOIL_INTAKE SOIL.INTAKE
  * @param profile Profile class: "coarse sandy", "light sandy loam" or "silt loam", each alone or with "over compact" behind it, or "heavy clay". SOIL.PROFILE gives one from a texture.
  * @param slope Slope of the ground, percent, 0 or more (its steepness, without a sign). 0 is flat ground.
- * @param [units] "US" (blank) or "SI".
  * @param [cover] "bare" ground in average tilth (blank) or a good "sod".
  * @returns Largest application rate (in/h, mm/h).
  * @remarks In in/h at slopes to 5, 8, 12 and 16%, bare: coarse sandy 2, 1.5, 1, 0.5; coarse sandy over compact 1.5, 1, 0.75, 0.4; light sandy loam 1, 0.8, 0.6, 0.4; light sandy loam over compact 0.75, 0.5, 0.4, 0.3; silt loam 0.5, 0.4, 0.3, 0.2; silt loam over compact 0.3, 0.25, 0.15, 0.1; heavy clay 0.15, 0.1, 0.08, 0.06. Under sod: coarse sandy 2, 2, 1.5, 1; over compact 1.75, 1.25, 1, 0.75; light sandy loam 1.75, 1.25, 1, 0.75; over compact 1.25, 1, 0.75, 0.5; silt loam 1, 0.8, 0.6, 0.4; over compact 0.6, 0.5, 0.4, 0.3; heavy clay 0.2, 0.15, 0.12, 0.1. A slope on a boundary belongs to the flatter class. Each entry is one value, an upper limit. The rows over compact soil, and all rates at 12 to 16%, are from memory. A thin or trodden sod, a crust or ground after traffic takes less than its row: watch the ground.
@@ -156,7 +146,6 @@ export function soilIntake(profile: Profile, slope: any, units?: Units, cover?: 
  * @param awc Available water capacity (in/ft, mm/m), above 0, at most all soil (12 in/ft, 1000 mm/m); SOIL.AWC gives one.
  * @param root Depth of the roots to water (ft, m), above 0; CROP.ROOT gives one.
  * @param depletion Share of the available water that may be used up before the next irrigation, a fraction above 0 up to 1; CROP.DEPLETION gives one.
- * @param [units] "US" (blank) or "SI".
  * @returns Net depth (in, mm).
  * @remarks awc × root × depletion. Net: what must stay in the soil; divide it by the application efficiency for what the sprinklers must put on. Where the soil is shallower than the roots, give the depth of the soil.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016); FAO Irrigation and Drainage Paper 56 (1998), equations 82 and 83.
@@ -181,7 +170,6 @@ export function soilNet(awc: any, root: any, depletion: any, units?: Units): any
  * @param rain Rain of the month (in, mm), 0 or more: an average, or better that of a dry year.
  * @param use Water that the crop uses in the month (in, mm), 0 to 31 in or 775 mm; 0 is a month without a crop.
  * @param net Net depth of an irrigation (in, mm), above 0: the room that rain finds in the soil; SOIL.NET gives it.
- * @param [units] "US" (blank) or "SI".
  * @returns Effective rain (in, mm), never above the rain or the use.
  * @remarks In inches (0.70917·rain^0.82416 − 0.11556)·10^(0.02426·use) times a storage factor of the net depth, 0.72 at 0.75 in, 1.00 at 3 in and 1.08 at 7 in and deeper. For whole months of average rain on well-drained soil; not for single storms. Steep ground, tight soil and cloudbursts leave less: size a system for a dry year. The use less the effective rain is what irrigation must bring.
  * @source USDA Soil Conservation Service, Technical Release 21 (revised 1970); National Engineering Handbook, Part 623 Chapter 2 (1993), equations 2-84 and 2-85, read in secondary texts.

@@ -1,17 +1,10 @@
+import { readMonthsOfWater } from "../boundary/crop-water";
 import { above, atLeast } from "../boundary/limits";
-import { readMonthsOfWater } from "../boundary/months-of-water";
 import { spillTable } from "../boundary/table";
 import { days, hours as hourMeasure, readUnits } from "../boundary/units";
 import { sourceBalance as monthByMonth } from "../formulas/source-balance";
 import { sourceDuration } from "../formulas/source-days";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Days that a pond or tank lasts.
@@ -19,7 +12,6 @@ enum Units {
  * @param volume Water that may be taken (US gal, m³), 0 or more: leave out what the intake cannot reach.
  * @param flow Pumped flow (gpm, m³/h), above 0.
  * @param hours Hours of pumping a day, above 0 and at most 24.
- * @param [units] "US" (blank) or "SI".
  * @param [inflow] What runs in day and night, less seepage and evaporation (gpm, m³/h), 0 or more; blank or 0 is none.
  * @returns Days.
  * @remarks Volume ÷ (flow × hours − inflow × 24). Evaporation takes roughly the reference ET over the pond's surface.
@@ -46,7 +38,6 @@ export function sourceDays(volume: any, flow: any, hours: any, units?: Units, in
  * @customfunction SOURCE_BALANCE SOURCE.BALANCE
  * @param volume Water that may be taken when it is full (US gal, m³), 0 or more: leave out what the intake cannot reach. It is full at the start and never holds more.
  * @param needs Water needed in each month (US gal, m³), 0 or more: one row or column, at most 120 months. SYSTEM.VOLUME gives one from an area and a gross depth.
- * @param [units] "US" (blank) or "SI".
  * @param [inflows] What runs in each month (US gal, m³), 0 or more: one value for every month or one a month; blank or 0 is none.
  * @param [losses] Seepage and evaporation of each month (US gal, m³), 0 or more: one value for every month or one a month; blank or 0 is none.
  * @returns Header row, then one row a month: month (1 is the first), held at its end, short, run over (US gal, m³).

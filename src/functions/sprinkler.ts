@@ -1,28 +1,25 @@
-import { coefficientUnit, giveCoefficient, readChart, readDischarge } from "../boundary/discharge";
 import { above, atLeast } from "../boundary/limits";
 import { readOptionalNumber } from "../boundary/numbers";
-import { readSpacingWind } from "../boundary/spacing-wind";
+import {
+  coefficientUnit,
+  giveCoefficient,
+  readChart,
+  readDischarge,
+  readSpacingWind,
+} from "../boundary/sprinkler";
 import { spillPairs } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { headFlow, pressureForFlow } from "../formulas/discharge-law";
 import { NOZZLE_COEFFICIENT, nozzleFlow } from "../formulas/nozzle";
 import { fitPowerLaw } from "../formulas/power-law-fit";
 import { largestSpacing } from "../formulas/sprinkler-spacing";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Flow of a sprinkler head at a pressure.
  * @customfunction SPRINKLER_FLOW SPRINKLER.FLOW
  * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
  * @param discharge The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
- * @param [units] "US" (blank) or "SI".
  * @returns Flow (gpm, m³/h).
  * @remarks One row of a chart gives K with exponent ½. More rows are joined by power laws, q = K·p^x between each two, and the end pieces go on beyond the chart; CHECK.CHART says when a pressure is outside it.
  * @source The orifice equation with the manufacturer's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
@@ -42,7 +39,6 @@ export function sprinklerFlow(pressure: any, discharge: any[][], units?: Units):
  * @customfunction SPRINKLER_PRESSURE SPRINKLER.PRESSURE
  * @param flow Flow of the head (gpm, m³/h), 0 or more.
  * @param discharge The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h); or one number, the coefficient K in flow = K·√pressure.
- * @param [units] "US" (blank) or "SI".
  * @returns Pressure at the nozzle (psi, kPa).
  * @remarks The reverse of SPRINKLER.FLOW.
  * @source The orifice equation with the manufacturer's own points; USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
@@ -62,7 +58,6 @@ export function sprinklerPressure(flow: any, discharge: any[][], units?: Units):
  * @customfunction SPRINKLER_NOZZLE SPRINKLER.NOZZLE
  * @param diameter Nozzle diameter (in, mm), above 0.
  * @param pressure Pressure at the nozzle (psi, kPa), 0 or more.
- * @param [units] "US" (blank) or "SI".
  * @param [cd] Discharge coefficient, above 0 and at most 1 (blank or 0: 0.96).
  * @returns Flow (gpm, m³/h).
  * @remarks cd·A·√(2p/ρ), in US units 29.85·cd·D²·√p. For a plain round nozzle; the sprinkler's own chart goes first.
@@ -86,7 +81,6 @@ export function sprinklerNozzle(diameter: any, pressure: any, units?: Units, cd?
  * Spills the coefficient K and the exponent x of q = K·p^x, fitted to a sprinkler's chart.
  * @customfunction SPRINKLER_K SPRINKLER.K
  * @param chart The sprinkler's performance chart, two columns: pressure (psi, kPa) and flow (gpm, m³/h), each above 0, rows in any order.
- * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: K (gpm per psi^x, m³/h per kPa^x) and the exponent x.
  * @remarks Least squares on the logarithms of pressure and flow. One row gives x = ½. As the discharge argument, a K alone means exponent ½: where x is far from ½, give the chart itself.
  * @source Linear least squares; the orifice equation.
@@ -109,7 +103,6 @@ export function sprinklerK(chart: any[][], units?: Units): any[][] {
  * @customfunction SPRINKLER_SPACING SPRINKLER.SPACING
  * @param wetted Wetted diameter of the sprinkler (ft, m), above 0, from its sheet at the pressure used.
  * @param wind Usual wind speed while irrigating (mph, km/h), 0 or more.
- * @param [units] "US" (blank) or "SI".
  * @returns Two rows of label and value: spacing along the line and between positions (ft, m).
  * @remarks Along the line 50% of the wetted diameter. Between positions 65% in calm air, up to and at 0.5 mph (0.8 km/h), 60% up to and at 5 mph (8 km/h), 50% up to and at 10 mph (16 km/h), 45% above: a step, so look at the next class too. A wind that shows as a limit to three digits is that limit. A starting point: a catch test on the field goes first.
  * @source Older issues of USDA-NRCS Conservation Practice Standard 442, Irrigation System, Sprinkler (from memory).

@@ -1,23 +1,14 @@
 import { readChoice } from "../boundary/choices";
 import { above, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
 import { readHeads, readSegmentLengths } from "../boundary/line";
-import { readNamedPoints } from "../boundary/map-points";
+import { readNamedPoints, readOrigin, readStart } from "../boundary/map";
 import { readNumber } from "../boundary/numbers";
-import { readOrigin } from "../boundary/places";
-import { readStart } from "../boundary/start-place";
 import { type Column, spillTable } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { toDegrees } from "../formulas/local-plane";
 import { mapFile } from "../formulas/map-file";
 import { headFlags, positionFlags } from "../formulas/stakes";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum MapFormat {
@@ -41,7 +32,6 @@ const MAP_COLUMNS: readonly Column[] = [
  * @customfunction STAKE_FLAGS STAKE.FLAGS
  * @param heads Heads on the line, a whole number from 1 to 500.
  * @param spacing Distance between heads (ft, m), above 0: one value, or a row or column with one per segment from the inlet end on.
- * @param [units] "US" (blank) or "SI".
  * @param [first] Distance from the inlet end to head 1 (ft, m), above 0; blank or 0: the spacing.
  * @param [latitude] Latitude of the inlet end, decimal degrees, north positive. Latitude and longitude both blank or 0: distances only.
  * @param [longitude] Longitude of the inlet end, decimal degrees, east positive.
@@ -82,7 +72,6 @@ export function stakeFlags(
  * @customfunction STAKE_POSITIONS STAKE.POSITIONS
  * @param positions Positions that the line moves through, a whole number from 1 to 500.
  * @param move Distance between positions (ft, m), above 0.
- * @param [units] "US" (blank) or "SI".
  * @param [length] Length of the line (ft, m), above 0; blank or 0: flags for the near ends only.
  * @param [latitude] Latitude of the near end of position 1, decimal degrees, north positive. Latitude and longitude both blank or 0: distances only.
  * @param [longitude] Longitude of the near end of position 1, decimal degrees, east positive.
@@ -132,11 +121,9 @@ export function stakePositions(
 /**
  * Spills the lines of a map file for flags: a GPX, KML or GeoJSON file's text, a line a row.
  * @customfunction STAKE_MAP STAKE.MAP
+ * @arguments field
  * @param points Flags: three columns, name (text or a number), x east and y north of the origin (ft, m), 1 to 5,000 rows.
  * @param format "GPX" for receivers, "KML" or "GeoJSON" for maps.
- * @param latitude Latitude of the origin, decimal degrees, −90 to 90.
- * @param longitude Longitude of the origin, decimal degrees, −180 to 180.
- * @param [units] "US" (blank) or "SI".
  * @returns One column of text, the file from its first line to its last. Copy it into a plain text editor and save it in UTF-8 under a name that ends in .gpx, .kml or .geojson.
  * @remarks Degrees on WGS 84 with 9 decimals, a tenth of a millimeter; KML and GeoJSON put longitude first, as they must. A receiver's own error is far greater than the file's. A layout for flags, not a survey.
  * @source GPX 1.1 schema; OGC 07-147r2 (KML 2.2); RFC 7946 (GeoJSON); geodesic of C. F. F. Karney (2013).

@@ -4,14 +4,7 @@ import { hours as hoursMeasure, readUnits } from "../boundary/units";
 import { fieldWater, flowForDepth } from "../formulas/field-water";
 import { irrigationInterval } from "../formulas/irrigation-interval";
 import { linesNeeded } from "../formulas/lines-needed";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /**
  * Flow that puts a gross depth on an area in so many days at so many hours a day.
@@ -20,7 +13,6 @@ enum Units {
  * @param depth Gross depth of one irrigation (in, mm), 0 or more: the net depth divided by the efficiency.
  * @param days Days to get round the area, above 0: the irrigation interval, less the days off.
  * @param hours Hours a day that water runs, above 0 up to 24.
- * @param [units] "US" (blank) or "SI".
  * @returns Flow (gpm, m³/h).
  * @remarks area × depth ÷ (days × hours), the handbook's 453 A·d/(f·T) with its exact constant 452.57.
  * @source USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11 (2016).
@@ -82,7 +74,6 @@ export function systemLines(positions: any, setsperday: any, days: any): any {
  * @customfunction SYSTEM_VOLUME SYSTEM.VOLUME
  * @param area Area (acre, ha), 0 or more.
  * @param depth Depth (in, mm), 0 or more: gross for what is pumped, net for what the ground gets.
- * @param [units] "US" (blank) or "SI".
  * @returns Volume (gal, m³).
  * @remarks area × depth. An acre-inch is 27,154 gal; a millimeter on a hectare is 10 m³.
  * @source NIST Special Publication 811 (2008), Appendix B, for the acre, the inch and the gallon.

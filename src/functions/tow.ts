@@ -1,21 +1,13 @@
 import { readOptionalChoice, readYesNo } from "../boundary/choices";
 import { above, atLeast, between, MOST_HEADS, wholeNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
-import { readWallTemperature } from "../boundary/strength";
-import { readTubing } from "../boundary/tubing";
+import { readTubing, readWallTemperature } from "../boundary/pipe";
 import { minutes as minuteMeasure, percent, readUnits } from "../boundary/units";
 import { bendingRadius } from "../formulas/bending-radius";
 import { safePull } from "../formulas/safe-pull";
 import { towPull as pullOver } from "../formulas/tow-pull";
 import { lineWeight } from "../formulas/tubing-weight";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** @customenum {string} */
 enum Contents {
@@ -33,7 +25,6 @@ enum Contents {
  * @param length Length of tubing (ft, m), 0 or more: as many values.
  * @param heads Heads on the line, a whole number from 0 to 500.
  * @param headweight Weight of one head with its stand and saddle (lb, kg), 0 or more.
- * @param [units] "US" (blank) or "SI".
  * @param [contents] "full" of water (blank) or "drained".
  * @returns Weight (lb, kg).
  * @remarks Wall of polyethylene at 950 kg/m³, water at 998.2 kg/m³, plus the heads. Mud and wet grass come on top.
@@ -69,7 +60,6 @@ export function towWeight(
  * @customfunction TOW_PULL TOW.PULL
  * @param weight Weight of the line (lb, kg), 0 or more, as TOW.WEIGHT gives it.
  * @param drag Drag coefficient on this ground, 0 to 3: the pull on the level over the weight. Measure it with a scale in the tow rope; 0.3 to 0.6 is common on grass.
- * @param [units] "US" (blank) or "SI".
  * @param [slope] Slope in the direction of the pull, percent, uphill positive, −100 to 100; blank or 0 is level.
  * @returns Pull (lbf, N), never below 0.
  * @remarks Weight × (drag × cos + sin) of the slope. Starting takes more than keeping on, and so do ruts, corners and stands that catch. The range of drag is common practice, without a published source. Compare with TOW.SAFEPULL and with the limits of vehicle and hitch.
@@ -96,7 +86,6 @@ export function towPull(weight: any, drag: any, units?: Units, slope?: any): any
  * @param outside Outside diameter of the smallest tubing on the line (in, mm), above 0.
  * @param rating Dimension ratio, outside diameter over wall (DR or SDR), above 2; for SIDR tubing add 2.
  * @param yield_ Tensile yield strength of the material at 73 °F or 23 °C (psi, kPa), above 0, from the manufacturer: it differs between grades, so there is no default.
- * @param [units] "US" (blank) or "SI".
  * @param [temperature] Temperature of the tubing's wall (°F, °C); black tubing in the sun is far above the air. Blank (a blank cell may count as 0), or anything below 73 °F or 23 °C, is no reduction.
  * @param [minutes] How long the pull lasts, above 0; blank or 0: 60. Above 24 hours #N/A.
  * @param [joint] Pull that the weakest joint has been tested for (lbf, N), above 0; blank or 0: joints not counted.

@@ -1,6 +1,6 @@
-import { readConversion } from "../boundary/conversion";
 import { anyNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
+import { readConversion } from "../boundary/units";
 import { convert } from "../formulas/unit-conversion";
 
 /**

@@ -4,14 +4,7 @@ import { ZERO_CELSIUS } from "../ground/unit-factors";
 import { vaporPressure } from "../formulas/vapor-pressure";
 import { waterDensity as densityOfWater } from "../formulas/water-density";
 import { kinematicViscosity } from "../formulas/water-viscosity";
-
-/** @customenum {string} */
-enum Units {
-  /** feet, inches, psi, gpm */
-  US = "US",
-  /** meters, millimeters, kPa, m³/h */
-  SI = "SI",
-}
+import type { Units } from "./units";
 
 /** Liquid at one atmosphere: 0 to 100 °C. */
 function readWaterTemperature(u: Measures, temperature: Cell): number {
@@ -22,8 +15,7 @@ function readWaterTemperature(u: Measures, temperature: Cell): number {
 /**
  * Kinematic viscosity of water.
  * @customfunction WATER_VISCOSITY WATER.VISCOSITY
- * @param temperature Temperature of the water (°F, °C), 32 to 212 °F or 0 to 100 °C. In °C a blank cell may count as 0.
- * @param [units] "US" (blank) or "SI".
+ * @arguments water
  * @returns Kinematic viscosity (ft²/s, m²/s).
  * @remarks Dynamic viscosity by the IAPWS correlation for liquid water at 0.1 MPa, over the density by Kell (1975).
  * @source IAPWS SR6-08, Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa (2011); Kell (1975), Journal of Chemical and Engineering Data 20.
@@ -39,8 +31,7 @@ export function waterViscosity(temperature: any, units?: Units): any {
 /**
  * Density of water.
  * @customfunction WATER_DENSITY WATER.DENSITY
- * @param temperature Temperature of the water (°F, °C), 32 to 212 °F or 0 to 100 °C. In °C a blank cell may count as 0.
- * @param [units] "US" (blank) or "SI".
+ * @arguments water
  * @returns Density (lb/ft³, kg/m³).
  * @remarks Air-free water at one atmosphere. The other functions use one value for elevation head, 998.2 kg/m³ (20 °C).
  * @source G. S. Kell (1975), Journal of Chemical and Engineering Data 20, equation 16.
@@ -56,8 +47,7 @@ export function waterDensity(temperature: any, units?: Units): any {
 /**
  * Vapor pressure of water: below it, water boils in a suction pipe.
  * @customfunction WATER_VAPOR WATER.VAPOR
- * @param temperature Temperature of the water (°F, °C), 32 to 212 °F or 0 to 100 °C. In °C a blank cell may count as 0.
- * @param [units] "US" (blank) or "SI".
+ * @arguments water
  * @returns Vapor pressure (psi, kPa), absolute.
  * @remarks Absolute pressure, not gauge: at 212 °F it is that of the atmosphere.
  * @source IAPWS SR1-86 (1992); Wagner and Pruss (1993), Journal of Physical and Chemical Reference Data 22, equation 1.

@@ -5,6 +5,7 @@ import { functionFiles, generate, withCaution } from "../../build/metadata";
 import { BASE_URL } from "../../build/settings";
 import { catalogue } from "../../src/catalogue";
 import { cautions } from "../../src/cautions";
+import { sharedArguments, sharedSentences } from "../../src/functions/shared-texts";
 
 const fixture = (name: string) => join(__dirname, "fixtures", `${name}.ts`);
 const sound = fixture("sound");
@@ -104,6 +105,65 @@ test("reads the rest of the doc comment for the pages", () => {
   expect(both.arguments[0].name).toBe("yield");
   expect(both.cautions).toEqual([]);
   expect(both.example).toBe("=IRRIG.SAMPLE.BOTH({1;2})");
+});
+
+describe("texts that several functions share", () => {
+  const { metadata, functions, problems } = generate([fixture("shared")], ["SAMPLE_HALF"]);
+
+  test("stand in for what a comment does not say; what it says comes first", () => {
+    expect(problems).toEqual([]);
+    expect(
+      functions[0].arguments.map(({ name, help, optional }) => [name, help, optional]),
+    ).toEqual([
+      ["inlet", sharedArguments.line.inlet, false],
+      ["heads", "Number of heads on half of it.", false],
+      ["units", sharedArguments.every.units, true],
+    ]);
+    expect(functions[0].remarks).toBe(`${sharedSentences.lineSolved} Half of it.`);
+    expect(metadata.functions[0].parameters.map(({ description }) => description)).toEqual(
+      functions[0].arguments.map(({ help }) => help),
+    );
+  });
+
+  test("and choices too: an enum that is imported as a type", () => {
+    expect(functions[0].arguments[2].choices?.map(({ value }) => value)).toEqual(["US", "SI"]);
+    expect(metadata.enums.map(({ id }) => id)).toEqual(["Units"]);
+  });
+
+  test("a group or a text that there is not is named", () => {
+    expect(generate([fixture("shared-unknown")], ["SAMPLE_HALF"]).problems).toEqual(
+      [
+        "@arguments is not a known tag",
+        "{@text nowhere} is no shared text",
+        "the @param lines () are not the arguments (heads)",
+        "@param heads has no text",
+      ].map((problem) => `shared-unknown.ts: SAMPLE_HALF: ${problem}`),
+    );
+  });
+
+  test("are each said by two functions or more, and by no comment of its own", () => {
+    const help = generate(functionFiles(), catalogue).functions;
+    const all = help.flatMap((entry) =>
+      entry.arguments.map(({ name, help: text }) => [name, text]),
+    );
+    const said = (name: string, text: string) =>
+      all.filter(([known, help]) => known === name && help === text).length;
+    const lonely = Object.entries(sharedArguments).flatMap(([group, texts]) =>
+      Object.entries(texts)
+        .filter(([name, text]) => said(name, text) < 2)
+        .map(([name]) => `${group}.${name}`),
+    );
+    expect(lonely).toEqual([]);
+    const comments = functionFiles()
+      .filter((path) => !path.endsWith("shared-texts.ts"))
+      .map((path) => readFileSync(path, "utf8"))
+      .join("\n");
+    const again = Object.values(sharedSentences).filter((text) => comments.includes(text));
+    expect(again).toEqual([]);
+    expect(
+      Object.keys(sharedSentences).filter((name) => !comments.includes(`{@text ${name}}`)),
+    ).toEqual([]);
+  });
 });
 
 describe("refuses", () => {

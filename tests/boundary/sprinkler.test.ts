@@ -1,4 +1,4 @@
-import { readChart, readDischarge } from "../../src/boundary/discharge";
+import { readChart, readDischarge } from "../../src/boundary/sprinkler";
 import { readUnits } from "../../src/boundary/units";
 import { headFlow } from "../../src/formulas/discharge-law";
 

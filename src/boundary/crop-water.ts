@@ -1,10 +1,11 @@
-import { InvalidInput } from "../ground/domain-error";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";
 import type { WeatherDay } from "../formulas/reference-evapotranspiration";
+import type { MonthOfWater } from "../formulas/source-balance";
 import { daylight } from "../formulas/sun-position";
+import { InvalidInput } from "../ground/domain-error";
 import { HOUR } from "../ground/unit-factors";
-import type { Cell } from "./cell";
-import { above, between, fraction, type Limit, wholeNumber } from "./limits";
+import { type Cell, isBlank } from "./cell";
+import { above, atLeast, between, fraction, type Limit, wholeNumber } from "./limits";
 import { readNumber } from "./numbers";
 import { degrees, hours, radiation, rounded, type System, type Units } from "./units";
 
@@ -126,4 +127,63 @@ export function readWeatherDay(u: Units, cells: WeatherCells): WeatherDay {
     );
   }
   return { coldest, warmest, dewPoint, wind, solarRadiation, latitude, elevation, day };
+}
+
+/** No crop uses more in a day: a larger number is a slip of units (mm typed for in). */
+const MOST: Readonly<Record<System, Limit>> = { US: above(0, 1), SI: above(0, 25) };
+
+/** A crop's evapotranspiration, m/s of water; undefined when blank or 0. */
+export function readOptionalWaterUse(u: Units, et: Cell): number | undefined {
+  return u.dailyDepth.readOptional("et", et, MOST[u.system]);
+}
+
+/** A month of such days. */
+const MOST_IN_A_MONTH: Readonly<Record<System, Limit>> = {
+  US: between(0, 31),
+  SI: between(0, 775),
+};
+
+/** A crop's use in a month, m of water. */
+export function readMonthUse(u: Units, name: string, use: Cell): number {
+  return u.depth.read(name, use, MOST_IN_A_MONTH[u.system]);
+}
+
+/** Ten years: a longer range is a slip of columns. */
+const MOST_MONTHS = 120;
+
+/** The needs month by month, each with its inflow and loss: one value for all months or one each. */
+export function readMonthsOfWater(
+  u: Units,
+  cells: { readonly needs: Cell; readonly inflows: Cell; readonly losses: Cell },
+): MonthOfWater[] {
+  const needs = u.fieldVolume.readValues("needs", cells.needs, atLeast(0));
+  if (needs.length > MOST_MONTHS) {
+    throw new InvalidInput(`needs must have at most ${MOST_MONTHS} months; got ${needs.length}`);
+  }
+  const inflows = readForEachMonth(u, "inflows", cells.inflows, needs.length);
+  const losses = readForEachMonth(u, "losses", cells.losses, needs.length);
+  return needs.map((need, i) => ({ need, inflow: inflows[i], loss: losses[i] }));
+}
+
+function readForEachMonth(u: Units, name: string, cell: Cell, months: number): number[] {
+  const values = isAllBlank(cell) ? [0] : u.fieldVolume.readValues(name, cell, atLeast(0));
+  if (values.length === 1) return Array.from({ length: months }, () => values[0]);
+  if (values.length !== months) {
+    throw new InvalidInput(
+      `${name} must have one value or one a month; got ${values.length} for ${months} months of needs`,
+    );
+  }
+  return values;
+}
+
+function isAllBlank(cell: Cell): boolean {
+  return Array.isArray(cell) ? (cell as unknown[]).flat().every(isBlank) : isBlank(cell);
+}
+
+/** A soil cannot hold more than its own volume: 12 in/ft, or 1000 mm/m. */
+const MOST_CAPACITY: Readonly<Record<System, Limit>> = { US: above(0, 12), SI: above(0, 1000) };
+
+/** Available water capacity, m of water a m of soil. */
+export function readWaterCapacity(u: Units, awc: Cell): number {
+  return u.waterCapacity.read("awc", awc, MOST_CAPACITY[u.system]);
 }

@@ -1,0 +1,74 @@
+import { existsSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import ts from "typescript";
+import { sharedArguments, sharedSentences } from "../src/functions/shared-texts";
+
+/**
+ * A file of sheet functions as the host's generator wants it, with nothing said elsewhere: the
+ * shared texts of arguments and sentences stand in each comment, and the choices that the file
+ * imports as types stand at its end. What is said nowhere stays out, and the readers name it.
+ */
+export function expandComments(path: string): string {
+  const text = readFileSync(path, "utf8");
+  const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  let expanded = text;
+  // From the end, so that the places before it stay where they are.
+  for (const statement of [...file.statements].reverse()) {
+    if (!ts.isFunctionDeclaration(statement)) continue;
+    const comment = ts.getJSDocCommentsAndTags(statement).find(ts.isJSDoc);
+    if (comment === undefined || !/@customfunction\b/i.test(comment.getText())) continue;
+    expanded =
+      expanded.slice(0, comment.getStart()) +
+      expandOne(comment.getText(), statement) +
+      expanded.slice(comment.getEnd());
+  }
+  return expanded + importedChoices(file, dirname(path));
+}
+
+function expandOne(comment: string, node: ts.FunctionDeclaration): string {
+  const group = /^ \* @arguments (\S+)$/m.exec(comment)?.[1] ?? "every";
+  const own = new Map<string, string>();
+  for (const [line, written] of comment.matchAll(/^ \* @param \[?(\w+)\]?.*\n/gm)) {
+    own.set(written, line);
+  }
+  const names = node.parameters.map((parameter) => parameter.name.getText());
+  // Lines for no argument, or out of order, stay as they are: the reader names them.
+  if ([...own.keys()].join() !== names.filter((name) => own.has(name)).join()) return comment;
+  const lines = node.parameters.map((parameter, i) => {
+    const said = own.get(names[i]);
+    if (said !== undefined) return said;
+    const shared = sharedArguments[group]?.[names[i]] ?? sharedArguments.every[names[i]];
+    if (shared === undefined) return "";
+    return ` * @param ${parameter.questionToken === undefined ? names[i] : `[${names[i]}]`} ${shared}\n`;
+  });
+  return comment
+    .replace(/^ \* @param \[?\w+\]?.*\n/gm, "")
+    .replace(/^ \* @arguments \S+\n/m, sharedArguments[group] === undefined ? "$&" : "")
+    .replace(/^ \* @customfunction .*\n/m, (line) => line + lines.join(""))
+    .replace(/\{@text (\w+)\}/g, (whole, name: string) => sharedSentences[name] ?? whole);
+}
+
+/** `import type { Units } from "./units"` as the enum itself: the generator reads one file only. */
+function importedChoices(file: ts.SourceFile, folder: string): string {
+  return file.statements
+    .filter(ts.isImportDeclaration)
+    .filter((line) => line.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword)
+    .map((line) => {
+      const bindings = line.importClause?.namedBindings;
+      const path = join(folder, `${(line.moduleSpecifier as ts.StringLiteral).text}.ts`);
+      if (bindings === undefined || !ts.isNamedImports(bindings) || !existsSync(path)) return "";
+      const names = bindings.elements.map(({ name }) => name.text);
+      const other = ts.createSourceFile(
+        path,
+        readFileSync(path, "utf8"),
+        ts.ScriptTarget.Latest,
+        true,
+      );
+      return other.statements
+        .filter(ts.isEnumDeclaration)
+        .filter(({ name }) => names.includes(name.text))
+        .map((declared) => declared.getFullText())
+        .join("");
+    })
+    .join("");
+}

@@ -1,0 +1,7 @@
+/** @customenum {string} */
+export enum Units {
+  /** feet, inches, psi, gpm */
+  US = "US",
+  /** meters, millimeters, kPa, m³/h */
+  SI = "SI",
+}
