@@ -118,7 +118,7 @@ function write(page: PageBuilder, field: Field): void {
     allowed: amount(0.1, 1000),
     note: "A whole number of steps.",
   });
-  steps.worked(
+  steps.result(
     "Uniformity of the overlap",
     "=IRRIG.APPLICATION.CU(IRRIG.APPLICATION.FOLD(Across, FoldStep, FoldMove))",
     { format: "0.000" },

@@ -63,15 +63,12 @@ function guess(
   const block = page.block("A", labelColumns);
   block.heading("Guess first");
   const name = `Guess${number}`;
-  block.input(said.guess, undefined, {
+  block.text(said.guess, more);
+  block.input(`Guess ${number}`, undefined, {
     name,
     allowed: optional(amount(-1000000, 1000000)),
     ...(answer.unit !== undefined && { unit: answer.unit }),
   });
-  page.needsLines(
-    block.row - 1,
-    Math.ceil(said.guess.length / (0.85 * page.width(0, labelColumns))),
-  );
   block.mark(
     "Your guess",
     `=IF(${name}="", "Type your guess, then look below.", IF(ABS(${name}-${answer.formula})<=${GUESSED_WITHIN}*ABS(${answer.formula}), "OK", IF(${name}<${answer.formula}, "${quoted("It is more: look below.")}", "${quoted("It is less: look below.")}")))`,
