@@ -1,10 +1,36 @@
+import { en } from "../../sheets/books/workshop/words/en";
+import { es } from "../../sheets/books/workshop/words/es";
 import { formReader } from "../message-reader";
 import { translation } from "../translate";
 import { cautions } from "./cautions";
 import { composed, workbooks } from "./workbooks";
 
+/** The texts of two things of one shape, side by side. */
+function pairs(one: unknown, other: unknown): [string, string][] {
+  if (typeof one === "string" && typeof other === "string") return [[one, other]];
+  if (typeof one !== "object" || one === null) return [];
+  return Object.entries(one).flatMap(([key, inner]) =>
+    pairs(inner, (other as Record<string, unknown>)[key]),
+  );
+}
+
+/** The lessons stand in the workbook too, in the words of their page. */
+const lessons = Object.fromEntries([
+  ...pairs(en.page, es.page),
+  ...pairs(en.pictures, es.pictures),
+  ...pairs(en.exercises, es.exercises),
+  ...pairs(en.lessons, es.lessons),
+]);
+
 /** A text of a ready-made workbook, cautions among them, in Spanish. */
 export const sayWorkbook = formReader(
-  composed,
-  (text) => translation(text, workbooks) ?? translation(text, cautions),
+  {
+    "{n}.  {ask} (Lesson {lesson})": "{n}.  {ask} (Lección {lesson})",
+    ...Object.fromEntries(
+      pairs(en.exercises, es.exercises).filter(([text]) => /[a-z]{3} .*\{/.test(text)),
+    ),
+    ...composed,
+  },
+  (text) =>
+    translation(text, workbooks) ?? translation(text, lessons) ?? translation(text, cautions),
 );

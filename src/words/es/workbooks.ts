@@ -7,6 +7,67 @@ import type { Messages } from "./messages";
  * "OK") is not here and stays.
  */
 export const workbooks: Texts = {
+  "50 mm, SDR 17: bore by hand, wall 3.0 mm": "50 mm, SDR 17: interior a mano, pared 3.0 mm",
+  "Base's line: which segments in the larger tubing":
+    "Línea de Base: qué tramos en la tubería mayor",
+  Larger: "Mayor",
+  Smaller: "Menor",
+  "Larger bore on Base": "Interior mayor en Base",
+  "Smaller bore on Base": "Interior menor en Base",
+  "Segments in the larger, by function": "Tramos en la mayor, con función",
+  "Segments in the larger on Base": "Tramos en la mayor en Base",
+  "Sprinklers that it still feeds": "Aspersores que todavía alimenta",
+  "It loses, in the larger": "Pierde, en la mayor",
+  "It loses, in the smaller": "Pierde, en la menor",
+  "From the line back to the pond, numbers of the page Base":
+    "De la línea de vuelta al estanque, números de la hoja Base",
+  "Feeder with its rise takes": "La alimentadora con su desnivel toma",
+  "Main and filter take": "Principal y filtro toman",
+  "Head, by hand": "Carga, a mano",
+  "A gauge in other units": "Un manómetro en otras unidades",
+  "For the functions": "Para las funciones",
+  "Base's line": "Línea de Base",
+  "To flush the widest tubing first": "Para lavar primero la tubería más ancha",
+  "Minutes to change the water twice": "Minutos para cambiar el agua dos veces",
+  "Flow for 2 ft/s (0.6 m/s)": "Caudal para 2 ft/s (0.6 m/s)",
+  "Right so far": "Bien hasta ahora",
+  "Show me the answer to number": "Muéstreme la respuesta al número",
+  "Each page takes one step: guess first, then change a shaded cell and look. The formula stands beside each result, as you would type it.":
+    "Cada hoja da un paso: adivine primero, luego cambie una celda sombreada y mire. La fórmula está junto a cada resultado, como usted la escribiría.",
+  "Caught (mL), between four sprinklers; blank: the can was knocked over":
+    "Recogido (mL), entre cuatro aspersores; en blanco: el pluviómetro se volcó",
+  "Cans that count": "Pluviómetros que cuentan",
+  "By hand, the driest four": "A mano, los cuatro más secos",
+  "The plan on the page Base counts on": "El plan de la hoja Base cuenta con",
+  "How fast it pours": "Qué tan rápido vierte",
+  "The bucket: what the soil holds and takes in": "El balde: lo que el suelo guarda y absorbe",
+  "The bucket from day to day, full on day 0, no rain":
+    "El balde de día en día, lleno el día 0, sin lluvia",
+  "Hours of a set, for the net depth of the page Base":
+    "Horas de un turno, para la lámina neta de la hoja Base",
+  "Only the average would get it": "Solo la media la recibiría",
+  "Even the driest quarter gets it": "Hasta el cuarto más seco la recibe",
+  Moves: "Traslados",
+  "Sets a day, by hand": "Turnos por día, a mano",
+  "Days that the net depth lasts": "Días que dura la lámina neta",
+  "The rotation: positions watered at the end of each day":
+    "La rotación: posiciones regadas al final de cada día",
+  "At the wind of the page Base": "Con el viento de la hoja Base",
+  "Widest spacing along the line, by hand": "Mayor espaciamiento a lo largo de la línea, a mano",
+  "Widest move, by hand at this wind class": "Paso más ancho, a mano en esta clase de viento",
+  "Flow, as you have it": "Caudal, como usted lo tiene",
+  "Flow for the equation": "Caudal para la ecuación",
+  "Flow of a sprinkler": "Caudal de un aspersor",
+  "Their ratio, by hand": "Su relación, a mano",
+  "What F leaves out: sprinklers are not equal. All in the larger tubing of Base":
+    "Lo que F deja fuera: los aspersores no son iguales. Todo en la tubería mayor de Base",
+  "With 28 sprinklers the far ones get less pressure and take less water, so the line really loses less than the shortcut says, and waters far less evenly.":
+    "Con 28 aspersores los lejanos reciben menos presión y toman menos agua, así que la línea en realidad pierde menos de lo que dice el atajo, y riega mucho menos parejo.",
+  "Percent, uphill positive.": "Porcentaje, positivo cuesta arriba.",
+  "The most sprinklers within the rule, level": "Máximo de aspersores dentro de la regla, a nivel",
+  "Pressure along Base's line, all in the larger tubing":
+    "Presión a lo largo de la línea de Base, toda en la tubería mayor",
+  "How many are too many, on that slope": "Cuántos son demasiados, en esa pendiente",
   "Line layout": "Trazado de una línea",
   "For whoever lays out a line: how many sprinklers, which tubing, what each one gets, and what the gauges should read.":
     "Para quien traza una línea: cuántos aspersores, qué tubería, qué recibe cada uno, y qué deben marcar los manómetros.",
@@ -1020,6 +1081,7 @@ export const composed: Messages = {
   "Can {n}": "Pluviómetro {n}",
   "Exercise {n}": "Ejercicio {n}",
   "With {n} running: ": "Con {n} en marcha: ",
+  "{n}  {title}": "{n}  {title}",
   "{label}, row {n}": "{label}, fila {n}",
   "{item}: {label}": "{item}: {label}",
 };
