@@ -34,7 +34,17 @@ export const ISO_PE: ReadonlyMap<number, MetricSize> = new Map<number, MetricSiz
   [160, { greatestOutside: 161.0, walls: new Map([[7.4, [21.9, 24.2]], [9, [17.9, 19.8]], [11, [14.6, 16.2]], [13.6, [11.8, 13.1]], [17, [9.5, 10.6]], [21, [7.7, 8.6]], [26, [6.2, 7.0]]]) }],
 ]);
 
-/** Outside diameters of steel pipe, wall by the ratio; inches. */
+/**
+ * Outside diameters of steel pipe, wall by the ratio; inches.
+ *
+ * Bore: the mean one is taken, outside − 2.12·outside/DR (Handbook of Polyethylene Pipe, chapter 6:
+ * a wall 6% above the least), not the narrowest. Decided so: many rolls average out along a line,
+ * and the metric series is taken in the middle of its tolerance too. ASTM D3035's own tolerances
+ * could not be read, so these are from memory: wall +12% of the least, outside ±0.006 in at 2 in.
+ * A 2 in DR 11 roll at both limits has 1.885 in of bore where the mean is 1.917: 1.7% less, and
+ * about 9% more friction (bore to the power −4.87). A plan that passes by less than that has no
+ * room for such a roll: measure the bore and type it in.
+ */
 export const IPS_PE = {
   /** Dimension ratios of ASTM D3035 (from memory). */
   ratings: [7, 9, 11, 13.5, 15.5, 17, 21, 26, 32.5],
@@ -54,7 +64,10 @@ export const IPS_PE = {
   leastWall: 0.062,
 } as const;
 
-/** Inside diameters are controlled, so a bore goes with every ratio; inches. */
+/**
+ * Inside diameters are controlled, so a bore goes with every ratio; inches. The average one is
+ * taken here too; ASTM D2239's tolerance on it could not be read, and none is assumed.
+ */
 export const SIDR = {
   /** Inside-diameter ratios of ASTM D2239 (from memory). */
   ratings: [5.3, 7, 9, 11.5, 15, 19],

@@ -88,7 +88,10 @@ function split(
   };
   if (height(from, to) <= most / LEAST_SHRINK) return [[from, to]];
   const breaks = breakableRows(page).filter((row) => row > from && row <= to);
-  const last = breaks.filter((row) => height(from, row - 1) <= most).pop() ?? breaks[0];
+  const fitting = breaks.filter((row) => height(from, row - 1) <= most);
+  const through = rowsOfRunningBlocks(page);
+  // A heading beside a block that runs on is a place to break only where there is no other.
+  const last = fitting.filter((row) => !through.has(row)).pop() ?? fitting.pop() ?? breaks[0];
   if (last === undefined) return [[from, to]];
   return [[from, last - 1], ...split(page, last, to, heights, most)];
 }
@@ -117,4 +120,22 @@ function breakableRows(page: Page): number[] {
       .filter((row) => !headings.has(row - 1))
       .sort((a, b) => a - b)
   );
+}
+
+/** Rows in which a block of some column goes on from the row above: a break there cuts it in two. */
+function rowsOfRunningBlocks(page: Page): Set<number> {
+  const filled = new Set<string>();
+  const headings = new Set<string>();
+  for (const { at, role, spill } of page.cells) {
+    const { row, column } = readAddress(at);
+    for (let down = 0; down < (spill?.reserved ?? 1); down++)
+      filled.add(`${column} ${row + 1 + down}`);
+    if (role === "heading") headings.add(`${column} ${row + 1}`);
+  }
+  const through = new Set<number>();
+  for (const place of filled) {
+    const [column, row] = place.split(" ").map(Number) as [number, number];
+    if (!headings.has(place) && filled.has(`${column} ${row - 1}`)) through.add(row);
+  }
+  return through;
 }
