@@ -13,8 +13,20 @@ const folder = mkdtempSync(join(tmpdir(), "fieldsum-library-"));
 const installed = join(folder, "node_modules", "fieldsum");
 
 beforeAll(() => {
+  const source = join(folder, "source");
+  mkdirSync(source);
   mkdirSync(installed, { recursive: true });
-  for (const [name, text] of libraryFiles(reference)) writeFileSync(join(installed, name), text);
+  for (const [name, text] of libraryFiles(reference)) writeFileSync(join(source, name), text);
+  // Packed as it would be passed on: what the package does not list is not there.
+  const packed = execFileSync(
+    "npm",
+    ["pack", "--silent", "--offline", "--pack-destination", folder],
+    {
+      cwd: source,
+      encoding: "utf8",
+    },
+  ).trim();
+  execFileSync("tar", ["-xzf", join(folder, packed), "-C", installed, "--strip-components=1"]);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -1,0 +1,72 @@
+"""workbooks_in_office.py EXTENSION WORKBOOK...: formula cells worked out again by the real Calc, as JSON.
+
+Only cells that hold a formula are counted, each against the value that the file stores for it.
+"""
+import json
+import os
+import sys
+import zipfile
+from xml.etree import ElementTree
+
+from office import Office
+
+MAIN = "{http://schemas.openxmlformats.org/spreadsheetml/2006/main}"
+RELATION = "{http://schemas.openxmlformats.org/officeDocument/2006/relationships}id"
+
+
+def stored(path):
+    """(page, cell, formula, value) of every formula cell, as the file has them."""
+    with zipfile.ZipFile(path) as book:
+        targets = {
+            one.get("Id"): one.get("Target").lstrip("/")
+            for one in ElementTree.fromstring(book.read("xl/_rels/workbook.xml.rels"))
+        }
+        shared = []
+        if "xl/sharedStrings.xml" in book.namelist():
+            for entry in ElementTree.fromstring(book.read("xl/sharedStrings.xml")):
+                shared.append("".join(text.text or "" for text in entry.iter(MAIN + "t")))
+        for sheet in ElementTree.fromstring(book.read("xl/workbook.xml")).iter(MAIN + "sheet"):
+            target = targets[sheet.get(RELATION)]
+            if not target.startswith("xl/"):
+                target = "xl/" + target
+            for cell in ElementTree.fromstring(book.read(target)).iter(MAIN + "c"):
+                formula = cell.find(MAIN + "f")
+                if formula is None:
+                    continue
+                text = cell.findtext(MAIN + "v") or ""
+                kind = cell.get("t", "n")
+                found = float(text) if kind in ("n", "b") and text != "" else text
+                if kind == "s":
+                    found = shared[int(text)]
+                yield sheet.get("name"), cell.get("r"), formula.text or "", found
+
+
+def alike(wanted, cell):
+    if isinstance(wanted, float):
+        return abs(cell.Value - wanted) <= 1e-9 * max(abs(wanted), 1e-9)
+    return cell.String == wanted
+
+
+told = {}
+with Office(sys.argv[1]) as office:
+    for path in sys.argv[2:]:
+        document = office.open(path)
+        document.calculateAll()
+        count = same = 0
+        differ = []
+        for page, at, formula, wanted in stored(path):
+            count += 1
+            cell = document.Sheets.getByName(page).getCellRangeByName(at)
+            where = "%s!%s" % (page, at)
+            if cell.getError() == 0 and alike(wanted, cell):
+                same += 1
+            else:
+                differ.append([where, formula, wanted, cell.String])
+        told[os.path.basename(path)] = {
+            "count": count,
+            "same": same,
+            "differ": differ,
+        }
+        document.close(True)
+
+print(json.dumps(told))
