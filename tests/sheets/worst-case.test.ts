@@ -200,6 +200,7 @@ describe.each(plans.filter(({ id }) => id === "plan"))("$id ($system)", ({ id, s
         [330, 330, 7],
       ]),
       LeastCoverage: 0.8,
+      GreatestSpeed: us ? 6 : 1.8,
     });
     expect(plan.says("A plan within every limit")).toBe("OK");
     const solved = (plan.value("Solved") as (number | null)[][]).filter(([at]) => at !== null);
