@@ -35,6 +35,9 @@ import { SheetView } from "./sheet-view";
 /** How long a slow phone may take to start the grid. */
 const GRID_PATIENCE = 120000;
 
+/** How long a grid that was given up may hold up the next one. */
+const LONGEST_WAIT = 15000;
+
 /** The page as a whole: which piece of work, which of its pages; the grid when it is there. */
 class TrialPage {
   private page = "";
@@ -57,6 +60,7 @@ class TrialPage {
     role: "group",
     "aria-label": "Pages of the sheet",
   });
+  private loading: Promise<unknown> = Promise.resolve();
   private gridWanted: () => void = () => undefined;
   /** As in the style sheet: wide enough for the document and the grid side by side. */
   private readonly wide = window.matchMedia("(min-width: 64rem)");
@@ -221,7 +225,16 @@ class TrialPage {
     this.wantedPage = "";
     performance.mark("sheet-readable");
     part("under-grid").replaceChildren();
-    this.gridWanted = () => void this.loadGrid(this.openings, values);
+    const opened = this.openings;
+    this.gridWanted = () => {
+      // One after the other: the library keeps what it has read in one place for all its workbooks,
+      // and one that is given up while the next computes would empty it under that one.
+      const before = Promise.race([
+        this.loading,
+        new Promise((go) => setTimeout(go, LONGEST_WAIT)),
+      ]);
+      this.loading = before.then(() => this.loadGrid(opened, values));
+    };
     part("sheet").classList.remove("needs-grid");
     this.wantGrid();
     // After the first paint: on a narrow screen too, the grid fills in what the first view cannot.
@@ -283,6 +296,7 @@ class TrialPage {
   }
 
   private async loadGrid(opening: number, first: FirstValues): Promise<void> {
+    if (opening !== this.openings) return;
     const holder = part("grid");
     const waiting = make(
       "p",
