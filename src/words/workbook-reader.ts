@@ -6,6 +6,9 @@ import type { Page, ReadyMadeSheet, SheetCell, SheetChart } from "../sheets/kit/
 /** A text of a workbook in a language. */
 export type Say = (text: string) => string;
 
+/** Workbooks that stay English, whole, until their own texts are translated: half of each helps nobody. */
+export const WAITING_FOR_WORDS: ReadonlySet<string> = new Set(["plan"]);
+
 /**
  * The workbook in a language: the same cells, names, limits and formulas, and the pieces of text in
  * them put over. What a function takes or gives stays as it is. With its keys kept, so do the names
@@ -16,6 +19,7 @@ export function workbookIn(
   say: Say,
   keeps: "nothing" | "keys" = "nothing",
 ): ReadyMadeSheet {
+  if (WAITING_FOR_WORDS.has(sheet.id)) return sheet;
   return {
     id: sheet.id,
     title: say(sheet.title),

@@ -405,8 +405,7 @@ function planTerms(field: Field): readonly Term[] {
     { term: "uniformity", value: undefined, allowed: optional(fraction), name: "LowQuarter" },
     {
       term: "season depth",
-      // Net, of an invented season.
-      value: us ? 14 : 350,
+      value: field.seasonDepth,
       allowed: amount(0.01, 10000),
       name: "SeasonDepth",
       unit: "depth",

@@ -19,6 +19,19 @@ export const cautions: Texts = {
     "Llene despacio, deje salir el aire en los puntos altos y en el extremo lejano, y cierre las válvulas despacio. El aire atrapado o un paro brusco pueden reventar una tubería que aguanta la presión de trabajo.",
   "The marking on the pipe and the manufacturer's rating go before any computed one. Where public safety, high head or a code is concerned, a licensed engineer decides.":
     "Lo marcado en el tubo y la presión admisible del fabricante van antes que cualquier valor calculado. Donde hay seguridad pública, mucha carga o un código de por medio, decide un ingeniero con licencia.",
+  "A plan is no survey": "Un plano no es un levantamiento",
+  "A plan is no survey: walk it, have buried lines located, look up for wires, and check the pressure at the lowest corner.":
+    "Un plano no es un levantamiento: recórralo a pie, pida que ubiquen las líneas enterradas, mire si hay cables arriba, y compruebe la presión en la esquina más baja.",
+  "A plan is drawn from the corners, heights and obstacles that were typed, and is no survey. Walk every line before anything is bought, dug or staked; boundaries, easements and rights of way are for a licensed surveyor.":
+    "El plano se dibuja con las esquinas, alturas y obstáculos que se escribieron, y no es un levantamiento. Recorra cada línea a pie antes de comprar, cavar o estacar; linderos, servidumbres y derechos de paso son de un topógrafo con licencia.",
+  "It shows no buried line and no overhead wire. Have buried lines located first, in the United States by calling 811, and keep pipe, risers and spray away from wires.":
+    "No muestra líneas enterradas ni cables aéreos. Pida primero que ubiquen las líneas enterradas, en los Estados Unidos llamando al 811, y mantenga tuberías, elevadores y chorros lejos de los cables.",
+  "The highest pressure stands at the lowest corner with every valve shut. Compare that static pressure, and the surge on top of it, with the rating of the weakest part.":
+    "La mayor presión está en la esquina más baja con todas las válvulas cerradas. Compare esa presión estática, con el golpe de ariete encima, con la presión admisible de la pieza más débil.",
+  "Water is thrown beyond the edge where lines lie near it, and wind carries it farther: keep it off roads, neighbors, buildings and anything electric.":
+    "Donde las líneas quedan cerca del borde el agua cae fuera del campo, y el viento la lleva más lejos: manténgala fuera de caminos, vecinos, edificios y de todo lo eléctrico.",
+  "Local codes, the manufacturers' instructions and licensed practice go before anything drawn or computed here.":
+    "Los códigos locales, las instrucciones de los fabricantes y los profesionales con licencia van antes que todo lo dibujado o calculado aquí.",
   "Electric pumps and controls": "Bombas y controles eléctricos",
   "Lock and tag the disconnect before work on a pump; wiring is work for a licensed electrician.":
     "Bloquee y etiquete el interruptor antes de trabajar en una bomba; el cableado es trabajo de un electricista con licencia.",
