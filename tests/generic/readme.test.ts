@@ -38,5 +38,5 @@ test("the ready-made workbooks are listed by their names", () => {
   for (const text of [readme, changelog].map((one) => one.replace(/\s+/g, " "))) {
     for (const { title } of readyMadeSheets) expect(text).toContain(title);
   }
-  expect(readyMadeSheets).toHaveLength(5);
+  expect(readyMadeSheets).toHaveLength(6);
 });

@@ -8,20 +8,26 @@ const TABLE_COLUMNS = 16;
 
 export const TABLES = "Tables";
 
-/** A formula as a Google sheet takes it: our functions without dots. */
+/** A formula as a Google sheet takes it: our functions without dots, also where a text shows one. */
 export function respelled(formula: string): string {
   const all = tokens(formula);
   return all
     .map(({ kind, text }, i) => {
-      const isOurs =
-        kind === "name" &&
-        all[i + 1]?.text === "(" &&
-        text.toUpperCase().startsWith(`${DEFAULT_NAMESPACE}.`);
-      if (!isOurs) return text;
-      const id = text.slice(DEFAULT_NAMESPACE.length + 1).toUpperCase();
-      return googleName(DEFAULT_NAMESPACE, id.replace(/\./g, "_"));
+      if (kind === "text") return respelledText(text);
+      return kind === "name" && all[i + 1]?.text === "("
+        ? respelledText(`${text}(`).slice(0, -1)
+        : text;
     })
     .join("");
+}
+
+const OURS = new RegExp(`\\b${DEFAULT_NAMESPACE}\\.([A-Z0-9.]+)(?=\\()`, "gi");
+
+/** A text that shows formulas. */
+export function respelledText(text: string): string {
+  return text.replace(OURS, (_, name: string) =>
+    googleName(DEFAULT_NAMESPACE, name.toUpperCase().replace(/\./g, "_")),
+  );
 }
 
 /**

@@ -30,7 +30,7 @@ import {
   palette,
 } from "../../../src/sheets/kit/look";
 import { lookRules } from "../../../src/sheets/kit/rules";
-import { respelled, SharedTables, TABLE_ROWS, TABLES } from "./formulas";
+import { respelled, respelledText, SharedTables, TABLE_ROWS, TABLES } from "./formulas";
 
 const PIXELS_OF_CHARACTER = 7;
 const PIXELS_OF_ROW = 21;
@@ -160,7 +160,7 @@ function cellOf(cell: SheetCell, look: number): GoogleCell {
 /** A leading apostrophe marks text that looks like a formula; the writer adds its own. */
 function plain(value: SheetCell["value"]): string | number | boolean {
   if (value === undefined) return "";
-  return typeof value === "string" ? value.replace(/^'/, "") : value;
+  return typeof value === "string" ? respelledText(value.replace(/^'/, "")) : value;
 }
 
 /** Formats and looks of the cells that a table fills; they hold nothing, so that it may. */

@@ -15,7 +15,7 @@ const SERIES = [
   ["Feeder, straight", "feeder"],
   ["Hydrant", "hydrant"],
   ["Keep clear", "clear"],
-  ["", "nothing"],
+  ["Between two lines", "nothing"],
   ["Line beyond an obstacle", "apart"],
 ] as const;
 
@@ -86,10 +86,10 @@ export function planDrawingPage(): PagePlan {
 function points(page: PageBuilder): void {
   page.row = LABELS;
   SERIES.forEach(([label], i) => {
-    page.put(2 * i + 1, LABELS, { role: "header", value: label });
+    page.put(2 * i + 1, LABELS, { role: "text", value: label });
   });
-  page.put(19, LABELS, { role: "header", value: "Position 1" });
-  OWN.forEach(([label], i) => page.put(20 + 2 * i, LABELS, { role: "header", value: label }));
+  page.put(19, LABELS, { role: "text", value: "Position 1" });
+  OWN.forEach(([label], i) => page.put(20 + 2 * i, LABELS, { role: "text", value: label }));
   page.needsLines(LABELS, 2);
   page.row = HEADERS;
   page.spill(

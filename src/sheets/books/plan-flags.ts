@@ -13,7 +13,7 @@ export function planFlagsPage(field: Field): PagePlan {
     title: { text: "Flags", formula: '="Flags: "&FieldName' },
     purpose:
       "Near and far end of every run, and the hydrants. For a map file, type latitude and longitude of the place x 0, y 0 on the page Field; then copy the lines at the right into an empty plain text file and save it, in UTF-8, under a name that ends in .gpx, .kml or .geojson.",
-    widths: [28, 11, 11, 3, 40, 40, 40],
+    widths: [28, 11, 11, 3, 100, 10, 10],
     landscape: true,
     write: (page) => flags(page, field),
   };

@@ -23,29 +23,35 @@ export function planQuotePage(field: Field): PagePlan {
 }
 
 function bill(page: PageBuilder, field: Field): void {
-  const block = page.block("A", 1);
   for (const [label, value, name] of [
     ["From", "Your name, address and telephone", "QuoteFrom"],
     ["For", "The customer's name and address", "QuoteFor"],
     ["Date, and good until", undefined, "QuoteDate"],
   ] as const) {
-    block.input(label, value, {
+    page.put(1, page.row, { role: "label", value: label });
+    page.put(2, page.row, {
+      role: "input",
       name,
+      label,
+      span: 4,
       allowed: { text: true, ...(value === undefined && { optional: true }) },
+      ...(value !== undefined && { value }),
     });
+    page.needsLines(page.row, 2);
+    page.row++;
   }
-  const totals = block.row;
-  block.gap();
-  block.result(
-    "Made for",
-    `=ChosenLines&IF(ChosenLines=1, " line of ", " lines of ")&ChosenHeads&" sprinklers; "&FIXED(ChosenFlow, 1)&" "&${unitText("flow")}&" at "&FIXED(ChosenHead, 0)&" "&${unitText("length")}&" of head"`,
-    { format: "General" },
-  );
-  page.put(1, block.row, { role: "label", value: "Checks of the plan" });
-  page.put(2, block.row, { role: "sentence", formula: "=CheckLine", span: 4 });
-  page.needsLines(block.row, 3);
-  block.gap();
-  page.below(block);
+  const totals = page.row;
+  page.put(1, totals + 1, { role: "label", value: "Made for" });
+  page.put(2, totals + 1, {
+    role: "sentence",
+    formula: `=ChosenLines&IF(ChosenLines=1, " line of ", " lines of ")&ChosenHeads&" sprinklers; "&FIXED(ChosenFlow, 1)&" "&${unitText("flow")}&" at "&FIXED(ChosenHead, 0)&" "&${unitText("length")}&" of head; calculated, not guaranteed"`,
+    span: 4,
+  });
+  page.needsLines(totals + 1, 2);
+  page.put(1, totals + 2, { role: "label", value: "Checks of the plan" });
+  page.put(2, totals + 2, { role: "sentence", formula: "=CheckLine", span: 4 });
+  page.needsLines(totals + 2, 3);
+  page.row = totals + 4;
   const top = page.row;
   page.put(1, totals, { role: "label", formula: '="Total ("&Currency&"), tax included"' });
   page.put(2, totals, {

@@ -17,8 +17,12 @@ const SPOTS = typed("SpotsTyped", '""');
 const SEARCHED = `${CORNERS}, Spacings, Moves, Pressures, Sprinklers, LineSizes, FeederSizes, Terms, Units`;
 const LAID = `${CORNERS}, Bearing, ChosenSpacing, ChosenMove, Units, , Setback, ${OBSTACLES}, ChosenHeads`;
 
-/** What the row that is chosen says in one of PLAN.SEARCH's columns; #N/A where there is no such row. */
-const chosen = (column: number) => `=INDEX(BestPlans, MATCH(Chosen, PlanNumbers, 0), ${column})`;
+/**
+ * What the row that is chosen says in one of PLAN.SEARCH's columns: the search's own error, #N/A where
+ * there is no such row.
+ */
+const chosen = (column: number) =>
+  `=IF(ISERROR(PlanHead), PlanHead, INDEX(BestPlans, MATCH(Chosen, PlanNumbers, 0), ${column}))`;
 
 const general = (count: number) => Array.from({ length: count }, () => ({ format: "General" }));
 
@@ -31,6 +35,7 @@ export function planRunsPage(field: Field): PagePlan {
       "Nothing to change here. The page Plan shows what stands in these tables; further runs and heads of a large field are found here.",
     widths: [24, ...Array.from({ length: 31 }, () => 11)],
     landscape: true,
+    working: true,
     write(page) {
       search(page);
       const top = page.row;

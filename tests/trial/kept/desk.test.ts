@@ -5,7 +5,14 @@ import { writePiece } from "../../../src/trial/kept/piece";
 import { Store } from "../../../src/trial/kept/store";
 import { MemoryBox } from "../../support/memory-box";
 
-const [lineLayout, quote] = readyMadeSheets;
+function sheetOf(id: string) {
+  const sheet = readyMadeSheets.find((one) => one.id === id);
+  if (sheet === undefined) throw new Error(`no sheet ${id}`);
+  return sheet;
+}
+
+const lineLayout = sheetOf("line-layout");
+const quote = sheetOf("quote");
 
 function withContents(...contents: [string, string | number | null][]) {
   return { ...noChanges, contents: new Map(contents) as Contents };
