@@ -2,7 +2,6 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { strToU8, type Zippable, zipSync } from "fflate";
 import type { Reference } from "../../src/reference";
-import { buildOnly } from "../build";
 import { licencesText, readPackage } from "../licences";
 import { BUILD_DATE, dist, root, VERSION } from "../settings";
 import {
@@ -14,6 +13,7 @@ import {
   menu,
   packageManifest,
 } from "./calc/parts";
+import { writeEdition } from "./edition";
 import { pythonFunctions } from "./python";
 import { libraryFolders } from "./python/program";
 
@@ -47,9 +47,8 @@ export function packed(files: ReadonlyMap<string, string>): Uint8Array {
   return zipSync(entries, { level: 9 });
 }
 
-/** Writes dist/hosts/fieldsum.oxt from dist/reference.json and the sources. */
-export function writeExtension(): void {
-  const reference = JSON.parse(readFileSync(join(dist, "reference.json"), "utf8")) as Reference;
+/** Writes dist/hosts/fieldsum.oxt from the reference and the sources. */
+function writeExtension(reference: Reference): void {
   const bytes = packed(extensionFiles(reference));
   mkdirSync(join(dist, "hosts"), { recursive: true });
   writeFileSync(EXTENSION, bytes);
@@ -58,11 +57,4 @@ export function writeExtension(): void {
   );
 }
 
-if (require.main === module) {
-  buildOnly(["functions"])
-    .then(writeExtension)
-    .catch((error: unknown) => {
-      console.error(error instanceof Error ? error.message : error);
-      process.exitCode = 1;
-    });
-}
+if (require.main === module) writeEdition(writeExtension);

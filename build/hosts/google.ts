@@ -1,16 +1,16 @@
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { buildSync } from "esbuild";
 import type { Reference } from "../../src/reference";
 import { readyMadeSheets } from "../../src/sheets";
-import { buildOnly } from "../build";
 import { licencesText, readPackage } from "../licences";
 import { dist, root } from "../settings";
 import { codeText, workbookFile } from "./google/code";
 import { googleWorkbook } from "./google/workbooks";
+import { writeEdition, writeFolder } from "./edition";
 import { libraryFolders } from "./python/program";
 
-export const PROJECT = join(dist, "hosts", "google");
+const PROJECT = join(dist, "hosts", "google");
 
 /** Only the sheet that it stands in, and a menu there. */
 const MANIFEST = {
@@ -67,24 +67,14 @@ function script(entry: string, globalName: string): string {
   return outputFiles[0].text;
 }
 
-/** Writes dist/hosts/google from dist/reference.json, the sources and the definitions. */
-export function writeProject(): void {
-  const reference = JSON.parse(readFileSync(join(dist, "reference.json"), "utf8")) as Reference;
-  rmSync(PROJECT, { recursive: true, force: true });
-  mkdirSync(PROJECT, { recursive: true });
+/** Writes dist/hosts/google from the reference, the sources and the definitions. */
+function writeProject(reference: Reference): void {
   const files = projectFiles(reference);
-  for (const [name, text] of files) writeFileSync(join(PROJECT, name), text);
+  writeFolder(PROJECT, files);
   const bytes = [...files.values()].reduce((sum, text) => sum + text.length, 0);
   console.log(
     `hosts/google: ${reference.functions.length} functions, ${readyMadeSheets.length} workbooks, ${Math.round(bytes / 1000)} kB`,
   );
 }
 
-if (require.main === module) {
-  buildOnly(["functions"])
-    .then(writeProject)
-    .catch((error: unknown) => {
-      console.error(error instanceof Error ? error.message : error);
-      process.exitCode = 1;
-    });
-}
+if (require.main === module) writeEdition(writeProject);

@@ -1,15 +1,15 @@
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { buildSync } from "esbuild";
 import { exportNameOf } from "../../src/functions/export-name";
 import type { ArgumentHelp, FunctionHelp, Reference } from "../../src/reference";
-import { buildOnly } from "../build";
 import { licencesText, readPackage } from "../licences";
 import { dist, root } from "../settings";
+import { writeEdition, writeFolder } from "./edition";
 import { libraryFolders } from "./python/program";
 import { inComment, parameterName } from "./script-text";
 
-export const LIBRARY = join(dist, "hosts", "npm");
+const LIBRARY = join(dist, "hosts", "npm");
 
 /** The files of the package, by name. */
 export function libraryFiles(reference: Reference): ReadonlyMap<string, string> {
@@ -125,20 +125,10 @@ the work of licensed people, which come first.
 `;
 }
 
-/** Writes dist/hosts/npm from dist/reference.json and the sources. */
-export function writeLibrary(): void {
-  const reference = JSON.parse(readFileSync(join(dist, "reference.json"), "utf8")) as Reference;
-  rmSync(LIBRARY, { recursive: true, force: true });
-  mkdirSync(LIBRARY, { recursive: true });
-  for (const [name, text] of libraryFiles(reference)) writeFileSync(join(LIBRARY, name), text);
+/** Writes dist/hosts/npm from the reference and the sources. */
+function writeLibrary(reference: Reference): void {
+  writeFolder(LIBRARY, libraryFiles(reference));
   console.log(`hosts/npm: ${reference.functions.length} functions`);
 }
 
-if (require.main === module) {
-  buildOnly(["functions"])
-    .then(writeLibrary)
-    .catch((error: unknown) => {
-      console.error(error instanceof Error ? error.message : error);
-      process.exitCode = 1;
-    });
-}
+if (require.main === module) writeEdition(writeLibrary);

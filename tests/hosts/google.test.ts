@@ -1,7 +1,7 @@
 import { createContext, runInContext } from "node:vm";
 import { projectFiles } from "../../build/hosts/google";
 import { googlePages } from "../../build/hosts/google/workbooks";
-import { respelledText, TABLES } from "../../build/hosts/google/formulas";
+import { respelled, TABLES } from "../../build/hosts/google/formulas";
 import type * as Engine from "../../build/sheet-engine";
 import { loadedHost } from "../../build/stand-in-host";
 import { nativeFunctionsIn } from "../../src/formula-text/dialect";
@@ -147,7 +147,7 @@ describe.each(all)("$name", ({ sheet, system }) => {
         else if (value !== undefined && value !== "")
           expect([at, String(got).replace(/^'/, "")]).toEqual([
             at,
-            respelledText(String(value).replace(/^'/, "")),
+            respelled(String(value).replace(/^'/, "")),
           ]);
       }
       for (const cell of written?.values.values() ?? []) {

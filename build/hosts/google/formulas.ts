@@ -8,23 +8,10 @@ const TABLE_COLUMNS = 16;
 
 export const TABLES = "Tables";
 
-/** A formula as a Google sheet takes it: our functions without dots, also where a text shows one. */
-export function respelled(formula: string): string {
-  const all = tokens(formula);
-  return all
-    .map(({ kind, text }, i) => {
-      if (kind === "text") return respelledText(text);
-      return kind === "name" && all[i + 1]?.text === "("
-        ? respelledText(`${text}(`).slice(0, -1)
-        : text;
-    })
-    .join("");
-}
-
 const OURS = new RegExp(`\\b${DEFAULT_NAMESPACE}\\.([A-Z0-9.]+)(?=\\()`, "gi");
 
-/** A text that shows formulas. */
-export function respelledText(text: string): string {
+/** A formula as a Google sheet takes it, or a text that shows one: our functions without dots. */
+export function respelled(text: string): string {
   return text.replace(OURS, (_, name: string) =>
     googleName(DEFAULT_NAMESPACE, name.toUpperCase().replace(/\./g, "_")),
   );
@@ -60,7 +47,7 @@ export class SharedTables {
         .slice(end + 1, close + 1)
         .map((token) => token.text)
         .join("");
-      const first = `${range.split(":")[0]}`;
+      const [first] = range.split(":");
       text += `IF(ISERROR(${first}), ${first}, INDEX(${range}${rest})`;
       i = close;
     }
@@ -69,14 +56,19 @@ export class SharedTables {
 
   /** The calls, each with the column of the helper page from which it spills. */
   calls(): { readonly call: string; readonly column: number }[] {
-    return [...this.places].map(([call, at]) => ({ call, column: at * (TABLE_COLUMNS + 1) }));
+    return [...this.places].map(([call, at]) => ({ call, column: firstColumn(at) }));
+  }
+
+  /** Columns that the tables take on the helper page. */
+  columns(): number {
+    return firstColumn(this.places.size) - 1;
   }
 
   private rangeOf(call: string): string {
     const at = this.places.get(call) ?? this.places.size;
     this.places.set(call, at);
-    const from = columnLetters(at * (TABLE_COLUMNS + 1));
-    const to = columnLetters(at * (TABLE_COLUMNS + 1) + TABLE_COLUMNS - 1);
+    const from = columnLetters(firstColumn(at));
+    const to = columnLetters(firstColumn(at) + TABLE_COLUMNS - 1);
     return `'${TABLES}'!$${from}$1:$${to}$${TABLE_ROWS}`;
   }
 
@@ -90,6 +82,11 @@ export class SharedTables {
     const end = closing(all, i + 3);
     return all[end + 1]?.text === "," ? end : undefined;
   }
+}
+
+/** Of the table with this number; one column stays free between two. */
+function firstColumn(table: number): number {
+  return table * (TABLE_COLUMNS + 1);
 }
 
 /** A cell of the page that a call is moved from is called by its page. */

@@ -30,7 +30,7 @@ import {
   palette,
 } from "../../../src/sheets/kit/look";
 import { lookRules } from "../../../src/sheets/kit/rules";
-import { respelled, respelledText, SharedTables, TABLE_ROWS, TABLES } from "./formulas";
+import { respelled, SharedTables, TABLE_ROWS, TABLES } from "./formulas";
 
 const PIXELS_OF_CHARACTER = 7;
 const PIXELS_OF_ROW = 21;
@@ -59,14 +59,14 @@ export function googlePages(
     });
   const calls = tables.calls();
   if (calls.length === 0) return pages;
-  const last = Math.max(...calls.map(({ column }) => column)) + 15;
+  const columns = tables.columns();
   return [
     ...pages,
     {
       name: TABLES,
-      widths: Array.from({ length: last + 1 }, () => 10),
+      widths: Array.from({ length: columns }, () => 10),
       lines: new Map(),
-      printArea: `A1:${columnLetters(last)}${TABLE_ROWS}`,
+      printArea: `A1:${columnLetters(columns - 1)}${TABLE_ROWS}`,
       cells: calls.map(({ call, column }) => ({
         at: writeAddress({ row: 0, column }),
         role: "working" as const,
@@ -96,7 +96,8 @@ export function googleWorkbook(
 
 function googleSheet(page: Page): GoogleSheet {
   const found = new LookList();
-  const body = found.of(looks.label);
+  // The first is that of an empty cell.
+  found.of(looks.label);
   const cells = page.cells.flatMap((cell) => [
     cellOf(cell, found.of(lookOf(cell, cell.value))),
     ...spilt(cell, found),
@@ -110,7 +111,7 @@ function googleSheet(page: Page): GoogleSheet {
     frozenRows: page.frozenRows ?? 0,
     hidden: page.name === TABLES,
     looks: found.all,
-    cells: body === 0 ? cells : [],
+    cells,
     names: [
       ...page.cells.flatMap(({ at, name }) => (name === undefined ? [] : [{ name, range: at }])),
       ...(page.names ?? []),
@@ -128,7 +129,7 @@ function googleSheet(page: Page): GoogleSheet {
   };
 }
 
-/** The looks of a page, each once; the first is that of an empty cell. */
+/** The looks of a page, each once. */
 class LookList {
   readonly all: GoogleLook[] = [];
 
@@ -160,7 +161,7 @@ function cellOf(cell: SheetCell, look: number): GoogleCell {
 /** A leading apostrophe marks text that looks like a formula; the writer adds its own. */
 function plain(value: SheetCell["value"]): string | number | boolean {
   if (value === undefined) return "";
-  return typeof value === "string" ? respelledText(value.replace(/^'/, "")) : value;
+  return typeof value === "string" ? respelled(value.replace(/^'/, "")) : value;
 }
 
 /** Formats and looks of the cells that a table fills; they hold nothing, so that it may. */
