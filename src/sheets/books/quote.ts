@@ -1,12 +1,22 @@
 import { inMoney, type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat, type Field } from "../parts/bluestem-flat";
-import { amount, length, price as anyPrice } from "../parts/limits";
+import {
+  billWithoutPrices,
+  customersBill,
+  customersPrices,
+  linesOfBill,
+  MOST_ROWS,
+  PRICED,
+  priceListInputs,
+  quoteTotal,
+  saidOnQuote,
+  totalOfBill,
+  wordsOfQuote,
+} from "../parts/bill";
+import { price as anyPrice } from "../parts/limits";
 import { basePage, DEALER_QUESTION } from "../parts/line-blocks";
 import { namesPage } from "../parts/names";
-
-/** Rows kept for the items of a bill, its header and its closing rows. */
-const MOST_ROWS = 32;
 
 export const quote = workbook({
   id: "quote",
@@ -51,25 +61,20 @@ function quotePage(field: Field): PagePlan {
 }
 
 function customersPage(page: PageBuilder, field: Field): void {
-  for (const [label, value, optional] of [
-    ["From", "Your name, address and telephone"],
-    ["For", "The customer's name and address"],
-    ["Date", "", "optional"],
-    ["Good until", "", "optional"],
-    ["Terms", "Half with the order, the rest on delivery. Prices as of the date above."],
-    ["Not included", "Main and hydrants; permits; electrical work by a licensed electrician."],
-  ] as const) {
-    page.put(1, page.row, { role: "label", value: label });
-    page.put(2, page.row, {
-      role: "input",
-      span: 4,
-      label,
-      allowed: { text: true, ...(optional !== undefined && { optional: true }) },
-      ...(value !== "" && { value }),
-    });
-    page.needsLines(page.row, 2);
-    page.row++;
-  }
+  wordsOfQuote(page, "From", "Your name, address and telephone");
+  wordsOfQuote(page, "For", "The customer's name and address");
+  wordsOfQuote(page, "Date", undefined);
+  wordsOfQuote(page, "Good until", undefined);
+  wordsOfQuote(
+    page,
+    "Terms",
+    "Half with the order, the rest on delivery. Prices as of the date above.",
+  );
+  wordsOfQuote(
+    page,
+    "Not included",
+    "Main and hydrants; permits; electrical work by a licensed electrician.",
+  );
   page.gap();
   const totals = page.row;
   page.put(1, totals, { role: "label", formula: '="Total ("&Currency&")"' });
@@ -78,16 +83,14 @@ function customersPage(page: PageBuilder, field: Field): void {
     formula: `="Per "&IF(Units="SI", "ha", "acre")&" ("&Currency&")"`,
   });
   page.put(1, totals + 2, { role: "label", value: "Rolls" });
-  page.put(1, totals + 3, { role: "label", value: "Made for" });
-  page.put(2, totals + 3, {
-    role: "sentence",
-    formula: `=IF(InputFault<>"OK", "", FIXED(AllFlow, ${field.system === "US" ? 0 : 1})&" "&${unitText("flow")}&" at "&FIXED(TotalHead, 0)&" "&${unitText("length")}&" of head ("&FIXED(TotalHead*${PRESSURE_OF_HEAD}, 0)&" "&${unitText("pressure")}&") from the pump; calculated, not guaranteed")`,
-    span: 4,
-  });
-  page.needsLines(totals + 3, 2);
-  page.put(1, totals + 4, { role: "label", value: "Checks of the plan" });
-  page.put(2, totals + 4, { role: "sentence", formula: "=CheckLine", span: 4 });
-  page.needsLines(totals + 4, 3);
+  saidOnQuote(
+    page,
+    totals + 3,
+    "Made for",
+    `=IF(InputFault<>"OK", "", FIXED(AllFlow, ${field.system === "US" ? 0 : 1})&" "&${unitText("flow")}&" at "&FIXED(TotalHead, 0)&" "&${unitText("length")}&" of head ("&FIXED(TotalHead*${PRESSURE_OF_HEAD}, 0)&" "&${unitText("pressure")}&") from the pump; calculated, not guaranteed")`,
+    2,
+  );
+  saidOnQuote(page, totals + 4, "Checks of the plan", "=CheckLine", 3);
 
   page.row = totals + 6;
   const own = page.row + 1;
@@ -108,14 +111,7 @@ function customersPage(page: PageBuilder, field: Field): void {
   ]);
   page.gap();
   const top = page.row;
-  page.put(5, totals, {
-    role: "result",
-    formula: inMoney(
-      `=INDEX(E${top}:E${top + MOST_ROWS - 1}, MATCH("total", A${top}:A${top + MOST_ROWS - 1}, 0))+SUM(E${own}:E${own + OWN_LINES.length - 1})`,
-    ),
-    format: "#,##0.00",
-    name: "QuoteTotal",
-  });
+  quoteTotal(page, 5, totals, `${totalOfBill(top)}+SUM(E${own}:E${own + OWN_LINES.length - 1})`);
   page.put(5, totals + 1, {
     role: "result",
     formula: inMoney("=QuoteTotal/Area"),
@@ -130,21 +126,7 @@ function customersPage(page: PageBuilder, field: Field): void {
     span: 4,
   });
   page.needsLines(totals + 2, 2);
-  // The markup is in each price: the customer's page has no row for it.
-  const priced = `IRRIG.BILL.QUOTE(${MATERIALS}, HSTACK(Items, CustomerPrices), 0, Tax)`;
-  page.spill("A", `=FILTER(${priced}, INDEX(${priced}, 0, 1)<>"markup")`, {
-    rows: field.billRows + 4,
-    reserved: MOST_ROWS,
-    headerLines: 1,
-    money: true,
-    columns: [
-      { format: "General" },
-      { format: "General" },
-      { format: "General" },
-      { format: "#,##0.00" },
-      { format: "#,##0.00" },
-    ],
-  });
+  customersBill(page, MATERIALS, field.billRows);
   page.safety("pressure", "backflow", "overhead wires");
 }
 
@@ -167,28 +149,7 @@ function pricesPage(field: Field): PagePlan {
 }
 
 function prices(page: PageBuilder, field: Field): void {
-  const block = page.block("A", 1);
-  block.input("Markup on cost", 0.25, {
-    name: "Markup",
-    allowed: amount(0, 2),
-    note: "A fraction of the cost: 0.25 is 25%.",
-    format: "0%",
-  });
-  block.input("Tax on the total", 0.06, {
-    name: "Tax",
-    allowed: amount(0, 0.5),
-    format: "0.0%",
-  });
-  block.input("Length of a roll", field.roll, {
-    name: "RollLength",
-    unit: "length",
-    allowed: amount(1, 10000),
-  });
-  block.input("Tubing beyond the last sprinkler", field.spare, {
-    name: "Spare",
-    unit: "length",
-    allowed: length,
-  });
+  const block = priceListInputs(page, field);
   block.result("A regulator under each sprinkler", '=IF(Regulator="", FALSE, Regulator>0)', {
     name: "Regulated",
   });
@@ -205,78 +166,26 @@ function prices(page: PageBuilder, field: Field): void {
       allowed: { ...anyPrice, optional: true },
       rows: entries.map(({ price }) => price),
     },
-    {
-      header: "Customer's price",
-      role: "result",
-      format: "#,##0.00",
-      money: true,
-      rows: entries.map((_, i) => `=ROUND(B${top + i}*(1+Markup), 2)`),
-    },
+    customersPrices(top, entries.length),
   ]);
   page.nameRange("Items", items);
   page.nameRange("Costs", `${items.split(":")[0]}:${costs.split(":")[1]}`);
   page.nameRange("CustomerPrices", customer);
   const after = page.row;
   page.row = top - 1;
-  billWithoutPrices(page, field, items, costs);
+  billWithoutPrices(page, MATERIALS, field.billRows, items, costs);
   page.row = Math.max(after, page.row);
   page.gap();
 
-  page.heading("The lines as the bill takes them");
-  const row = page.row + 1;
-  page.table("A", [
-    {
-      header: "Size",
-      role: "result",
-      rows: [
-        '=INDEX(Sizes, 1)&" mm"',
-        '=IF(INDEX(Lengths, 2)=0, "", INDEX(Sizes, 2)&" mm")',
-        '=FeederSize&" mm"',
-      ],
-    },
-    {
-      header: "Segments; length of a feeder",
-      role: "result",
-      format: "General",
-      rows: ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=ROUND(FeederLength, 1)"],
-    },
-  ]);
-  page.nameRange("BillTubing", `A${row}:B${row + 1}`);
-  page.nameRange("BillFeeder", `A${row + 2}:B${row + 2}`);
-}
-
-/** What the bill holds beside the list, so that an item without a price is named. */
-function billWithoutPrices(page: PageBuilder, field: Field, items: string, costs: string): void {
-  const top = page.row;
-  page.spill("E", `=${MATERIALS}`, {
-    rows: field.billRows + 1,
-    reserved: MOST_ROWS,
-    headerLines: 1,
-    columns: [{ format: "General" }, { format: "General" }, { format: "General" }],
-  });
-  page.row = top;
-  const rows = Array.from({ length: MOST_ROWS - 1 }, (_, i) => top + 1 + i);
-  page.table("I", [
-    {
-      header: "Your cost",
-      role: "result",
-      format: "#,##0.00",
-      rows: rows.map((at) => `=IF(E${at}="", "", SUMIF(${items}, E${at}, ${costs}))`),
-    },
-  ]);
-  const missing = rows.reduceRight(
-    (rest, at) => `IF(N(I${at}=0)*N(E${at}<>"")=1, E${at}, ${rest})`,
-    '""',
+  linesOfBill(
+    page,
+    [
+      '=INDEX(Sizes, 1)&" mm"',
+      '=IF(INDEX(Lengths, 2)=0, "", INDEX(Sizes, 2)&" mm")',
+      '=FeederSize&" mm"',
+    ],
+    ["=INDEX(Tubing, 1, 2)", "=INDEX(Tubing, 2, 2)", "=ROUND(FeederLength, 1)"],
   );
-  page.gap();
-  const block = page.block("E", 1);
-  block.result("First item without a price", `=${missing}`, { name: "MissingPrice" });
-  block.check(
-    "Prices",
-    '=IF(MissingPrice="", "OK", "There is no price for "&MissingPrice&": type it in the price list.")',
-    1,
-  );
-  page.row = block.row;
 }
 
 interface Entry {
@@ -344,12 +253,6 @@ function costs(page: PageBuilder, field: Field): void {
     reserved: MOST_ROWS + 1,
     headerLines: 1,
     money: true,
-    columns: [
-      { format: "General" },
-      { format: "General" },
-      { format: "General" },
-      { format: "#,##0.00" },
-      { format: "#,##0.00" },
-    ],
+    columns: PRICED,
   });
 }
