@@ -76,6 +76,30 @@ function bores(scene: Scene): { large: number; small: number } {
   return { large: inside(largeTubing), small: inside(smallTubing) };
 }
 
+/** What a sprinkler of the demo's line gives on average at the planned inlet: as in the workbooks. */
+function plannedHeadFlow(scene: Scene): number {
+  const { system, number } = scene;
+  const field = bluestemFlat(system);
+  const { large, small } = bores(scene);
+  const line = [
+    field.heads,
+    field.spacing,
+    [
+      [large, field.largeSegments],
+      [small, field.heads - field.largeSegments],
+    ],
+    field.chart.map((row) => [...row]),
+    system,
+    0,
+    null,
+    field.friction,
+    null,
+    field.riser,
+  ];
+  const inlet = number("LATERAL_INLET", field.lowestPressure, ...line);
+  return number("LATERAL_FLOW", inlet, ...line) / field.heads;
+}
+
 const range = (count: number) => Array.from({ length: count }, (_, i) => i);
 
 const cans: Drawing = {
@@ -241,9 +265,10 @@ const hours: Drawing = {
       { name: "lines", unit: "", value: lines, low: 1, high: 4, step: 1 },
     ];
   },
-  draw({ netDepth, efficiency, lines }, { system, words, number }) {
-    const { lesson, spacing, move, positions, moveHours, dayHours } = bluestemFlat(system);
-    const poured = number("APPLICATION_RATE", lesson.head, spacing, move, system);
+  draw({ netDepth, efficiency, lines }, scene) {
+    const { system, words, number } = scene;
+    const { spacing, move, positions, moveHours, dayHours } = bluestemFlat(system);
+    const poured = number("APPLICATION_RATE", plannedHeadFlow(scene), spacing, move, system);
     const set = number("SET_TIME", netDepth, poured, efficiency);
     const sets = number("SET_PERDAY", set, moveHours, dayHours);
     const own = Math.ceil(positions / lines);

@@ -6,6 +6,7 @@ import { exercises, type Exercise } from "../../src/sheets/books/workshop/exerci
 import { en } from "../../src/sheets/books/workshop/words/en";
 import { launchBrowser, openPage, serve, type Misdeeds, type Served } from "../support/browser";
 import { call } from "../support/host";
+import { loadWorkbooks } from "../support/open-workbook";
 
 declare const axe: { run(): Promise<AxeResults> };
 
@@ -87,6 +88,17 @@ describe.each(["US", "SI"] as const)("on a phone, %s", (system) => {
     expect(misdeeds).toEqual({ errors: [], outside: [] });
   });
 });
+
+test.each(["US", "SI"] as const)(
+  "the lesson's set is the plan's, as the workbooks have it (%s)",
+  async (system) => {
+    const book = await loadWorkbooks().openWorkbook("line-layout", system);
+    const hours = book.values().SetHours as number;
+    book.close();
+    const { page } = await open("lesson-3", PHONE, system);
+    await expect(page.locator(".picture .said").innerText()).resolves.toContain(hours.toFixed(1));
+  },
+);
 
 test("an answer that was shown is no point", async () => {
   const { page } = await open("lesson-2", PHONE);
