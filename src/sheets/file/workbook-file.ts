@@ -567,32 +567,39 @@ function framesOf(page: Page): [string, number][] {
   });
 }
 
-function drawing(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
-  const from = readAddress(chart.place.from);
-  const to = readAddress(chart.place.to);
-  const source = chart.page ?? page.name;
-  const hidden = { hidden: true, scale: { min: DRAWN.low, max: DRAWN.high } };
+/** What every chart has: its title, what it shows in words, and its place. */
+function framed({ title, description, place }: SheetChart) {
+  const from = readAddress(place.from);
+  const to = readAddress(place.to);
   return {
-    type: "scatter",
-    scatterStyle: "lineMarker",
-    title: chart.title,
+    type: "scatter" as const,
+    scatterStyle: "lineMarker" as const,
+    title,
     titleFontSize: 11,
     titleBold: true,
     titleColor: palette.moss,
-    altText: chart.description,
+    altText: description,
+    dispBlanksAs: "gap" as const,
+    anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
+  };
+}
+
+function drawing(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
+  const source = chart.page ?? page.name;
+  const hidden = { hidden: true, scale: { min: DRAWN.low, max: DRAWN.high } };
+  return {
+    ...framed(chart),
     legend: "right",
     legendFontSize: 8,
     legendEntries: chart.series.flatMap(({ look }, idx) =>
       look === "nothing" ? [{ idx, delete: true }] : [],
     ),
-    dispBlanksAs: "gap",
     plotAreaLayout: {
       x: PLOT.left,
       y: PLOT.top,
       w: PLOT.width,
       h: PLOT.height,
     },
-    anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
     series: chart.series.map(({ range, x = chart.x.range, titleAt, look = "line" }) => {
       const { ink, line, mark } = drawnLooks[look];
       const { row, column } = readAddress(titleAt);
@@ -628,8 +635,6 @@ const UNSEEN_LINE = /<a:ln w="3175">.*?<\/a:ln>/g;
 
 function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
   if (chart.drawing === true) return drawing(page, chart, shown);
-  const from = readAddress(chart.place.from);
-  const to = readAddress(chart.place.to);
   const titleOf = (at: string) => {
     const { row, column } = readAddress(at);
     return String(shown.value(page.name, row, column) ?? "");
@@ -645,17 +650,9 @@ function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart
     labelColor: palette.quiet,
   });
   return {
-    type: "scatter",
-    scatterStyle: "lineMarker",
-    title: chart.title,
-    titleFontSize: 11,
-    titleBold: true,
-    titleColor: palette.moss,
-    altText: chart.description,
+    ...framed(chart),
     legend: chart.series.length > 1 ? "bottom" : false,
     legendFontSize: 9,
-    dispBlanksAs: "gap",
-    anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column + 1 } },
     series: chart.series.map(({ range, titleAt }, i) => ({
       name: linkedTitle(absolute(page.name, titleAt), titleOf(titleAt)),
       categories: absolute(page.name, chart.x.range),
