@@ -55,7 +55,7 @@ const functions = {
   ...shared(FUNCTIONS_TARGET),
   name: "functions",
   target: ["web", "es2019"],
-  entry: { functions: path.join(source, "functions", "associate.ts") },
+  entry: { functions: path.join(source, "hosts", "excel-functions.ts") },
   output: { path: dist, filename: "functions.js" },
 };
 
