@@ -6,7 +6,7 @@ import tseslint from "typescript-eslint";
 /** The rooms of the house, from the inside out, and what each may import: no other arrow is drawn. */
 const rooms = JSON.parse(readFileSync(`${import.meta.dirname}/build/rooms.json`, "utf8"));
 
-const FILES = ["catalogue", "cautions", "reference"];
+const FILES = ["catalogue", "cautions", "palette", "reference"];
 
 /** What an import of a room looks like in another: "../../sheets/kit/look", and "../kit/look" beside it. */
 function importOf(room, here) {

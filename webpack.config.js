@@ -36,6 +36,7 @@ function shared(target) {
         // It does not say so itself, and of its tests the bundle needs one.
         { test: /node_modules.robust-predicates/, sideEffects: false },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+        { test: /screen.palette\.css$/, loader: path.join(__dirname, "build", "palette-css.ts") },
         { test: /\.(svg|png|woff2?)$/, type: "asset/resource" },
       ],
     },

@@ -1,3 +1,4 @@
+import "../screen/palette.css";
 import "./style.css";
 import type { FunctionHelp, Reference } from "../reference";
 import { chosenLanguage, keepLanguage } from "../words/chosen";

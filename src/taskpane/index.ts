@@ -14,6 +14,7 @@ import { sheetsView } from "./views/sheets-view";
 import { takeCautions } from "../words/caution-texts";
 import { referenceAddress, speak } from "../words/spoken";
 import { type HostState, hostState, type RequirementSet } from "./workbook";
+import "../screen/palette.css";
 import "../screen/chart.css";
 import "./taskpane.css";
 
