@@ -16,6 +16,7 @@ import { referenceAddress, speak } from "../words/spoken";
 import { type HostState, hostState, type RequirementSet } from "./workbook";
 import "../screen/palette.css";
 import "../screen/chart.css";
+import "../screen/result-table.css";
 import "./taskpane.css";
 
 const VIEWS = {

@@ -1,6 +1,7 @@
 import { cautions, type CautionSubject } from "../cautions";
 import type { Page, SheetCell, SheetChart } from "../sheets/kit/definition";
 import { faultOf } from "../sheets/kit/limits";
+import { verdictOf } from "../sheets/kit/look";
 import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/address";
 import { cautionText } from "../screen/cautions-text";
 import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
@@ -8,6 +9,7 @@ import { freshId, make } from "../screen/dom";
 import { drawPlan } from "../screen/plan-picture";
 import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
+import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
 import type { SheetValues, ShownCell } from "./sheet-values";
@@ -164,7 +166,7 @@ export class SheetView {
         "sentence",
         typeof shown.value === "string" && shown.value.length > SHORT_TEXT,
       );
-      if (isCheck) dd.dataset.check = shown.value === "OK" ? "passed" : "failed";
+      if (isCheck) dd.dataset.check = verdictOf(shown.error?.code ?? shown.value);
     });
     return make("div", {}, this.live(make("dt"), field.label), dd);
   }
@@ -328,44 +330,7 @@ export class SheetView {
         if (values.every(isBlank)) break;
         rows.push(values);
       }
-      const head = headed ? rows.slice(0, 1) : [];
-      holder.replaceChildren(
-        scrolled(
-          make(
-            "table",
-            {},
-            make(
-              "thead",
-              {},
-              ...head.map((values) =>
-                make(
-                  "tr",
-                  {},
-                  ...values.map((value, across) =>
-                    make("th", { scope: "col", class: kindOf(rows[1]?.[across]) }, said(value)),
-                  ),
-                ),
-              ),
-            ),
-            make(
-              "tbody",
-              {},
-              ...rows
-                .slice(head.length)
-                .map((values) =>
-                  make(
-                    "tr",
-                    {},
-                    ...values.map((value, across) =>
-                      make("td", { class: kindOf(value) }, said(value, formats[across])),
-                    ),
-                  ),
-                ),
-            ),
-          ),
-          "Table",
-        ),
-      );
+      holder.replaceChildren(resultTable(rows, { label: "Table", formats, headed }));
     });
     return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
   }
@@ -562,16 +527,6 @@ function errorText({ error, value }: ShownCell): HTMLElement {
     make("strong", {}, error?.code ?? String(value)),
     ` ${errorSaid(error?.message ?? "")}`,
   );
-}
-
-/** Numbers stand at the right, words at the left. */
-function kindOf(value: CellValue | undefined): string {
-  return typeof value === "string" ? "words" : "number";
-}
-
-/** Wide tables scroll inside their own frame, which the keyboard can reach. */
-function scrolled(table: HTMLElement, label: string): HTMLElement {
-  return make("div", { class: "scrolled", tabindex: 0, role: "group", "aria-label": label }, table);
 }
 
 function hasInput(block: Block): boolean {

@@ -59,9 +59,13 @@ export const waiting: Look = { ink: palette.quiet };
 /** How a check begins that waits for something to be typed. */
 export const WAITING = "Type ";
 
-export function verdictLook(text: string): Look {
-  if (text === "OK") return passed;
-  return text.startsWith(WAITING) ? waiting : failed;
+export type Verdict = "passed" | "failed" | "waiting";
+
+/** What a check's cell says; one that is blank has yet to say it. */
+export function verdictOf(value: unknown): Verdict {
+  if (value === "OK") return "passed";
+  const waits = value === null || value === "" || String(value).startsWith(WAITING);
+  return waits ? "waiting" : "failed";
 }
 
 /** What a chart's series are drawn in. */
