@@ -166,9 +166,13 @@ export class SheetView {
         "sentence",
         typeof shown.value === "string" && shown.value.length > SHORT_TEXT,
       );
-      if (isCheck) dd.dataset.check = verdictOf(shown.error?.code ?? shown.value);
+      if (isCheck) showVerdict(dd, shown);
     });
     return make("div", {}, this.live(make("dt"), field.label), dd);
+  }
+
+  private judged<E extends HTMLElement>(element: E, cell: SheetCell): E {
+    return this.live(element, cell, (shown) => showVerdict(element, shown));
   }
 
   private control(
@@ -291,6 +295,7 @@ export class SheetView {
           }
           const td = make("td", { class: tableClass(cell?.role) });
           if (cell === undefined) return td;
+          if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
           td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
           return td;
@@ -310,7 +315,7 @@ export class SheetView {
   }
 
   /** The whole of what a formula spills, as wide and as long as it comes. */
-  private spilled({ heading, cell }: SpilledTable): HTMLElement {
+  private spilled({ heading, headers, cell }: SpilledTable): HTMLElement {
     const title = make("summary", {}, "Table");
     if (heading !== undefined) this.live(title, heading);
     const holder = make("div");
@@ -330,7 +335,11 @@ export class SheetView {
         if (values.every(isBlank)) break;
         rows.push(values);
       }
-      holder.replaceChildren(resultTable(rows, { label: "Table", formats, headed }));
+      const above = headers.map((header) => this.values.read(this.place(header)).value);
+      const named = headers.length === 0 ? rows : [above, ...rows];
+      holder.replaceChildren(
+        resultTable(named, { label: "Table", formats, headed: headed || headers.length > 0 }),
+      );
     });
     return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
   }
@@ -520,6 +529,11 @@ function said(value: CellValue, format?: string): string {
   return typeof value === "string" ? textSaid(value) : formatValue(value, format);
 }
 
+/** How a verdict looks follows from what it says. */
+function showVerdict(element: HTMLElement, { error, value }: ShownCell): void {
+  element.dataset.check = verdictOf(error?.code ?? value);
+}
+
 function errorText({ error, value }: ShownCell): HTMLElement {
   return make(
     "span",
@@ -554,5 +568,7 @@ function choiceValue(choice: string, { value }: SheetCell): CellValue {
 /** Words are read from the left and may wrap, numbers stand at the right. */
 function tableClass(role: SheetCell["role"] | undefined): string | undefined {
   if (role === "formulaText") return "as-text";
-  return role === "label" || role === "text" || role === "sentence" ? "words" : undefined;
+  return role === "label" || role === "text" || role === "sentence" || role === "mark"
+    ? "words"
+    : undefined;
 }
