@@ -1,5 +1,5 @@
 const path = require("node:path");
-const { NormalModuleReplacementPlugin } = require("webpack");
+const { DefinePlugin, NormalModuleReplacementPlugin } = require("webpack");
 const { EsbuildPlugin } = require("esbuild-loader");
 const HtmlWebpackPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
@@ -97,10 +97,25 @@ function page({ name, folder, html }) {
   };
 }
 
-module.exports = [
+/** What keeps the pages for a visit without a network; to be bundled last, with the files to keep. */
+function offline(files) {
+  return {
+    ...shared(PAGES_TARGET),
+    name: "offline",
+    target: "webworker",
+    entry: { offline: path.join(source, "offline", "worker.ts") },
+    output: { path: dist, filename: "offline.js" },
+    plugins: [new DefinePlugin({ KEPT_FILES: JSON.stringify(files) })],
+    cache: false,
+  };
+}
+
+const bundles = [
   functions,
   page({ name: "trial", folder: "trial", html: "index.html" }),
   page({ name: "workshop", folder: "workshop-page", html: "workshop.html" }),
   page({ name: "taskpane", folder: "taskpane", html: "taskpane.html" }),
   page({ name: "reference", folder: "reference-pages" }),
 ];
+
+module.exports = { bundles, offline };

@@ -7,6 +7,7 @@ import { writeIcons } from "./icons";
 import { writeLicences } from "./licences";
 import { validateManifest, writeManifest } from "./manifest";
 import { readMetadata, writeMetadata } from "./metadata";
+import { type KeptFile, keptFiles } from "./offline";
 import { writePlainPages } from "./plain-pages";
 import { writeReferencePages } from "./reference-pages";
 import { writeSourcesPage } from "./sources";
@@ -14,7 +15,13 @@ import { DEFAULT_HOST_SCRIPTS, dist, HOST_SCRIPTS } from "./settings";
 
 // Where people look for it, and so plain JavaScript, without types.
 // eslint-disable-next-line @typescript-eslint/no-require-imports
-const configurations = require("../webpack.config.js") as Configuration[];
+const { bundles, offline } = require("../webpack.config.js") as {
+  readonly bundles: Configuration[];
+  offline(files: readonly KeptFile[]): Configuration;
+};
+
+/** The pages that work without a network once they were visited. */
+const KEPT_PAGES = ["trial", "workshop"];
 
 /** Everything that dist/ holds, from nothing. */
 export async function build(): Promise<void> {
@@ -27,7 +34,9 @@ export async function build(): Promise<void> {
   writeReferencePages(generated.functions);
   writeSourcesPage(generated.functions);
   writeManifest();
-  writeLicences(await bundle(configurations));
+  const pages = await bundle(bundles);
+  const kept = pages.filter(({ compilation }) => KEPT_PAGES.includes(compilation.name ?? ""));
+  writeLicences([...pages, ...(await bundle([offline(keptFiles(kept))]))]);
   // The formula engine is large; it is loaded where workbooks are made, and not by the server.
   const { writeReadyMade } = await import("./sheets");
   await writeReadyMade(join(dist, "sheets"));
@@ -36,13 +45,13 @@ export async function build(): Promise<void> {
 
 /** The metadata and some of the bundles, by name; what else dist/ holds stays. */
 export async function buildOnly(names: readonly string[]): Promise<void> {
-  const unknown = names.filter((wanted) => !configurations.some(({ name }) => name === wanted));
+  const unknown = names.filter((wanted) => !bundles.some(({ name }) => name === wanted));
   if (unknown.length > 0) throw new Error(`there is nothing named ${unknown.join(", ")} to build`);
   mkdirSync(dist, { recursive: true });
   const generated = readMetadata();
   writeMetadata(generated);
   writeEditionReference(spanishEdition(generated.functions));
-  await bundle(configurations.filter(({ name = "" }) => names.includes(name)));
+  await bundle(bundles.filter(({ name = "" }) => names.includes(name)));
 }
 
 function bundle(chosen: Configuration[]): Promise<readonly Stats[]> {

@@ -27,6 +27,7 @@ import { readRoute, type Route, writeRoute } from "./kept/route";
 import { printInputsAsWords } from "./print";
 import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
+import { keepThisPage } from "../screen/newer-pages";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
 import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
@@ -572,6 +573,7 @@ async function main(): Promise<void> {
   ]);
   takeCautions(reference);
   new TrialPage(reference, host).start();
+  keepThisPage();
 }
 
 main().catch((error: unknown) => {

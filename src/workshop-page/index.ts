@@ -3,6 +3,7 @@ import "../screen/page.css";
 import "../screen/plot.css";
 import "./styles.css";
 import { cautions } from "../cautions";
+import { keepThisPage } from "../screen/newer-pages";
 import { languageChoice } from "../screen/language-choice";
 import { sayPage } from "../screen/say-page";
 import type { WorkshopWords } from "../sheets/books/workshop/words/shape";
@@ -367,6 +368,7 @@ async function main(): Promise<void> {
   part("notice").hidden = language === "en";
   const host = await FunctionHost.load(new URL("functions.js", document.baseURI));
   new WorkshopPage(host).start();
+  keepThisPage();
 }
 
 main().catch((error: unknown) => {

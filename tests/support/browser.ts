@@ -25,7 +25,11 @@ export const built = join(__dirname, "..", "..", "dist");
 export async function launchBrowser(): Promise<Browser> {
   if (!existsSync(CHROMIUM))
     throw new Error(`The browser tests need Debian's Chromium at ${CHROMIUM}: install "chromium".`);
-  return chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
+  // Nothing is kept from one visit to the next unless a test is about that.
+  const newContext = browser.newContext.bind(browser);
+  browser.newContext = (options) => newContext({ serviceWorkers: "block", ...options });
+  return browser;
 }
 
 export interface Served {

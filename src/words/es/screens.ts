@@ -12,6 +12,9 @@ export const screens: Texts = {
   "Catch cans": "Pluviómetros",
   Functions: "Funciones",
   Language: "Idioma",
+  "There is a newer version of this page.": "Hay una versión más nueva de esta página.",
+  "Load it": "Cargarla",
+  Later: "Más tarde",
   "The sheet is being read…": "Se está leyendo la hoja…",
   Spreadsheet: "Hoja de cálculo",
   "The spreadsheet is loading. What stands beside it works already.":
