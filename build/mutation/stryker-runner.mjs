@@ -19,6 +19,10 @@ const { TestsInOneProcess, likeliestFirst, projectRoot } = createRequire(import.
  * separated by commas) leaves out tests that a room has no need of.
  */
 const FOLDERS = ["boundary", "formulas", "functions", "published", "solver", "tables"];
+/** How many times as often as unmutated a mutant may be met before it counts as running without end. */
+const MOST_HITS = 20;
+/** Stryker's own factor, which takes minutes where a search is met millions of times. */
+const STRYKERS_HITS = 100;
 const list = (text) => (text ?? "").split(",").filter((part) => part !== "");
 
 class OneProcessRunner {
@@ -53,8 +57,9 @@ class OneProcessRunner {
     context.mutantCoverage = undefined;
     context.currentTestId = undefined;
     context.activeMutant = activeMutant.id;
-    context.hitLimit = hitLimit;
-    context.hitCount = hitLimit === undefined ? undefined : 0;
+    const most = hitLimit === undefined ? undefined : (hitLimit / STRYKERS_HITS) * MOST_HITS + 1e5;
+    context.hitLimit = most;
+    context.hitCount = most === undefined ? undefined : 0;
     const outcomes = await this.tests.run({
       only: testFilter === undefined ? undefined : new Set(testFilter),
       files: likeliestFirst(this.tests.files, activeMutant.fileName),

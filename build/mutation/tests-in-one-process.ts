@@ -119,22 +119,24 @@ export class TestsInOneProcess {
       return failure === undefined;
     };
 
-    let loaded: Loaded;
-    try {
-      loaded = this.load(file);
+    // What a file works out before its first test is a test of its own, which all others rest on.
+    const loads = `${file} loads`;
+    let tests: readonly Registered[] = [];
+    onTest(loads);
+    const isLoaded = await attempt(loads, async () => {
+      const loaded = this.load(file);
       for (const body of loaded.before) await body();
-    } catch (error) {
-      await attempt(`${file} loads`, () => {
-        throw error;
-      });
-      return outcomes;
-    }
+      tests = loaded.tests;
+    });
+    onTest(undefined);
+    if (!isLoaded) return outcomes;
+    const isWhole = only === undefined || only.has(loads);
     const seen = new Map<string, number>();
-    for (const { name, body } of loaded.tests) {
+    for (const { name, body } of tests) {
       const times = (seen.get(name) ?? 0) + 1;
       seen.set(name, times);
       const id = `${file} ${name}${times === 1 ? "" : ` (${times})`}`;
-      if (only !== undefined && !only.has(id)) continue;
+      if (!isWhole && !only.has(id)) continue;
       onTest(id);
       const passed = await attempt(id, body);
       onTest(undefined);
