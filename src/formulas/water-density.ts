@@ -15,7 +15,7 @@ const NUMERATOR = [
 const DENOMINATOR = 16.87985e-3;
 
 /** Density, kg/m³, at a temperature (K). */
-export function waterDensity(temperature: number): number {
+export function densityOfWater(temperature: number): number {
   const celsius = temperature - ZERO_CELSIUS;
   const numerator = NUMERATOR.reduceRight((sum, coefficient) => sum * celsius + coefficient, 0);
   return numerator / (1 + DENOMINATOR * celsius);

@@ -15,7 +15,7 @@ import { flowAtSpeed, meanSpeed } from "../formulas/mean-speed";
 import { pipeDimensions } from "../formulas/pipe-dimensions";
 import { reducedRating } from "../formulas/pipe-rating";
 import { smallestPipe } from "../formulas/pipe-size";
-import { pipeVolume as volumeOfPipe } from "../formulas/pipe-volume";
+import { volumeOfPipe } from "../formulas/pipe-volume";
 import { surgePressure } from "../formulas/surge";
 import { thermalExpansion } from "../formulas/thermal-expansion";
 import { PIPE_SERIES } from "../tables/pipe-sizes";

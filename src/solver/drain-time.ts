@@ -36,7 +36,7 @@ const TOLERANCE = 1e-9;
  * friction it is L √(2k/gF), the falling head of a tank (Torricelli). Starting up, and the rest
  * that clings and lies in the dips, are left out.
  */
-export function drainTime(line: DrainingLine): number {
+export function timeToDrain(line: DrainingLine): number {
   checkShape(line);
   const k = jetLoss(line);
   if (k === 0) return line.length / columnSpeed(line, k, line.length);
