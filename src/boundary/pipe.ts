@@ -93,7 +93,7 @@ export function readPricedTubing(u: Measures, cell: Cell): PricedTubing[] {
 }
 
 /** The ground along a line, by points, SI. */
-export interface Ground {
+export interface GroundAlong {
   readonly distance: number[];
   readonly elevation: number[];
   /** How many straight runs lie between the points. */
@@ -104,7 +104,7 @@ export interface Ground {
  * Reads the ground along a line. Distances rise, so a blank (or a 0, as hosts hand blanks over)
  * after the first point ends them, and they give the count; a height may be 0 anywhere.
  */
-export function readGround(u: Measures, distance: Cell, elevation: Cell): Ground {
+export function readGroundAlong(u: Measures, distance: Cell, elevation: Cell): GroundAlong {
   const blank = (value: Cell) => isBlank(value) || value === 0;
   const distanceCells = inOneLine("distance", distance);
   let count = distanceCells.length;

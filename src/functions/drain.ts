@@ -1,7 +1,7 @@
 import { readOptionalChoice } from "../boundary/choices";
 import { above } from "../boundary/limits";
 import { readRunBores } from "../boundary/line";
-import { readFriction, readGround, readSections } from "../boundary/pipe";
+import { readFriction, readGroundAlong, readSections } from "../boundary/pipe";
 import { minuteMeasure, readUnits } from "../boundary/units";
 import { sectionsVolume } from "../formulas/sections-volume";
 import { trappedWater } from "../formulas/trapped-water";
@@ -59,7 +59,7 @@ export function drainTrapped(
   ends?: OpenEnds,
 ): any {
   const u = readUnits(units);
-  const ground = readGround(u, distance, elevation);
+  const ground = readGroundAlong(u, distance, elevation);
   return u.pipeVolume.give(
     trappedWater(
       ground.distance,
