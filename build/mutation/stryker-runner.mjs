@@ -1,4 +1,6 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { join } from "node:path";
 import process from "node:process";
 import { register } from "tsx/cjs/api";
 import { PluginKind, declareFactoryPlugin } from "@stryker-mutator/api/plugin";
@@ -10,19 +12,24 @@ import {
 } from "@stryker-mutator/api/test-runner";
 
 register();
-const { TestsInOneProcess, likeliestFirst, projectRoot } = createRequire(import.meta.url)(
-  "./tests-in-one-process.ts",
-);
+const require = createRequire(import.meta.url);
+const { TestsInOneProcess, likeliestFirst, projectRoot } = require("./tests-in-one-process.ts");
+
+// That a property fails is enough; nobody reads the smallest case of a mutant.
+require("fast-check").configureGlobal({ endOnFailure: true });
 
 /**
  * Stryker's test runner over tests-in-one-process. MUTATION_LEFT_OUT (parts of paths,
  * separated by commas) leaves out tests that a room has no need of.
  */
 const FOLDERS = ["boundary", "formulas", "functions", "published", "solver", "tables"];
-/** How many times as often as unmutated a mutant may be met before it counts as running without end. */
-const MOST_HITS = 20;
-/** Stryker's own factor, which takes minutes where a search is met millions of times. */
-const STRYKERS_HITS = 100;
+/**
+ * A test file that takes this much longer than without a mutant runs without end. Stryker would end
+ * the whole process, and start another, only after the time of all tests together.
+ */
+const allowed = (milliseconds) => 3000 + 4 * milliseconds;
+/** How long each test file took without a mutant: every process of a run reads what the first wrote. */
+const TIMES = join(projectRoot(), "test-times.json");
 const list = (text) => (text ?? "").split(",").filter((part) => part !== "");
 
 class OneProcessRunner {
@@ -45,6 +52,11 @@ class OneProcessRunner {
     context.hitCount = undefined;
     context.mutantCoverage = { static: {}, perTest: {} };
     const outcomes = await this.tests.run({ onTest: (id) => (context.currentTestId = id) });
+    const times = {};
+    for (const { file, milliseconds } of outcomes) {
+      times[file] = (times[file] ?? 0) + milliseconds;
+    }
+    writeFileSync(TIMES, JSON.stringify(times));
     return {
       status: DryRunStatus.Complete,
       tests: outcomes.map(testResult),
@@ -54,22 +66,45 @@ class OneProcessRunner {
 
   async mutantRun({ activeMutant, testFilter, disableBail, hitLimit }) {
     const context = instrumented();
-    context.mutantCoverage = undefined;
+    const watch = new Watch();
+    this.times ??= existsSync(TIMES) ? JSON.parse(readFileSync(TIMES, "utf8")) : {};
+    context.mutantCoverage = watch.coverage;
     context.currentTestId = undefined;
     context.activeMutant = activeMutant.id;
-    const most = hitLimit === undefined ? undefined : (hitLimit / STRYKERS_HITS) * MOST_HITS + 1e5;
-    context.hitLimit = most;
-    context.hitCount = most === undefined ? undefined : 0;
+    context.hitLimit = hitLimit;
+    context.hitCount = hitLimit === undefined ? undefined : 0;
     const outcomes = await this.tests.run({
       only: testFilter === undefined ? undefined : new Set(testFilter),
       files: likeliestFirst(this.tests.files, activeMutant.fileName),
       stopAtFailure: !disableBail,
+      onFile: (file) => watch.begin(allowed(this.times[file] ?? Infinity)),
     });
     context.activeMutant = undefined;
-    const stopped = determineHitLimitReached(context.hitCount, context.hitLimit);
+    const stopped = watch.ranOut ?? determineHitLimitReached(context.hitCount, context.hitLimit);
     const result = stopped ?? { status: DryRunStatus.Complete, tests: outcomes.map(testResult) };
     return toMutantRunResult(result, disableBail);
   }
+}
+
+/** Every instrumented place asks for the coverage that it adds to, and so passes by here. */
+class Watch {
+  ranOut = undefined;
+  #passed = 0;
+  #end = Infinity;
+
+  begin(milliseconds) {
+    this.#end = performance.now() + milliseconds;
+  }
+
+  coverage = Object.defineProperty({ perTest: {} }, "static", {
+    get: () => {
+      if (++this.#passed % 1024 === 0 && performance.now() > this.#end) {
+        this.ranOut = { status: DryRunStatus.Timeout, reason: "runs without end" };
+        throw new Error("Stryker: runs without end");
+      }
+      return {};
+    },
+  });
 }
 
 const instrumented = () => (globalThis.__stryker__ ??= {});

@@ -27,6 +27,8 @@ export interface RunOptions {
   readonly stopAtFailure?: boolean;
   /** Told of every test before it begins, and undefined after it. */
   readonly onTest?: (id: string | undefined) => void;
+  /** Told of every file before it is loaded. */
+  readonly onFile?: (file: string) => void;
 }
 
 type Body = () => unknown;
@@ -98,6 +100,7 @@ export class TestsInOneProcess {
     const outcomes: TestOutcome[] = [];
     for (const file of options.files ?? this.files) {
       if (options.only !== undefined && !someOf(options.only, file)) continue;
+      options.onFile?.(file);
       outcomes.push(...(await this.runFile(file, options)));
       if (options.stopAtFailure && outcomes[outcomes.length - 1]?.failure !== undefined) break;
     }

@@ -224,6 +224,11 @@ describe("pressures in the line", () => {
     const falling = solveLine(line(2e5, [-5, -20, -10]));
     expect(highestInLine(falling)).toEqual({ pressure: falling.linePressure[1], head: 1 });
     expect(falling.linePressure[1]).toBeGreaterThan(2e5);
+    // A head that has the inlet's own pressure does not stand out.
+    expect(highestInLine({ ...level, linePressure: [2e5, 1e5, 2e5] })).toEqual({
+      pressure: 2e5,
+      head: undefined,
+    });
   });
 
   test("the lowest under a regulator has the riser taken off, counts no other head, and is never below 0", () => {
