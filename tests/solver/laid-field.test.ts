@@ -92,3 +92,72 @@ test("without room for a head there is no layout; too many layouts are refused",
     for (let i = 0; i < 1000; i++) layouts.at(20 + i / 1000, 3);
   }).toThrow("spacings and moves lay this field out in too many ways to try");
 });
+
+test("names the place whose height is not known", () => {
+  const spot = (x: number, y: number) => ({ x, y, height: 1 });
+  const message = (...spots: [number, number][]) => {
+    const heights = groundOf(spots.map(([x, y]) => spot(x, y)));
+    try {
+      new FieldLayouts(open, 90, { heights }).at(10, 12);
+    } catch (error) {
+      return (error as Error).message;
+    }
+    return "";
+  };
+  // Ground known in the south only: the rows from 54 m north on lie outside.
+  expect(message([-50, -50], [150, -50], [150, 50], [-50, 50])).toContain(
+    "the near end of position 5, run 1",
+  );
+  // And in the west only: the head at 65 m is the first outside, from the first row on.
+  expect(message([-50, -50], [60, -50], [60, 150], [-50, 150])).toContain(
+    "head 7 of position 1, run 1",
+  );
+});
+
+test("of runs with as many heads the one whose last head is highest comes first", () => {
+  const spot = (x: number, y: number, height: number) => ({ x, y, height });
+  // A hollow: the far end rises the more, the farther north the row.
+  const heights = groundOf([
+    spot(-10, -10, 0),
+    spot(-10, 130, 0),
+    spot(110, -10, 0),
+    spot(110, 130, 12),
+  ]);
+  const laid = new FieldLayouts(open, 90, { heights }).at(10, 12);
+  const last = laid?.kinds.map(({ elevation }) => elevation[elevation.length - 1]) ?? [];
+  expect(last).toHaveLength(10);
+  expect(last).toEqual([...last].sort((a, b) => b - a));
+  expect(last[0]).toBeGreaterThan(last[9] + 1);
+});
+
+test("a row in two runs: the second ones are moved through after all first ones", () => {
+  // A pond across the middle parts every row, so a feeder first serves the west, then the east.
+  const pond = { x: 50, y: 60, radius: 20 };
+  const laid = new FieldLayouts({ ...open, obstacles: [pond] }, 90, { slope: 0 }).at(10, 12);
+  expect(laid?.sets).toBeGreaterThan(10);
+  const west = new FieldLayouts(open, 90, { slope: 0 }).at(10, 12);
+  // With a line for every set no feeder is needed; with two, one of them has both west and east.
+  expectClose(laid?.feeder(laid.sets), 0, 1e-12);
+  expect(laid?.feeder(1) ?? 0).toBeGreaterThan(west?.feeder(1) ?? 0);
+  expect(laid?.kinds.map(({ heads }) => heads)).toEqual(
+    [...(laid?.kinds ?? [])].map(({ heads }) => heads).sort((a, b) => b - a),
+  );
+});
+
+test("the first segment is as long as the longest of all runs", () => {
+  // The setback is longer along the rows where the edge lies aslant.
+  const corners = [
+    [0, 0],
+    [200, 0],
+    [200, 100],
+    [60, 100],
+    [0, 40],
+  ].map(([x, y]) => corner(x, y));
+  const laid = new FieldLayouts({ corners, obstacles: [], setback: 3 }, 90, { slope: 0 }).at(
+    10,
+    20,
+  );
+  const firsts = laid?.kinds.map(({ first }) => first) ?? [];
+  expect(new Set(firsts).size).toBeGreaterThan(1);
+  expect(laid?.segmentLength[0]).toBe(Math.max(...firsts));
+});
