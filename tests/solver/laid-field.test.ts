@@ -67,6 +67,8 @@ test("heights are those of the spots, above the near end and above height 0", ()
   expectClose(kind.elevation[9], 0.95, 1e-9);
   expectClose(laid?.highestNearEnd, 2.5 + 0.02 * 114, 1e-9);
   expectClose(laid?.lowestGround, 2.5 + 0.02 * 6, 1e-9);
+  // The feeder is straight on the map: from the middle of ten positions to the last.
+  expectClose(laid?.feeder(1), 54, 1e-9);
 });
 
 test("layouts that press alike are one to the solver, others are not", () => {
@@ -130,18 +132,23 @@ test("of runs with as many heads the one whose last head is highest comes first"
   expect(last[0]).toBeGreaterThan(last[9] + 1);
 });
 
-test("a row in two runs: the second ones are moved through after all first ones", () => {
-  // A pond across the middle parts every row, so a feeder first serves the west, then the east.
-  const pond = { x: 50, y: 60, radius: 20 };
-  const laid = new FieldLayouts({ ...open, obstacles: [pond] }, 90, { slope: 0 }).at(10, 12);
-  expect(laid?.sets).toBeGreaterThan(10);
-  const west = new FieldLayouts(open, 90, { slope: 0 }).at(10, 12);
-  // With a line for every set no feeder is needed; with two, one of them has both west and east.
-  expectClose(laid?.feeder(laid.sets), 0, 1e-12);
-  expect(laid?.feeder(1) ?? 0).toBeGreaterThan(west?.feeder(1) ?? 0);
-  expect(laid?.kinds.map(({ heads }) => heads)).toEqual(
-    [...(laid?.kinds ?? [])].map(({ heads }) => heads).sort((a, b) => b - a),
-  );
+test("rows in two runs: the second ones are moved through after all first ones", () => {
+  // Ponds side by side across the middle part every row: one line has the west, the other the east.
+  const ponds = Array.from({ length: 13 }, (_, i) => ({ x: 50, y: 10 * i, radius: 10 }));
+  const laid = new FieldLayouts({ ...open, obstacles: ponds }, 90, { slope: 0 }).at(10, 12);
+  expect(laid?.sets).toBe(20);
+  // From the middle of ten rows to the outermost, 54 up and down; the rows of both by halves, from
+  // amid five rows to two corners, would take some 38.
+  expect(laid?.feeder(2) ?? 0).toBeGreaterThanOrEqual(54 * (1 - 1e-12));
+  expect(laid?.feeder(2) ?? 0).toBeLessThan(56);
+  expectClose(laid?.feeder(20), 0, 1e-12);
+});
+
+test("other kinds of runs press otherwise", () => {
+  const corners = [corner(0, 0), corner(200, 0), corner(100, 100)];
+  const layouts = new FieldLayouts({ corners, obstacles: [], setback: 0 }, 90, { slope: 0.01 });
+  expect(layouts.at(10, 20)?.hydraulics).not.toBe(layouts.at(10, 30)?.hydraulics);
+  expect(layouts.at(10, 20)?.hydraulics).toBe(layouts.at(10, 20)?.hydraulics);
 });
 
 test("the first segment is as long as the longest of all runs", () => {
@@ -159,5 +166,8 @@ test("the first segment is as long as the longest of all runs", () => {
   );
   const firsts = laid?.kinds.map(({ first }) => first) ?? [];
   expect(new Set(firsts).size).toBeGreaterThan(1);
+  // Half a spacing behind the edge, less what the setback takes: 3 across an upright edge, 3√2 aslant.
+  expectClose(Math.max(...firsts), 5 - 3, 1e-9);
+  expectClose(Math.min(...firsts), 5 - 3 * Math.SQRT2, 1e-9);
   expect(laid?.segmentLength[0]).toBe(Math.max(...firsts));
 });
