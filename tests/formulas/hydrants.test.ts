@@ -180,3 +180,12 @@ test("a straight way leaves a field where a piece of it lies outside", () => {
   expect(leaves(3, 3, 3, 3)).toBe(false);
   expect(leaves(15, 15, 15, 15)).toBe(true);
 });
+
+test("hydrants of first runs come first, however the near ends are listed", () => {
+  const ends = [
+    { x: 0, y: 0, position: 1, run: 2 },
+    { x: 100, y: 0, position: 2, run: 1 },
+    { x: 300, y: 0, position: 3, run: 3 },
+  ];
+  expect(fewestHydrants(ends, 10).map(({ x }) => x)).toEqual([100, 0, 300]);
+});
