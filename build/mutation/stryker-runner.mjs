@@ -1,6 +1,6 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import process from "node:process";
 import { register } from "tsx/cjs/api";
 import { PluginKind, declareFactoryPlugin } from "@stryker-mutator/api/plugin";
@@ -31,7 +31,7 @@ const allowed = (milliseconds) => Math.ceil(2000 + 5 * milliseconds);
 /** Milliseconds of a test that was not met without a mutant. */
 const SLOW = 10000;
 /** How long each test took without a mutant: every process of a run reads what the first wrote. */
-const TIMES = join(projectRoot(), "test-times.json");
+const TIMES = join(projectRoot(), "reports", "test-times.json");
 const list = (text) => (text ?? "").split(",").filter((part) => part !== "");
 
 class OneProcessRunner {
@@ -59,6 +59,7 @@ class OneProcessRunner {
     context.mutantCoverage = { static: {}, perTest: {} };
     const outcomes = await this.tests.run({ onTest: (id) => (context.currentTestId = id) });
     const times = outcomes.map(({ id, milliseconds }) => [id, milliseconds]);
+    mkdirSync(dirname(TIMES), { recursive: true });
     writeFileSync(TIMES, JSON.stringify(Object.fromEntries(times)));
     return {
       status: DryRunStatus.Complete,
