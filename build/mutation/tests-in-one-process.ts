@@ -17,6 +17,8 @@ export interface TestOutcome {
   readonly milliseconds: number;
   /** Undefined when the test passed. */
   readonly failure?: string;
+  /** It failed because it ran too long. */
+  readonly ranOut?: boolean;
 }
 
 export interface RunOptions {
@@ -27,6 +29,8 @@ export interface RunOptions {
   readonly stopAtFailure?: boolean;
   /** Told of every test before it begins, and undefined after it. */
   readonly onTest?: (id: string | undefined) => void;
+  /** The most milliseconds that a test may run at a stretch; without, as long as it likes. */
+  readonly most?: (id: string) => number;
 }
 
 type Body = () => unknown;
@@ -47,9 +51,18 @@ export type Rewrite = (path: string, text: string) => string;
 export class TestsInOneProcess {
   private constructor(
     private readonly root: string,
-    private readonly script: Script,
+    private readonly text: string,
     readonly files: readonly string[],
-  ) {}
+  ) {
+    this.script = new Script(text, { filename: "tests" });
+  }
+
+  private readonly script: Script;
+
+  /** The same tests with the bundle's text changed. */
+  changed(change: (text: string) => string): TestsInOneProcess {
+    return new TestsInOneProcess(this.root, change(this.text), this.files);
+  }
 
   static async of(
     root: string,
@@ -91,7 +104,7 @@ export class TestsInOneProcess {
       plugins: [rewriting],
     });
     const text = `(function (require, module, test, describe, beforeAll, expect, jest) {${outputFiles[0].text}\n})`;
-    return new TestsInOneProcess(root, new Script(text, { filename: "tests" }), files);
+    return new TestsInOneProcess(root, text, files);
   }
 
   async run(options: RunOptions = {}): Promise<TestOutcome[]> {
@@ -110,31 +123,35 @@ export class TestsInOneProcess {
     const attempt = async (id: string, body: Body) => {
       const start = performance.now();
       let failure: string | undefined;
+      let ranOut = false;
       try {
-        await body();
+        await (options.most === undefined ? body() : callWithin(options.most(id), body));
       } catch (error) {
         failure = error instanceof Error ? (error.stack ?? error.message) : String(error);
+        ranOut = (error as { code?: unknown }).code === "ERR_SCRIPT_EXECUTION_TIMEOUT";
       }
-      outcomes.push({ id, file, milliseconds: performance.now() - start, failure });
+      outcomes.push({ id, file, milliseconds: performance.now() - start, failure, ranOut });
       return failure === undefined;
     };
 
-    let loaded: Loaded;
-    try {
-      loaded = this.load(file);
+    // What a file works out before its first test is a test of its own, which all others rest on.
+    const loads = `${file} loads`;
+    let tests: readonly Registered[] = [];
+    onTest(loads);
+    const isLoaded = await attempt(loads, async () => {
+      const loaded = this.load(file);
       for (const body of loaded.before) await body();
-    } catch (error) {
-      await attempt(`${file} loads`, () => {
-        throw error;
-      });
-      return outcomes;
-    }
+      tests = loaded.tests;
+    });
+    onTest(undefined);
+    if (!isLoaded) return outcomes;
+    const isWhole = only === undefined || only.has(loads);
     const seen = new Map<string, number>();
-    for (const { name, body } of loaded.tests) {
+    for (const { name, body } of tests) {
       const times = (seen.get(name) ?? 0) + 1;
       seen.set(name, times);
       const id = `${file} ${name}${times === 1 ? "" : ` (${times})`}`;
-      if (only !== undefined && !only.has(id)) continue;
+      if (!isWhole && !only.has(id)) continue;
       onTest(id);
       const passed = await attempt(id, body);
       onTest(undefined);
@@ -174,6 +191,14 @@ export class TestsInOneProcess {
     module.exports[file]();
     return { tests, before };
   }
+}
+
+const CALL = new Script("globalThis.__calledWithin()");
+
+/** Calls a function and ends it, wherever it is, once it has run this long without a pause. */
+function callWithin(milliseconds: number, body: Body): unknown {
+  Object.assign(globalThis, { __calledWithin: body });
+  return CALL.runInThisContext({ timeout: milliseconds });
 }
 
 function someOf(ids: ReadonlySet<string>, file: string): boolean {

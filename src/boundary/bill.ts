@@ -7,7 +7,7 @@ import { above, atLeast, MOST_HEADS, wholeNumber } from "./limits";
 import { checked } from "./numbers";
 import { readPairs } from "./sprinkler";
 import { type Spill, spillTable } from "./table";
-import { rounded, type Units } from "./units";
+import { rounded, type Measures } from "./units";
 
 /** Text of a cell, as it stands but for spaces around it. A number is taken as its text: a size may be one. */
 export function readText(place: string, cell: Cell): string {
@@ -31,7 +31,7 @@ export function readSizedSegments(cell: Cell): LineLayout["tubing"] {
 }
 
 /** Rows *(size, length)* from the hydrant on. */
-export function readFeeder(u: Units, cell: Cell): SizedLength[] {
+export function readFeeder(u: Measures, cell: Cell): SizedLength[] {
   const columns = `two columns, size and length (${u.length.unit})`;
   return readPairs("feeder", cell, columns).map(([size, length], i) => ({
     size: readText(`feeder row ${i + 1} size`, size),
@@ -43,7 +43,7 @@ export function readFeeder(u: Units, cell: Cell): SizedLength[] {
 const LENGTH_DIGITS = 12;
 
 /** The bill as a sheet sees it: item, quantity, unit. */
-export function spillMaterials(u: Units, bill: readonly Material[], roll?: number): Spill {
+export function spillMaterials(u: Measures, bill: readonly Material[], roll?: number): Spill {
   return spillTable(
     [{ header: "item" }, { header: "quantity" }, { header: "unit" }],
     bill.map((material) => {
@@ -56,7 +56,7 @@ export function spillMaterials(u: Units, bill: readonly Material[], roll?: numbe
   );
 }
 
-function itemOf(u: Units, { part, sizes }: Material, roll?: number): string {
+function itemOf(u: Measures, { part, sizes }: Material, roll?: number): string {
   if (part === "tubing") {
     const tubing = `tubing, ${sizes[0]}`;
     return roll === undefined

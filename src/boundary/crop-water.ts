@@ -7,7 +7,14 @@ import { HOUR } from "../ground/unit-factors";
 import { type Cell, isBlank } from "./cell";
 import { above, atLeast, between, fraction, type Limit, wholeNumber } from "./limits";
 import { readNumber } from "./numbers";
-import { degrees, hours, radiation, rounded, type System, type Units } from "./units";
+import {
+  degrees,
+  hourMeasure,
+  radiationMeasure,
+  rounded,
+  type System,
+  type Measures,
+} from "./units";
 
 /** What weather can be: a number outside is a slip of units or columns. Round in each system. */
 const WIND: Limit = between(0, 200);
@@ -30,7 +37,7 @@ export interface Temperatures {
 }
 
 /** A day's lowest and highest temperature, K. */
-export function readTemperatures(u: Units, tmin: Cell, tmax: Cell): Temperatures {
+export function readTemperatures(u: Measures, tmin: Cell, tmax: Cell): Temperatures {
   const limit = u.temperature.betweenSI(COLDEST_AIR, WARMEST_AIR);
   const coldest = u.temperature.read("tmin", tmin, limit);
   const warmest = u.temperature.read("tmax", tmax, limit);
@@ -63,23 +70,23 @@ export function readDay(day: Cell): number {
 }
 
 /** Wind speed, m/s. */
-export function readWind(u: Units, wind: Cell): number {
+export function readWind(u: Measures, wind: Cell): number {
   return u.wind.read("wind", wind, WIND);
 }
 
 /** Height of an anemometer above the ground, m. */
-export function readAnemometerHeight(u: Units, height: Cell): number {
+export function readAnemometerHeight(u: Measures, height: Cell): number {
   return u.length.read("height", height, ANEMOMETER[u.system]);
 }
 
 /** Hours of bright sunshine, s; a recorder's rounding above the length of the day is taken off. */
 export function readSunshine(cell: Cell, latitude: number, day: number): number {
-  const sunshine = hours.read("sunshine", cell, between(0, 24));
+  const sunshine = hourMeasure.read("sunshine", cell, between(0, 24));
   const longest = daylight(latitude, day);
   if (sunshine > longest + SUNSHINE_ROUNDING) {
     throw new InvalidInput(
-      `sunshine must be at most ${hours.say(longest)}, the length of day ${day} at this latitude; ` +
-        `got ${rounded(hours.give(sunshine))}`,
+      `sunshine must be at most ${hourMeasure.say(longest)}, the length of day ${day} at this latitude; ` +
+        `got ${rounded(hourMeasure.give(sunshine))}`,
     );
   }
   return Math.min(sunshine, longest);
@@ -101,7 +108,7 @@ export interface WeatherCells {
  * A day's weather. A dew point above the lowest temperature happens (humid air by day); above the
  * highest it cannot be, nor can more radiation reach the ground than reaches the atmosphere.
  */
-export function readWeatherDay(u: Units, cells: WeatherCells): WeatherDay {
+export function readWeatherDay(u: Measures, cells: WeatherCells): WeatherDay {
   const { coldest, warmest } = readTemperatures(u, cells.tmin, cells.tmax);
   const dewPoint = u.temperature.read(
     "dewpoint",
@@ -114,15 +121,15 @@ export function readWeatherDay(u: Units, cells: WeatherCells): WeatherDay {
     );
   }
   const wind = readWind(u, cells.wind);
-  const solarRadiation = radiation.read("radiation", cells.radiation, above(0));
+  const solarRadiation = radiationMeasure.read("radiation", cells.radiation, above(0));
   const latitude = readLatitude(cells.latitude);
   const elevation = u.length.read("elevation", cells.elevation, ELEVATION[u.system]);
   const day = readDay(cells.day);
   const outside = extraterrestrialRadiation(latitude, day);
   if (solarRadiation > outside) {
     throw new InvalidInput(
-      `radiation must be at most ${radiation.say(outside)}, what reaches the atmosphere at this ` +
-        `latitude on day ${day}; got ${rounded(radiation.give(solarRadiation))} ` +
+      `radiation must be at most ${radiationMeasure.say(outside)}, what reaches the atmosphere at this ` +
+        `latitude on day ${day}; got ${rounded(radiationMeasure.give(solarRadiation))} ` +
         "(a mean in W/m² × 0.0864 is MJ/m²/day)",
     );
   }
@@ -133,7 +140,7 @@ export function readWeatherDay(u: Units, cells: WeatherCells): WeatherDay {
 const MOST: Readonly<Record<System, Limit>> = { US: above(0, 1), SI: above(0, 25) };
 
 /** A crop's evapotranspiration, m/s of water; undefined when blank or 0. */
-export function readOptionalWaterUse(u: Units, et: Cell): number | undefined {
+export function readOptionalWaterUse(u: Measures, et: Cell): number | undefined {
   return u.dailyDepth.readOptional("et", et, MOST[u.system]);
 }
 
@@ -144,7 +151,7 @@ const MOST_IN_A_MONTH: Readonly<Record<System, Limit>> = {
 };
 
 /** A crop's use in a month, m of water. */
-export function readMonthUse(u: Units, name: string, use: Cell): number {
+export function readMonthUse(u: Measures, name: string, use: Cell): number {
   return u.depth.read(name, use, MOST_IN_A_MONTH[u.system]);
 }
 
@@ -153,7 +160,7 @@ const MOST_MONTHS = 120;
 
 /** The needs month by month, each with its inflow and loss: one value for all months or one each. */
 export function readMonthsOfWater(
-  u: Units,
+  u: Measures,
   cells: { readonly needs: Cell; readonly inflows: Cell; readonly losses: Cell },
 ): MonthOfWater[] {
   const needs = u.fieldVolume.readValues("needs", cells.needs, atLeast(0));
@@ -165,7 +172,7 @@ export function readMonthsOfWater(
   return needs.map((need, i) => ({ need, inflow: inflows[i], loss: losses[i] }));
 }
 
-function readForEachMonth(u: Units, name: string, cell: Cell, months: number): number[] {
+function readForEachMonth(u: Measures, name: string, cell: Cell, months: number): number[] {
   const values = isAllBlank(cell) ? [0] : u.fieldVolume.readValues(name, cell, atLeast(0));
   if (values.length === 1) return Array.from({ length: months }, () => values[0]);
   if (values.length !== months) {
@@ -184,6 +191,6 @@ function isAllBlank(cell: Cell): boolean {
 const MOST_CAPACITY: Readonly<Record<System, Limit>> = { US: above(0, 12), SI: above(0, 1000) };
 
 /** Available water capacity, m of water a m of soil. */
-export function readWaterCapacity(u: Units, awc: Cell): number {
+export function readWaterCapacity(u: Measures, awc: Cell): number {
   return u.waterCapacity.read("awc", awc, MOST_CAPACITY[u.system]);
 }

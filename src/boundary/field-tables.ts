@@ -2,10 +2,10 @@ import type { RankedBearing } from "../formulas/bearings";
 import { headsOf, type Layout, runLength, summaryOf } from "../formulas/field-layout";
 import { type Ground, requireHeight } from "../formulas/ground-height";
 import { type Spill, spillPairs, spillTable } from "./table";
-import { percent, type Units } from "./units";
+import { percent, type Measures } from "./units";
 
 /** One row a run. */
-export function runsTable(u: Units, layout: Layout): Spill {
+export function runsTable(u: Measures, layout: Layout): Spill {
   const length = u.length.unit;
   return spillTable(
     [
@@ -36,7 +36,7 @@ export function runsTable(u: Units, layout: Layout): Spill {
 }
 
 /** One row a head; with a ground, its height above the near end of its run too. */
-export function headsTable(u: Units, layout: Layout, spacing: number, ground?: Ground): Spill {
+export function headsTable(u: Measures, layout: Layout, spacing: number, ground?: Ground): Spill {
   const length = u.length.unit;
   const columns = [
     { header: "position" },
@@ -66,7 +66,7 @@ export function headsTable(u: Units, layout: Layout, spacing: number, ground?: G
 }
 
 /** Label and value: a layout at a glance. */
-export function summaryTable(u: Units, layout: Layout): Spill {
+export function summaryTable(u: Measures, layout: Layout): Spill {
   const summary = summaryOf(layout);
   return spillPairs([
     [{ header: "area", unit: u.area.unit }, u.area.give(summary.area)],

@@ -17,7 +17,7 @@ import {
 } from "./limits";
 import { checked, readNumber, readOptionalNumber } from "./numbers";
 import { isAllBlank, readOptionalTable, readTable, requireRows } from "./table";
-import { type Measure, readUnits, type Units } from "./units";
+import { type Measure, readUnits, type Measures } from "./units";
 
 const MOST_CORNERS = 200;
 const MOST_OBSTACLES = 50;
@@ -126,7 +126,7 @@ export interface LayoutCells {
 }
 
 export interface ReadLayout {
-  readonly u: Units;
+  readonly u: Measures;
   readonly field: Field;
   readonly choice: LayoutChoice;
 }

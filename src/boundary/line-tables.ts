@@ -8,7 +8,7 @@ import { spreadOf } from "../solver/spread";
 import type { LineWithoutTubing } from "./line";
 import type { Asked } from "./solved-line";
 import { type Spill, spillPairs, spillTable } from "./table";
-import type { Units } from "./units";
+import type { Measures } from "./units";
 
 /** One row a head: what the water does from the inlet to the far end. */
 export function profileTable({ u, solved }: Asked): Spill {
@@ -106,7 +106,7 @@ function orNothing(variation: number): number | string {
 
 /** One row a size, large to small from the inlet, those not used too: how much of each to lay. */
 export function layoutTable(
-  u: Units,
+  u: Measures,
   line: LineWithoutTubing,
   sizes: readonly PricedTubing[],
   layout: readonly number[],

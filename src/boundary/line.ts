@@ -7,7 +7,7 @@ import { above, anyNumber, atLeast, headCount, MOST_HEADS, wholeNumber } from ".
 import { readNumber } from "./numbers";
 import { readFriction } from "./pipe";
 import { readDischarge, readPairs, REGULATOR_LOSS } from "./sprinkler";
-import { percent, type Units } from "./units";
+import { percent, type Measures } from "./units";
 
 /** The cells that describe a line, whatever its tubing and its ground. */
 export interface HeadCells {
@@ -33,7 +33,12 @@ export function readHeads(cell: Cell): number {
 }
 
 /** Reads a line of a known number of heads; the inlet pressure is the caller's (read or sought). */
-export function readLine(u: Units, heads: number, inletPressure: number, cells: LineCells): Line {
+export function readLine(
+  u: Measures,
+  heads: number,
+  inletPressure: number,
+  cells: LineCells,
+): Line {
   return {
     ...readLineWithoutTubing(u, heads, inletPressure, cells),
     bore: forHeads(readBores(u, cells.inside), heads),
@@ -41,7 +46,7 @@ export function readLine(u: Units, heads: number, inletPressure: number, cells: 
 }
 
 export function readLineWithoutTubing(
-  u: Units,
+  u: Measures,
   heads: number,
   inletPressure: number,
   cells: Omit<LineCells, "inside">,
@@ -63,7 +68,7 @@ export function readLineWithoutTubing(
  * regulator end it earlier. `slope` is the ground's, in percent along the line.
  */
 export function readLongestLine(
-  u: Units,
+  u: Measures,
   inletPressure: number,
   cells: HeadCells & { readonly inside: Cell; readonly slope?: Cell },
 ): Line {
@@ -100,7 +105,7 @@ export interface LineOfRuns {
  * longest run; a line may be longer than that, and shorter runs use its first heads.
  */
 export function readLineOfRuns(
-  u: Units,
+  u: Measures,
   inletPressure: number,
   longest: number,
   cells: HeadCells & { readonly inside: Cell },
@@ -134,7 +139,7 @@ export function readLineOfRuns(
 
 /** Length of each segment of a line whose heads alone matter: to count, to stake. */
 export function readSegmentLengths(
-  u: Units,
+  u: Measures,
   heads: number,
   cells: Pick<HeadCells, "spacing" | "first">,
 ): number[] {
@@ -142,12 +147,12 @@ export function readSegmentLengths(
 }
 
 /** Bore of each run of a line that is given by points along it. */
-export function readRunBores(u: Units, runs: number, inside: Cell): number[] {
+export function readRunBores(u: Measures, runs: number, inside: Cell): number[] {
   return forHeads(readBores(u, inside), runs, "run");
 }
 
 /** What is the same for every head. */
-function readAlike(u: Units, cells: HeadCells): Pick<Line, "riser" | "discharge" | "friction"> {
+function readAlike(u: Measures, cells: HeadCells): Pick<Line, "riser" | "discharge" | "friction"> {
   return {
     riser: u.length.readOr("riser", cells.riser, atLeast(0), 0),
     discharge: readDischarge(u, cells.discharge),
@@ -179,7 +184,7 @@ function firstOf(along: Along, heads: number): number[] {
 }
 
 /** One spacing for all, or a value per segment from the inlet on. */
-function readSpacing(u: Units, spacing: Cell): Along {
+function readSpacing(u: Measures, spacing: Cell): Along {
   const values = u.length.readValues("spacing", spacing, above(0));
   return { name: "spacing", counted: "values", values, count: countOf(values) };
 }
@@ -190,7 +195,7 @@ function countOf(values: readonly number[]): number | undefined {
 
 /** `first` replaces the distance from inlet to head 1 where one spacing is given for all. */
 function withFirst(
-  u: Units,
+  u: Measures,
   lengths: number[],
   cells: Pick<HeadCells, "spacing" | "first">,
 ): number[] {
@@ -209,7 +214,7 @@ function withFirst(
 }
 
 /** One bore, a column with one per segment, or two columns *(inside diameter, number of segments)*. */
-function readBores(u: Units, inside: Cell): Along {
+function readBores(u: Measures, inside: Cell): Along {
   const width = rows(inside)[0]?.length ?? 0;
   if (width > 2) {
     throw new InvalidInput(
@@ -244,7 +249,7 @@ function distances(segmentLength: readonly number[]): number[] {
 }
 
 /** Blank: level. One number: the last head, spread evenly with distance. A range: each head's own. */
-function readElevations(u: Units, segmentLength: readonly number[], rise: Cell): number[] {
+function readElevations(u: Measures, segmentLength: readonly number[], rise: Cell): number[] {
   const heads = segmentLength.length;
   const grid = rows(rise);
   if (grid.length <= 1 && (grid[0]?.length ?? 0) <= 1) {
@@ -281,7 +286,7 @@ const NO_REGULATORS: Regulators = {
  * Blank: none. One value or one row of two: for every head. A column or two: one row per head, and
  * rows without a set pressure beyond `most` heads are left out.
  */
-function readRegulators(u: Units, regulator: Cell, most: number): Regulators {
+function readRegulators(u: Measures, regulator: Cell, most: number): Regulators {
   const grid = rows(regulator);
   if (grid.length === 0) return NO_REGULATORS;
   const width = grid[0].length;
@@ -314,7 +319,12 @@ function isNone(cell: Cell): boolean {
 }
 
 /** Reads what a layout must keep to; a blank lowest pressure or speed is no such limit. */
-export function readLineLimits(u: Units, limit: Cell, lowest: Cell, maxvelocity: Cell): LineLimits {
+export function readLineLimits(
+  u: Measures,
+  limit: Cell,
+  lowest: Cell,
+  maxvelocity: Cell,
+): LineLimits {
   return {
     variation: readNumber("limit", limit, above(0)),
     lowest: u.pressure.readOptional("lowest", lowest, above(0)) ?? 0,

@@ -8,7 +8,7 @@ import { MOST_POINTS, readPoint } from "./field";
 import { between, MOST_POSITIONS, wholeNumber } from "./limits";
 import { checked, readNumber } from "./numbers";
 import { isAllBlank, readTable } from "./table";
-import { anyLength, type Units } from "./units";
+import { anyLength, type Measures } from "./units";
 
 const LATITUDE = between(-90, 90);
 const LONGITUDE = between(-180, 180);
@@ -60,7 +60,7 @@ export interface NamedPoint extends Point {
 const LONGEST_NAME = 200;
 
 /** Places with a name each: name, x and y. */
-export function readNamedPoints(u: Units, cell: Cell): NamedPoint[] {
+export function readNamedPoints(u: Measures, cell: Cell): NamedPoint[] {
   return readTable("points", cell, {
     columns: `three columns, name, x (${u.length.unit}) and y (${u.length.unit})`,
     widths: [3],

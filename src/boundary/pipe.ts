@@ -12,7 +12,7 @@ import { readChoice, spelling } from "./choices";
 import { above, anyNumber, atLeast } from "./limits";
 import { readNumber, readOptionalNumber } from "./numbers";
 import { readPairs } from "./sprinkler";
-import { type BySystem, seconds, type Units } from "./units";
+import { type BySystem, secondMeasure, type Measures } from "./units";
 
 const DARCY: FrictionLaw = { law: "Darcy" };
 
@@ -45,7 +45,7 @@ export interface Section {
  * column each with a value per section. A section of no length is allowed (a size that is listed
  * and not used), and the sizes give the count, since hosts hand blank lengths over as 0.
  */
-export function readSections(u: Units, inside: Cell, length: Cell): Section[] {
+export function readSections(u: Measures, inside: Cell, length: Cell): Section[] {
   const bores = u.diameter.readValues("inside", inside, above(0));
   const lengths = u.length.readValues("length", length, atLeast(0));
   while (lengths.length > bores.length && lengths[lengths.length - 1] === 0) lengths.pop();
@@ -58,7 +58,7 @@ export function readSections(u: Units, inside: Cell, length: Cell): Section[] {
 }
 
 /** Reads tubing of one size or of several: outside, inside and length, a value of each per section. */
-export function readTubing(u: Units, outside: Cell, inside: Cell, length: Cell): Tubing[] {
+export function readTubing(u: Measures, outside: Cell, inside: Cell, length: Cell): Tubing[] {
   const outsides = u.diameter.readValues("outside", outside, above(0));
   const sections = readSections(u, inside, length);
   if (outsides.length !== sections.length) {
@@ -77,7 +77,7 @@ export function readTubing(u: Units, outside: Cell, inside: Cell, length: Cell):
 }
 
 /** Reads sizes of tubing *(inside diameter, price per length)*, any order; gives them large to small. */
-export function readPricedTubing(u: Units, cell: Cell): PricedTubing[] {
+export function readPricedTubing(u: Measures, cell: Cell): PricedTubing[] {
   const columns = `two columns, inside diameter (${u.diameter.unit}) and price per ${u.length.unit}`;
   const sizes = readPairs("tubing", cell, columns).map(([bore, price], i) => ({
     bore: u.diameter.readAt(`tubing row ${i + 1} inside diameter`, bore, above(0)),
@@ -93,7 +93,7 @@ export function readPricedTubing(u: Units, cell: Cell): PricedTubing[] {
 }
 
 /** The ground along a line, by points, SI. */
-export interface Profile {
+export interface GroundAlong {
   readonly distance: number[];
   readonly elevation: number[];
   /** How many straight runs lie between the points. */
@@ -104,7 +104,7 @@ export interface Profile {
  * Reads the ground along a line. Distances rise, so a blank (or a 0, as hosts hand blanks over)
  * after the first point ends them, and they give the count; a height may be 0 anywhere.
  */
-export function readProfile(u: Units, distance: Cell, elevation: Cell): Profile {
+export function readGroundAlong(u: Measures, distance: Cell, elevation: Cell): GroundAlong {
   const blank = (value: Cell) => isBlank(value) || value === 0;
   const distanceCells = inOneLine("distance", distance);
   let count = distanceCells.length;
@@ -156,7 +156,7 @@ export interface Strength {
 }
 
 /** A number is the design stress in psi or kPa; a text is a material. */
-export function readStrength(u: Units, cell: Cell): Strength {
+export function readStrength(u: Measures, cell: Cell): Strength {
   const value = single("strength", cell);
   const names = Object.keys(PIPE_MATERIALS) as (keyof typeof PIPE_MATERIALS)[];
   if (typeof value === "string" && !isBlank(value)) {
@@ -185,7 +185,7 @@ export function readStrength(u: Units, cell: Cell): Strength {
  * table a factor has no answer, and at any cold, a blank handed over as 0 included, nothing is taken
  * off.
  */
-export function readWallTemperature(u: Units, cell: Cell): number | undefined {
+export function readWallTemperature(u: Measures, cell: Cell): number | undefined {
   const limit = u.temperature.betweenSI(ZERO_CELSIUS - 50, ZERO_CELSIUS + 200);
   return u.temperature.readOptional("temperature", cell, limit);
 }
@@ -201,7 +201,7 @@ export interface SurgeCells {
 }
 
 /** Reads a stopped flow; what outside is more than inside is twice the wall. */
-export function readSurge(u: Units, cells: SurgeCells): Stop {
+export function readSurge(u: Measures, cells: SurgeCells): Stop {
   const flow = u.flow.read("flow", cells.flow, atLeast(0));
   const outside = u.diameter.read("outside", cells.outside, above(0));
   const bore = u.diameter.read("inside", cells.inside, above(0));
@@ -211,7 +211,7 @@ export function readSurge(u: Units, cells: SurgeCells): Stop {
     );
   }
   const length = readOptionalNumber("length", cells.length ?? null, above(0), u.length.unit);
-  const closure = seconds.readOr("closure", cells.closure ?? null, atLeast(0), 0);
+  const closure = secondMeasure.readOr("closure", cells.closure ?? null, atLeast(0), 0);
   if (closure > 0 && length === undefined) {
     throw new InvalidInput(
       `length is missing: with a closure time it must be above 0 ${u.length.unit}`,

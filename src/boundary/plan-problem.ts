@@ -11,7 +11,7 @@ import { above } from "./limits";
 import { checked } from "./numbers";
 import { readTerms } from "./plan-terms";
 import { readTable } from "./table";
-import { type Measure, readUnits, type Units } from "./units";
+import { type Measure, readUnits, type Measures } from "./units";
 
 /** The cells of a plan, in the words of PLAN.SEARCH and PLAN.LIMITS. */
 export interface PlanCells {
@@ -31,7 +31,7 @@ export interface PlanCells {
 /** The line of a rectangle lies along its length, east, and positions go north. */
 const ALONG_RECTANGLE = 90;
 
-export function readPlanProblem(cells: PlanCells): { u: Units; problem: PlanProblem } {
+export function readPlanProblem(cells: PlanCells): { u: Measures; problem: PlanProblem } {
   const u = readUnits(cells.units);
   const field = readPlanField(u, cells.field);
   const { terms, bearing, setback, slope } = readTerms(u, cells.terms);
@@ -88,7 +88,7 @@ export interface PlanField {
 }
 
 /** One row is length along the line and width across it; more are corners. */
-export function readPlanField(u: Units, cell: Cell): PlanField {
+export function readPlanField(u: Measures, cell: Cell): PlanField {
   const grid = rows(cell).filter((row) => !row.every(isBlank));
   if (grid.length === 1 && grid[0].length === 2) {
     const [length, width] = grid[0].map((value, i) =>
@@ -123,7 +123,7 @@ function named<T>(name: string, read: () => T): T {
 }
 
 /** Rows *(name, pressure, flow, wetted diameter)*, the rows of one sprinkler's chart by one name. */
-export function readSprinklers(u: Units, cell: Cell): PlanSprinkler[] {
+export function readSprinklers(u: Measures, cell: Cell): PlanSprinkler[] {
   const table = readTable("sprinklers", cell, {
     columns: `four columns, name, pressure (${u.pressure.unit}), flow (${u.flow.unit}) and wetted diameter (${u.length.unit})`,
     widths: [4],
@@ -154,7 +154,7 @@ interface ChartRow {
   readonly diameter: number;
 }
 
-function sprinklerOf(u: Units, name: string, chart: ChartRow[]): PlanSprinkler {
+function sprinklerOf(u: Measures, name: string, chart: ChartRow[]): PlanSprinkler {
   chart.sort((a, b) => a.pressure - b.pressure);
   for (let i = 1; i < chart.length; i++) {
     const [before, row] = [chart[i - 1], chart[i]];
@@ -186,7 +186,7 @@ function sprinklerOf(u: Units, name: string, chart: ChartRow[]): PlanSprinkler {
 }
 
 /** Rows *(size, inside diameter, price per length, rating)*, any order; gives them large to small. */
-export function readPlanPipes(u: Units, name: string, cell: Cell): PlanPipe[] {
+export function readPlanPipes(u: Measures, name: string, cell: Cell): PlanPipe[] {
   const table = readTable(name, cell, {
     columns: `four columns, size, inside diameter (${u.diameter.unit}), price per ${u.length.unit} and rating (${u.pressure.unit})`,
     widths: [4],

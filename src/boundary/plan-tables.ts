@@ -4,7 +4,7 @@ import { heldBackBy, limitsOf, loosen, type Loosened, waysOut } from "../solver/
 import type { LimitName, PlanProblem } from "../solver/plan-problem";
 import { PlanSearch, TooMuchWork } from "../solver/plan-search";
 import { headerOf, type Spill, spillTable } from "./table";
-import { hours, Measure, rounded, type Units } from "./units";
+import { hourMeasure, Measure, rounded, type Measures } from "./units";
 
 /** Costs this near to the best, as a share, are the same: prices are not known better. */
 const SAME = 0.03;
@@ -16,7 +16,7 @@ const MONEY_DIGITS = 3;
 const LENGTH_DIGITS = 12;
 
 /** The best plans, a row each. */
-export function plansTable(u: Units, problem: PlanProblem, count: number): Spill {
+export function plansTable(u: Measures, problem: PlanProblem, count: number): Spill {
   const search = new PlanSearch(problem);
   const plans = search.cheapest({ count });
   search.renew();
@@ -62,7 +62,7 @@ export function plansTable(u: Units, problem: PlanProblem, count: number): Spill
 }
 
 function planRow(
-  u: Units,
+  u: Measures,
   problem: PlanProblem,
   plan: Design,
   best: Design,
@@ -86,7 +86,7 @@ function planRow(
     problem.feeders[choice.feeder].name,
     length(plan.feederLength),
     laid.sets,
-    hours.give(plan.setTime),
+    hourMeasure.give(plan.setTime),
     plan.perDay,
     u.pressure.give(problem.pressures[choice.pressure]),
     u.pressure.give(plan.highest),
@@ -122,13 +122,13 @@ function money(amount: number): number {
 }
 
 /** How a limit is said: what it is of, and its unit. */
-function limitMeasure(u: Units, limit: LimitName): Measure {
+function limitMeasure(u: Measures, limit: LimitName): Measure {
   const measures: Partial<Record<LimitName, Measure>> = {
     speed: u.speed,
     intake: u.rate,
     chart: u.pressure,
-    "set hours": hours,
-    "day hours": hours,
+    "set hours": hourMeasure,
+    "day hours": hourMeasure,
     "pump flow": u.flow,
     "pump head": u.length,
   };
@@ -145,13 +145,13 @@ const OF: Partial<Record<LimitName, string>> = {
   coverage: "share covered",
 };
 
-function limitLabel(u: Units, limit: LimitName): string {
+function limitLabel(u: Measures, limit: LimitName): string {
   const { unit } = limitMeasure(u, limit);
   return headerOf({ header: OF[limit] ?? limit, unit: unit === "" ? undefined : unit });
 }
 
 /** Says which limit stands in the way, what a plan without it needs, and what would do as well. */
-function noPlan(u: Units, search: PlanSearch, problem: PlanProblem): NoAnswer {
+function noPlan(u: Measures, search: PlanSearch, problem: PlanProblem): NoAnswer {
   let ways: Loosened[];
   try {
     ways = waysOut(search, problem);
@@ -174,7 +174,7 @@ function noPlan(u: Units, search: PlanSearch, problem: PlanProblem): NoAnswer {
   );
 }
 
-function needs(u: Units, { terms }: PlanProblem, { limit, design }: Loosened): string {
+function needs(u: Measures, { terms }: PlanProblem, { limit, design }: Loosened): string {
   const measure = limitMeasure(u, limit);
   const say = (value: number) =>
     measure.unit === "" ? rounded(value) : `${rounded(measure.give(value))} ${measure.unit}`;
@@ -183,7 +183,7 @@ function needs(u: Units, { terms }: PlanProblem, { limit, design }: Loosened): s
 }
 
 /** What each limit costs, a row each. */
-export function limitsTable(u: Units, problem: PlanProblem): Spill {
+export function limitsTable(u: Measures, problem: PlanProblem): Spill {
   const search = new PlanSearch(problem);
   const [best] = search.cheapest({ count: 1 });
   search.renew();

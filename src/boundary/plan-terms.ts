@@ -20,13 +20,13 @@ import { checked } from "./numbers";
 import { readFriction } from "./pipe";
 import { asSpacingWind } from "./sprinkler";
 import { readTable } from "./table";
-import { type BySystem, degrees, hours, type Measure, percent, type Units } from "./units";
+import { type BySystem, degrees, hourMeasure, type Measure, percent, type Measures } from "./units";
 
 /** What may be said of one term. */
 interface Term {
   readonly limit: Limit;
   /** Its unit; a plain number without one. */
-  readonly measure?: (u: Units) => Measure;
+  readonly measure?: (u: Measures) => Measure;
   /** Its value where it is blank, in the units of the call; without it the term must be given. */
   readonly blank?: number | BySystem | "none";
 }
@@ -50,9 +50,9 @@ const TERMS = {
   efficiency: { limit: share },
   uniformity: { limit: share, blank: 1 },
   days: { limit: above(0) },
-  "day hours": { limit: above(0, 24), measure: () => hours, blank: 24 },
-  "move hours": { limit: atLeast(0), measure: () => hours },
-  "set hours": { limit: above(0), measure: () => hours, blank: "none" },
+  "day hours": { limit: above(0, 24), measure: () => hourMeasure, blank: 24 },
+  "move hours": { limit: atLeast(0), measure: () => hourMeasure },
+  "set hours": { limit: above(0), measure: () => hourMeasure, blank: "none" },
   "season depth": { limit: above(0), measure: (u) => u.depth },
   lift: { limit: anyNumber, measure: (u) => u.length },
   "main loss": { limit: atLeast(0), measure: (u) => u.pressure },
@@ -92,7 +92,7 @@ export interface ReadTerms {
  * over, and so are blank rows and a row of headers. A term that is unknown or stands twice is
  * refused, and so is one that must be given and is not; all of these are named.
  */
-export function readTerms(u: Units, cell: Cell): ReadTerms {
+export function readTerms(u: Measures, cell: Cell): ReadTerms {
   const cells = cellsByName(cell);
   const lacking = NAMES.filter(
     (name) =>
@@ -185,7 +185,7 @@ function isUngiven(cell: Cell, limit: Limit): boolean {
 }
 
 /** SI; undefined where the term is blank and has no default. */
-function readTerm(u: Units, name: TermName, cell: Cell): number | undefined {
+function readTerm(u: Measures, name: TermName, cell: Cell): number | undefined {
   const { limit, measure, blank } = TERMS_OF[name];
   const unit = measure?.(u);
   const given = isUngiven(cell, limit)
@@ -194,7 +194,7 @@ function readTerm(u: Units, name: TermName, cell: Cell): number | undefined {
   return given === undefined ? undefined : (unit?.toSI(given) ?? given);
 }
 
-function whenBlank(u: Units, blank: Term["blank"]): number | undefined {
+function whenBlank(u: Measures, blank: Term["blank"]): number | undefined {
   if (typeof blank === "object") return blank[u.system];
   return blank === "none" ? undefined : blank;
 }

@@ -12,7 +12,7 @@ import { Memory } from "./memory";
 import { readNumber } from "./numbers";
 import { readPairs } from "./sprinkler";
 import { type Spill, spillPairs } from "./table";
-import { Measure, readUnits, type Units } from "./units";
+import { Measure, readUnits, type Measures } from "./units";
 
 /** How the two columns of a curve are read, and how a flow is said. */
 interface Columns {
@@ -27,7 +27,7 @@ interface Columns {
  * Reads a curve *(flow, head)* of two points or more. Rows may come in any order, and a flow may
  * stand once only. Both 0 is a blank row at the end, as hosts hand blanks over.
  */
-export function readCurve(u: Units, name: string, cell: Cell, headLimit: Limit): MonotoneCurve {
+export function readCurve(u: Measures, name: string, cell: Cell, headLimit: Limit): MonotoneCurve {
   return readPoints(name, cell, {
     words: `two columns, flow (${u.flow.unit}) and head (${u.length.unit})`,
     heightName: "head",
@@ -81,7 +81,7 @@ export interface Duty {
 }
 
 /** The one flow at which a pump runs steadily against a demand, or a message that says why none. */
-export function steadyDuty(u: Units, pump: MonotoneCurve, demand: MonotoneCurve): Duty {
+export function steadyDuty(u: Measures, pump: MonotoneCurve, demand: MonotoneCurve): Duty {
   const found = curveMeetings(pump, demand);
   if (found.to < found.from) {
     throw new NoAnswer(
@@ -109,7 +109,7 @@ function isSteady({ before, after }: Meeting): boolean {
   return before >= 0 && after <= 0;
 }
 
-function noCrossing(u: Units, { from, to, above }: Meetings): NoAnswer {
+function noCrossing(u: Measures, { from, to, above }: Meetings): NoAnswer {
   const range = `from ${u.flow.say(from)} to ${u.flow.say(to)}`;
   return new NoAnswer(
     above > 0
@@ -143,7 +143,7 @@ export interface LinesOnPumpCells extends LineCells {
 }
 
 export interface AskedLines {
-  readonly u: Units;
+  readonly u: Measures;
   readonly running: LinesRunning;
 }
 
@@ -171,7 +171,7 @@ export function askLinesOnPump(cells: LinesOnPumpCells): AskedLines {
 }
 
 /** Pipe in series, a row a size; a size that is listed and not used has no length. */
-function readSeries(u: Units, name: string, cell: Cell): PipeSection[] {
+function readSeries(u: Measures, name: string, cell: Cell): PipeSection[] {
   const columns = `two columns, inside diameter (${u.diameter.unit}) and length (${u.length.unit})`;
   return readPairs(name, cell, columns).map(([bore, length], i) => ({
     bore: u.diameter.readAt(`${name} row ${i + 1} inside diameter`, bore, above(0)),
@@ -214,7 +214,7 @@ export function readEnergySource(cell: Cell): EnergySource {
 }
 
 /** What a source of energy is bought in: kWh of electricity, gallons or liters, gas by volume. */
-export function energyMeasure(u: Units, source: EnergySource): Measure {
+export function energyMeasure(u: Measures, source: EnergySource): Measure {
   if (source === "electric") return kilowattHours;
   if (source !== "natural gas") return u.pipeVolume;
   return u.system === "US" ? thousandCubicFeet : cubicMeters;

@@ -5,7 +5,7 @@ import { above, wholeNumber } from "./limits";
 import { readHeads, readLine } from "./line";
 import { readNumber } from "./numbers";
 import { Memory } from "./memory";
-import { readUnits, type Units } from "./units";
+import { readUnits, type Measures } from "./units";
 
 /** The cells of a line with a known inlet pressure, in the order of the sheet functions. */
 export type SolvedLineCells = readonly [
@@ -23,7 +23,7 @@ export type SolvedLineCells = readonly [
 ];
 
 export interface Asked {
-  readonly u: Units;
+  readonly u: Measures;
   readonly solved: SolvedLine;
 }
 

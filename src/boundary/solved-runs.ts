@@ -9,7 +9,7 @@ import { type HeadsOfRun, readFieldHeads, runName } from "./field";
 import { above } from "./limits";
 import { type HeadCells, readLineOfRuns } from "./line";
 import { type Spill, spillTable } from "./table";
-import { readUnits, type Units } from "./units";
+import { readUnits, type Measures } from "./units";
 
 /** The cells of a line that moves over a field, in the words of LATERAL.RUNS. */
 export interface RunsCells extends HeadCells {
@@ -70,7 +70,7 @@ export function solvedRuns(cells: RunsCells): Spill {
 /** What a spacing and a table of heads may differ by: the table may have been rounded. */
 const SAME_SPACING = 0.01;
 
-function onItsGround(u: Units, line: Line, run: HeadsOfRun, firstFromTable: boolean): Line {
+function onItsGround(u: Measures, line: Line, run: HeadsOfRun, firstFromTable: boolean): Line {
   const { along } = run;
   const laid = firstHeads(line, along.length);
   let behind = 0;

@@ -5,7 +5,7 @@ import { BETWEEN_POSITIONS } from "../tables/sprinkler-spacing";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { above, atLeast } from "./limits";
 import { checked, missing, readNumber, readOptionalNumber } from "./numbers";
-import type { BySystem, Units } from "./units";
+import type { BySystem, Measures } from "./units";
 
 /** Pressure a regulator takes when the sheet does not say: common practice, from memory. */
 export const REGULATOR_LOSS: BySystem = { US: 5, SI: 34.5 };
@@ -17,7 +17,7 @@ export interface Chart {
 }
 
 /** One number is K in q = K·√p in the units of the call; two columns are the sprinkler's chart. */
-export function readDischarge(u: Units, cell: Cell, name = "discharge"): DischargeLaw {
+export function readDischarge(u: Measures, cell: Cell, name = "discharge"): DischargeLaw {
   const grid = rows(cell);
   if (grid.length <= 1 && (grid[0]?.length ?? 0) <= 1) {
     const k = readNumber(
@@ -36,7 +36,7 @@ export function readDischarge(u: Units, cell: Cell, name = "discharge"): Dischar
  * Reads a chart *(pressure, flow)*. Rows may come in any order; blank rows at the end are dropped;
  * a pressure may stand once only, and the flow may not fall as the pressure rises.
  */
-export function readChart(u: Units, cell: Cell, name = "discharge"): Chart {
+export function readChart(u: Measures, cell: Cell, name = "discharge"): Chart {
   const columns = `two columns, pressure (${u.pressure.unit}) and flow (${u.flow.unit})`;
   const grid = readPairs(name, cell, columns);
   const points = grid.map(([pressure, flow], i) => ({
@@ -72,12 +72,12 @@ export function readPairs(name: string, cell: Cell, columns: string): [Cell, Cel
 }
 
 /** The unit of a K with any exponent, for a header. */
-export function coefficientUnit(u: Units): string {
+export function coefficientUnit(u: Measures): string {
   return `${u.flow.unit} per ${u.pressure.unit}^x`;
 }
 
 /** K in the units of the call: the law's flow at one unit of pressure. */
-export function giveCoefficient(u: Units, law: PowerLaw): number {
+export function giveCoefficient(u: Measures, law: PowerLaw): number {
   return u.flow.give(law.coefficient * u.pressure.toSI(1) ** law.exponent);
 }
 
@@ -108,7 +108,7 @@ export interface RegulatorPressures {
 }
 
 export function readRegulatorPressures(
-  u: Units,
+  u: Measures,
   cells: {
     readonly lowest: Cell;
     readonly highest: Cell;
@@ -134,12 +134,12 @@ export function readRegulatorPressures(
  * Wind, m/s, for the classes of sprinkler spacing: one that shows as the limit of a class is that
  * limit, so that 5.004 mph does not count as more than the "5 mph" it reads as.
  */
-export function asSpacingWind(u: Units, wind: number): number {
+export function asSpacingWind(u: Measures, wind: number): number {
   const limit = BETWEEN_POSITIONS.find((row) => u.wind.say(row.wind) === u.wind.say(wind));
   return limit?.wind ?? wind;
 }
 
-export function readSpacingWind(u: Units, cell: Cell): number {
+export function readSpacingWind(u: Measures, cell: Cell): number {
   return asSpacingWind(u, u.wind.read("wind", cell, atLeast(0)));
 }
 

@@ -72,7 +72,7 @@ export function rounded(value: number): string {
 }
 
 /** Every quantity of the catalogue's unit table. */
-export interface Units {
+export interface Measures {
   readonly system: System;
   readonly length: Measure;
   /** Pipe and nozzle diameter, pipe wall. */
@@ -105,7 +105,7 @@ export interface Units {
   readonly dailyDepth: Measure;
 }
 
-function build(system: System): Units {
+function build(system: System): Measures {
   const us = system === "US";
   const choose = (
     usUnit: string,
@@ -148,10 +148,10 @@ function build(system: System): Units {
   };
 }
 
-const SYSTEMS: Readonly<Record<System, Units>> = { US: build("US"), SI: build("SI") };
+const SYSTEMS: Readonly<Record<System, Measures>> = { US: build("US"), SI: build("SI") };
 
 /** "US" when blank; "metric" means SI; any case. */
-export function readUnits(units: Cell): Units {
+export function readUnits(units: Cell): Measures {
   // The usual spellings first: this runs once for every cell of a column.
   if (units === null || units === undefined || units === "US") return SYSTEMS.US;
   if (units === "SI") return SYSTEMS.SI;
@@ -160,13 +160,13 @@ export function readUnits(units: Cell): Units {
 
 /** Quantities that read the same in both systems. */
 export const percent = new Measure("%", 0.01, "SI");
-export const hours = new Measure("h", factor.HOUR, "SI");
-export const days = new Measure("days", factor.DAY, "SI");
-export const minutes = new Measure("min", factor.MINUTE, "SI");
-export const seconds = new Measure("s", 1, "SI");
+export const hourMeasure = new Measure("h", factor.HOUR, "SI");
+export const dayMeasure = new Measure("days", factor.DAY, "SI");
+export const minuteMeasure = new Measure("min", factor.MINUTE, "SI");
+export const secondMeasure = new Measure("s", 1, "SI");
 export const degrees = new Measure("degrees", Math.PI / 180, "SI");
 /** MJ/m² a day, as W/m² inside. */
-export const radiation = new Measure("MJ/m²/day", factor.MEGAJOULE / factor.DAY, "SI");
+export const radiationMeasure = new Measure("MJ/m²/day", factor.MEGAJOULE / factor.DAY, "SI");
 /** What a catch can's cylinder reads, in both systems. */
 export const milliliters = new Measure("mL", factor.LITER / 1000, "SI");
 

@@ -18,7 +18,7 @@ export interface Feeder {
 }
 
 /** Pressure needed at the hydrant, Pa: the energy equation along the feeder. */
-export function feederPressure(feeder: Feeder): number {
+export function pressureAtRiser(feeder: Feeder): number {
   const { inletPressure, flow, bore, length, rise, friction, fittings } = feeder;
   const pressure =
     inletPressure +

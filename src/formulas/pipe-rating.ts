@@ -1,4 +1,8 @@
-import { NOMINAL_PRESSURES, PIPE_MATERIALS } from "../tables/pipe-materials";
+import {
+  GREATEST_NOMINAL_PRESSURE,
+  NOMINAL_PRESSURES,
+  PIPE_MATERIALS,
+} from "../tables/pipe-materials";
 import type { PipeSeries } from "../tables/pipe-sizes";
 import {
   INCH_FACTORS,
@@ -48,11 +52,12 @@ const BAR = 100 * KILOPASCAL;
 
 /**
  * The pressure class that the metric standard gives an SDR, Pa, for the weakest of its materials
- * that is at least as strong as the design stress; none for an SDR that it does not list.
+ * that is at least as strong as the design stress; for an SDR that it does not list, the greatest
+ * class there is.
  */
 function nominalPressure(designStress: number, rating: number): number {
   const classes = NOMINAL_PRESSURES.get(rating);
-  if (classes === undefined) return Infinity;
+  if (classes === undefined) return GREATEST_NOMINAL_PRESSURE * BAR;
   return (designStress <= PIPE_MATERIALS.PE80.designStress ? classes.PE80 : classes.PE100) * BAR;
 }
 

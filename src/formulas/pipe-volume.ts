@@ -6,6 +6,6 @@ import { boreArea } from "./mean-speed";
  * In gallons, inches and feet this is the handbook's 4.08 D² per 100 ft.
  * Example: 100 ft of a 2 in bore holds 16.32 gal.
  */
-export function pipeVolume(bore: number, length: number): number {
+export function volumeOfPipe(bore: number, length: number): number {
   return boreArea(bore) * length;
 }

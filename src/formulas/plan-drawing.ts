@@ -41,7 +41,7 @@ export interface Series {
  * is two opposite corners of that square: two axes that show it have one scale. A series without
  * points lies on the frame's first corner. Any one length unit.
  */
-export function planDrawing(parts: PlanParts, rows: number): Series[] {
+export function drawnPlan(parts: PlanParts, rows: number): Series[] {
   const step = alongStep(parts.runs);
   const lines = parts.runs.map((run) => ({ ...run, near: nearEnd(run, step) }));
   const whole = lines.filter(({ run }) => run === 1);

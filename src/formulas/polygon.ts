@@ -96,10 +96,10 @@ function faultOf(
   // Neighbours share a corner; they may not lie back over each other.
   if (j === i + 1) return foldsBack(a, q, b, near) ? "lies on" : undefined;
   if (i === 0 && j === count - 1) return foldsBack(p, b, a, near) ? "lies on" : undefined;
+  // A later edge that begins on this one was met before: as the neighbor's end.
   if (
     distanceToEdge(a, p, q) <= near ||
     distanceToEdge(b, p, q) <= near ||
-    distanceToEdge(p, a, b) <= near ||
     distanceToEdge(q, a, b) <= near
   ) {
     return "touches";

@@ -33,7 +33,7 @@ export interface Evaporation {
  *
  * with Rn and G in MJ/m² a day, T in °C, pressures in kPa. Source: FAO Irrigation and Drainage Paper
  * 56 (1998), equation 6. Example: Rn 14.33, G 0.14, 30.2 °C, 2 m/s, es 4.42, ea 2.85, Δ 0.246,
- * γ 0.0674 give 5.72 mm/day (Example 17).
+ * γ 0.0674 give 5.71 mm/day (5.72 by the rounded steps of Example 17).
  */
 export function penmanMonteith(day: Evaporation): number {
   const { wind, slope, psychrometric } = day;

@@ -9,7 +9,7 @@ const SUNSHINE_SHARE = 0.5; // b_s
 
 /**
  * From sunshine: Rs = (0.25 + 0.50 n/N) Ra, equation 35 (Ångström), n and N in one unit. Example:
- * 7.1 of 10.9 hours under 25.1 MJ/m² a day give 14.5 (Example 10).
+ * 7.1 of 10.9 hours under 25.1 MJ/m² a day give 14.45 (14.5 in Example 10).
  */
 export function solarRadiation(
   sunshine: number,

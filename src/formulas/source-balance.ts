@@ -23,7 +23,7 @@ export interface MonthEnd {
  * A water balance. Example: 100 with a need of 80, 30 and 40, and 10 coming in each month: 30 held,
  * 10 held, then 20 short.
  */
-export function sourceBalance(full: number, months: readonly MonthOfWater[]): MonthEnd[] {
+export function balanceByMonth(full: number, months: readonly MonthOfWater[]): MonthEnd[] {
   let held = full;
   return months.map(({ need, inflow, loss }) => {
     const there = Math.max(0, held + inflow - loss);

@@ -9,7 +9,7 @@ import { FOOT, PSI } from "../ground/unit-factors";
  *
  * K is the bulk modulus of water, E the wall's short-term modulus, D the bore and t the wall.
  * Source: Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6, which
- * writes D/t as DR − 2. Example: DR 17 with E = 150 000 psi has a = 837 ft/s, 11.25 psi for each
+ * writes D/t as DR − 2. Example: DR 17 with E = 150 000 psi has a = 837 ft/s, 11.26 psi for each
  * foot a second stopped.
  */
 const WAVE_IN_RIGID_PIPE = 4660 * FOOT;

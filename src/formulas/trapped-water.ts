@@ -1,4 +1,4 @@
-import { pipeVolume } from "./pipe-volume";
+import { volumeOfPipe } from "./pipe-volume";
 
 /** Which ends of a line are open while it drains. */
 export type OpenEnds = "both" | "start" | "end";
@@ -9,8 +9,8 @@ export type OpenEnds = "both" | "start" | "end";
  * To leave by an end, water at a point must pass the highest ground between the point and that end;
  * it leaves by the end whose highest ground is lower. So a point stays full when it lies below that
  * level, the lowest over the open ends of the highest ground on the way. Communicating vessels, air
- * let in wherever it is needed, and a bore that is thin beside the dips. Between two points of the
- * profile the ground is straight, so the full part of each run is exact.
+ * let in wherever it is needed, and a bore that is thin beside the dips. Between two points
+ * the ground is straight, so the full part of each run is exact.
  *
  * Example: ground at 0, −1, 0 m over two runs of 10 m is a dip that stays full, 20 m of pipe.
  *
@@ -37,7 +37,7 @@ export function trappedWater(
     const endLevel = ends === "start" ? Infinity : toEnd[run + 1];
     const level = Math.min(startLevel, endLevel);
     const length = distance[run + 1] - distance[run];
-    volume += pipeVolume(bore[run], length * shareBelow(level, left, right));
+    volume += volumeOfPipe(bore[run], length * shareBelow(level, left, right));
   }
   return volume;
 }

@@ -7,7 +7,7 @@ import { ZERO_CELSIUS } from "../ground/unit-factors";
  *          − 280.54253e-12 t⁵) / (1 + 16.879850e-3 t)
  *
  * Source: G. S. Kell, Journal of Chemical and Engineering Data 20 (1975), equation 16. Valid from
- * 0 to 150 °C. Example: 998.21 kg/m³ at 20 °C.
+ * 0 to 150 °C. Example: 998.20 kg/m³ at 20 °C.
  */
 const NUMERATOR = [
   999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12,
@@ -15,7 +15,7 @@ const NUMERATOR = [
 const DENOMINATOR = 16.87985e-3;
 
 /** Density, kg/m³, at a temperature (K). */
-export function waterDensity(temperature: number): number {
+export function densityOfWater(temperature: number): number {
   const celsius = temperature - ZERO_CELSIUS;
   const numerator = NUMERATOR.reduceRight((sum, coefficient) => sum * celsius + coefficient, 0);
   return numerator / (1 + DENOMINATOR * celsius);

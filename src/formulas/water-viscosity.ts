@@ -1,4 +1,4 @@
-import { waterDensity } from "./water-density";
+import { densityOfWater } from "./water-density";
 
 /**
  * Dynamic viscosity of liquid water at 0.1 MPa, µPa·s, with T* = T/300 K:
@@ -29,5 +29,5 @@ export function dynamicViscosity(temperature: number): number {
 
 /** Kinematic viscosity, m²/s, at a temperature (K): ν = µ/ρ. */
 export function kinematicViscosity(temperature: number): number {
-  return dynamicViscosity(temperature) / waterDensity(temperature);
+  return dynamicViscosity(temperature) / densityOfWater(temperature);
 }

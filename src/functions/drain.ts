@@ -1,11 +1,11 @@
 import { readOptionalChoice } from "../boundary/choices";
 import { above } from "../boundary/limits";
 import { readRunBores } from "../boundary/line";
-import { readFriction, readProfile, readSections } from "../boundary/pipe";
-import { minutes, readUnits } from "../boundary/units";
+import { readFriction, readGroundAlong, readSections } from "../boundary/pipe";
+import { minuteMeasure, readUnits } from "../boundary/units";
 import { sectionsVolume } from "../formulas/sections-volume";
 import { trappedWater } from "../formulas/trapped-water";
-import { drainTime as timeToDrain } from "../solver/drain-time";
+import { timeToDrain } from "../solver/drain-time";
 import type { Units } from "./units";
 
 /** @customenum {string} */
@@ -39,7 +39,7 @@ export function drainVolume(inside: any[][], length: any[][], units?: Units): an
 /**
  * Water that stays in the dips of a line once its ends are open.
  * @customfunction DRAIN_TRAPPED DRAIN.TRAPPED
- * @param distance Distance along the line of each point of the ground's profile (ft, m): a row or column of two values or more that rise; the first may be 0.
+ * @param distance Distance along the line of each point where the ground's height is known (ft, m): a row or column of two values or more that rise; the first may be 0.
  * @param elevation Height of the ground at each point (ft, m), above any level you like: as many values.
  * @param inside Inside diameter (in, mm), above 0: one value, one per run between two points, or two columns (inside diameter, number of runs).
  * @param [ends] Which ends are open: "both" (blank), "start" or "end".
@@ -59,12 +59,12 @@ export function drainTrapped(
   ends?: OpenEnds,
 ): any {
   const u = readUnits(units);
-  const profile = readProfile(u, distance, elevation);
+  const ground = readGroundAlong(u, distance, elevation);
   return u.pipeVolume.give(
     trappedWater(
-      profile.distance,
-      profile.elevation,
-      readRunBores(u, profile.runs, inside),
+      ground.distance,
+      ground.elevation,
+      readRunBores(u, ground.runs, inside),
       readOptionalChoice("ends", ends, ["both", "start", "end"]) ?? "both",
     ),
   );
@@ -95,7 +95,7 @@ export function drainTime(
   friction?: any,
 ): any {
   const u = readUnits(units);
-  return minutes.give(
+  return minuteMeasure.give(
     timeToDrain({
       bore: u.diameter.read("inside", inside, above(0)),
       length: u.length.read("length", length, above(0)),

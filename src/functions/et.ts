@@ -10,7 +10,7 @@ import {
   readWind,
 } from "../boundary/crop-water";
 import { above } from "../boundary/limits";
-import { radiation as radiationMeasure, readUnits } from "../boundary/units";
+import { radiationMeasure, readUnits } from "../boundary/units";
 import { dewPointFromHumidity } from "../formulas/actual-vapor-pressure";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";
 import { hargreaves } from "../formulas/hargreaves";
@@ -18,7 +18,7 @@ import { peakPeriodUse } from "../formulas/peak-use";
 import { referenceEvapotranspiration } from "../formulas/reference-evapotranspiration";
 import { solarRadiation } from "../formulas/solar-radiation";
 import { daylight } from "../formulas/sun-position";
-import { windAtTwoMeters } from "../formulas/wind-profile";
+import { windAtTwoMeters } from "../formulas/wind-at-two-meters";
 import type { Units } from "./units";
 
 /**

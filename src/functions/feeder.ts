@@ -5,8 +5,8 @@ import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { readFriction } from "../boundary/pipe";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";
-import { feederLength as lengthOfFeeder } from "../formulas/feeder-length";
-import { feederPressure as pressureAtRiser } from "../formulas/feeder-pressure";
+import { shortestFeeder } from "../formulas/feeder-length";
+import { pressureAtRiser } from "../formulas/feeder-pressure";
 import { leavesField, nearestHydrant } from "../formulas/feeder-reach";
 import { fewestHydrants } from "../formulas/hydrants";
 import type { Units } from "./units";
@@ -25,7 +25,7 @@ import type { Units } from "./units";
  * @example =IRRIG.FEEDER.LENGTH(7, 50, 20)
  */
 export function feederLength(positions: any, move: any, setback?: any): any {
-  return lengthOfFeeder(
+  return shortestFeeder(
     readNumber("positions", positions, wholeNumber(1, MOST_POSITIONS)),
     readNumber("move", move, above(0)),
     readOptionalNumber("setback", setback, atLeast(0)) ?? 0,

@@ -2,11 +2,11 @@ import { above } from "../boundary/limits";
 import { readHeads, readLine } from "../boundary/line";
 import { readOptionalNumber } from "../boundary/numbers";
 import { readSections } from "../boundary/pipe";
-import { minutes, readUnits } from "../boundary/units";
-import { flushTime as timeToFlush } from "../formulas/flush-time";
+import { minuteMeasure, readUnits } from "../boundary/units";
+import { timeToFlush } from "../formulas/flush-time";
 import { flowAtSpeed } from "../formulas/mean-speed";
 import { sectionsVolume } from "../formulas/sections-volume";
-import { flushPressure as pressureToFlush } from "../solver/flush-line";
+import { pressureToFlush } from "../solver/flush-line";
 import type { Units } from "./units";
 
 /**
@@ -55,7 +55,7 @@ export function flushTime(
   changes?: any,
 ): any {
   const u = readUnits(units);
-  return minutes.give(
+  return minuteMeasure.give(
     timeToFlush(
       u.flow.read("flow", flow, above(0)),
       sectionsVolume(readSections(u, inside, length)),

@@ -15,7 +15,7 @@ import { flowAtSpeed, meanSpeed } from "../formulas/mean-speed";
 import { pipeDimensions } from "../formulas/pipe-dimensions";
 import { reducedRating } from "../formulas/pipe-rating";
 import { smallestPipe } from "../formulas/pipe-size";
-import { pipeVolume as volumeOfPipe } from "../formulas/pipe-volume";
+import { volumeOfPipe } from "../formulas/pipe-volume";
 import { surgePressure } from "../formulas/surge";
 import { thermalExpansion } from "../formulas/thermal-expansion";
 import { PIPE_SERIES } from "../tables/pipe-sizes";
@@ -201,7 +201,7 @@ export function pipeVolume(inside: any, length: any, units?: Units): any {
  * @customfunction PIPE_INSIDE PIPE.INSIDE
  * @arguments pipe
  * @returns Inside diameter (in, mm).
- * @remarks Mean outside diameter less twice the mean wall. ISO: the wall table of ISO 4427-2, outside and wall in the middle of their tolerances (ISO 11922-1, wall grade V). IPS: outside − 2.12·outside/DR, a wall 6% above the least (ASTM D3035). SIDR: the average inside diameter of ASTM D2239, the same for every SIDR. IPS ratios and the SIDR table are from memory. Tubing as made may differ: measure it where it matters.
+ * @remarks Mean outside diameter less twice the mean wall. ISO: the wall table of ISO 4427-2, outside and wall in the middle of their tolerances (ISO 11922-1, wall grade V). IPS: outside − 2.12·outside/DR, a wall 6% above the least (ASTM D3035). SIDR: the average inside diameter of ASTM D2239, the same for every SIDR. IPS ratios and the SIDR table are from memory. A roll may be narrower and still keep the standard: 63 mm SDR 17 is 54.4 to 55.8 mm about its mean of 55.1, 1.3% either way, and from 50 to 160 mm the ISO tables allow 1.1 to 1.4% at SDR 17, 2.4 to 2.8% at SDR 7.4; 2 in IPS DR 11 may be 1.7% narrower, 2 in SIDR 1% (both from memory). 1% less bore is 5% more friction: measure where a plan passes by less.
  * @source ISO 4427-2 (2007), EN 12201-2, ISO 11922-1; Plastics Pipe Institute, Handbook of Polyethylene Pipe, 2nd edition, chapter 6, with ASTM D3035; ASTM D2239.
  * @errors #N/A for a size or a rating that the table does not list: the message names those it does. #VALUE! for an unknown series, a blank, text or a number that is not above 0.
  * @task what is the bore of this tubing?
@@ -267,7 +267,7 @@ export function pipeExpansion(length: any, change: any, units?: Units): any {
  * @param [temperature] Temperature of the pipe wall (°F, °C), which in sun can be well above the water's. Blank: no reduction; a blank cell may count as 0, which is no reduction either.
  * @param [series] "ISO PE", "IPS PE" or "SIDR" (blank: that of the material; for a number "IPS PE" with US units, "ISO PE" with SI).
  * @returns Pressure (psi, kPa).
- * @remarks 2·stress/(ratio − 1), or 2·stress/(SIDR + 1), times the temperature factor: inch series by the Plastics Pipe Institute's table, 1 up to 73 °F and 0.5 at 140 °F; metric by ISO 4427-1, 1 up to 20 °C, 0.87 at 30 and 0.74 at 40 °C; straight lines between, never above 1 (both tables from memory). For the metric series at most the nominal pressure (PN) that ISO 4427-2 gives that SDR: PE100 at SDR 26 is PN 6, not the 6.4 bar that its stress would carry. The marking on the pipe and the manufacturer's data go first; fittings and joints may carry less. Compare with the highest static pressure plus surge.
+ * @remarks 2·stress/(ratio − 1), or 2·stress/(SIDR + 1), times the temperature factor: inch series by the Plastics Pipe Institute's table, 1 up to 73 °F and 0.5 at 140 °F; metric by ISO 4427-1, 1 up to 20 °C, 0.87 at 30 and 0.74 at 40 °C; straight lines between, never above 1 (both tables from memory). For the metric series at most the nominal pressure (PN) that ISO 4427-2 gives that SDR: PE100 at SDR 26 is PN 6, not the 6.4 bar that its stress would carry, and no wall is above PN 25. The marking on the pipe and the manufacturer's data go first; fittings and joints may carry less. Compare with the highest static pressure plus surge.
  * @source ISO 4427-1 (2007) with annex A, ISO 4427-2 (2007) for the nominal pressures; ASTM D3035 and D2239; Plastics Pipe Institute TR-4 and Handbook of Polyethylene Pipe, 2nd edition, chapter 3, table A.2.
  * @errors #N/A above the temperature table (140 °F for the inch series, 40 °C for the metric). #VALUE! for an unknown material, a number that is a design basis or an MRS, or a ratio out of range.
  * @cautions pressure

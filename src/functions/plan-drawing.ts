@@ -4,7 +4,7 @@ import { readOptionalHydrants } from "../boundary/map";
 import { readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { anyLength } from "../boundary/units";
-import { planDrawing as drawnPlan } from "../formulas/plan-drawing";
+import { drawnPlan } from "../formulas/plan-drawing";
 
 /** Room for a hundred runs; a chart in a file has a fixed number of rows. */
 const DEFAULT_ROWS = 300;

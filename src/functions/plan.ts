@@ -4,7 +4,7 @@ import { readOptionalNumber } from "../boundary/numbers";
 import { type PlanCells, readPlanProblem } from "../boundary/plan-problem";
 import { limitsTable, plansTable } from "../boundary/plan-tables";
 import type { Spill } from "../boundary/table";
-import type { Units as CallUnits } from "../boundary/units";
+import type { Measures } from "../boundary/units";
 import type { PlanProblem } from "../solver/plan-problem";
 import type { Units } from "./units";
 
@@ -17,7 +17,7 @@ const tables = new Memory<Spill>(8);
 function remembered(
   cells: PlanCells,
   asked: number | string,
-  answer: (u: CallUnits, problem: PlanProblem) => Spill,
+  answer: (u: Measures, problem: PlanProblem) => Spill,
 ): Spill {
   const table = tables.recall([asked, ...Object.values(cells)], () => {
     const { u, problem } = readPlanProblem(cells);

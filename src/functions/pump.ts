@@ -11,7 +11,7 @@ import {
   steadyDuty,
 } from "../boundary/pump";
 import { spillTable } from "../boundary/table";
-import { hours as hourMeasure, readUnits } from "../boundary/units";
+import { hourMeasure, readUnits } from "../boundary/units";
 import { netPositiveSuctionHead } from "../formulas/net-positive-suction-head";
 import { shaftPower } from "../formulas/pump-power";
 import { pumpingEnergy } from "../formulas/pumping-energy";

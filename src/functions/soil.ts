@@ -10,7 +10,7 @@ import {
   coverSpellings,
   largestApplicationRate,
   profileSpellings,
-  soilProfile as profileOfTexture,
+  profileOfTexture,
   soilProfiles,
 } from "../tables/intake";
 import { availableWaterCapacity, soilTextures, textureSpellings } from "../tables/soils";

@@ -1,8 +1,8 @@
 import { readMonthsOfWater } from "../boundary/crop-water";
 import { above, atLeast } from "../boundary/limits";
 import { spillTable } from "../boundary/table";
-import { days, hours as hourMeasure, readUnits } from "../boundary/units";
-import { sourceBalance as monthByMonth } from "../formulas/source-balance";
+import { dayMeasure, hourMeasure, readUnits } from "../boundary/units";
+import { balanceByMonth } from "../formulas/source-balance";
 import { sourceDuration } from "../formulas/source-days";
 import type { Units } from "./units";
 
@@ -23,7 +23,7 @@ import type { Units } from "./units";
  */
 export function sourceDays(volume: any, flow: any, hours: any, units?: Units, inflow?: any): any {
   const u = readUnits(units);
-  return days.give(
+  return dayMeasure.give(
     sourceDuration(
       u.fieldVolume.read("volume", volume, atLeast(0)),
       u.flow.read("flow", flow, above(0)),
@@ -56,7 +56,7 @@ export function sourceBalance(
   losses?: any[][],
 ): any[][] {
   const u = readUnits(units);
-  const months = monthByMonth(
+  const months = balanceByMonth(
     u.fieldVolume.read("volume", volume, atLeast(0)),
     readMonthsOfWater(u, { needs, inflows, losses }),
   );

@@ -1,6 +1,6 @@
 import { above, atLeast, LARGEST, wholeNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
-import { hours as hoursMeasure, readUnits } from "../boundary/units";
+import { hourMeasure, readUnits } from "../boundary/units";
 import { fieldWater, flowForDepth } from "../formulas/field-water";
 import { irrigationInterval } from "../formulas/irrigation-interval";
 import { linesNeeded } from "../formulas/lines-needed";
@@ -27,7 +27,7 @@ export function systemCapacity(area: any, depth: any, days: any, hours: any, uni
       u.area.read("area", area, atLeast(0)),
       u.depth.read("depth", depth, atLeast(0)),
       readNumber("days", days, above(0)),
-      hoursMeasure.read("hours", hours, above(0, 24)),
+      hourMeasure.read("hours", hours, above(0, 24)),
     ),
   );
 }

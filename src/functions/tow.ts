@@ -2,10 +2,10 @@ import { readOptionalChoice, readYesNo } from "../boundary/choices";
 import { above, atLeast, between, MOST_HEADS, wholeNumber } from "../boundary/limits";
 import { readNumber } from "../boundary/numbers";
 import { readTubing, readWallTemperature } from "../boundary/pipe";
-import { minutes as minuteMeasure, percent, readUnits } from "../boundary/units";
+import { minuteMeasure, percent, readUnits } from "../boundary/units";
 import { bendingRadius } from "../formulas/bending-radius";
 import { safePull } from "../formulas/safe-pull";
-import { towPull as pullOver } from "../formulas/tow-pull";
+import { pullAtHitch } from "../formulas/tow-pull";
 import { lineWeight } from "../formulas/tubing-weight";
 import type { Units } from "./units";
 
@@ -72,7 +72,7 @@ export function towWeight(
 export function towPull(weight: any, drag: any, units?: Units, slope?: any): any {
   const u = readUnits(units);
   return u.pull.give(
-    pullOver(
+    pullAtHitch(
       u.weight.read("weight", weight, atLeast(0)),
       readNumber("drag", drag, between(0, 3)),
       percent.readOr("slope", slope, between(-100, 100), 0),

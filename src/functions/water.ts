@@ -1,8 +1,8 @@
 import { type Cell } from "../boundary/cell";
-import { readUnits, type Units as Measures } from "../boundary/units";
+import { readUnits, type Measures } from "../boundary/units";
 import { ZERO_CELSIUS } from "../ground/unit-factors";
 import { vaporPressure } from "../formulas/vapor-pressure";
-import { waterDensity as densityOfWater } from "../formulas/water-density";
+import { densityOfWater } from "../formulas/water-density";
 import { kinematicViscosity } from "../formulas/water-viscosity";
 import type { Units } from "./units";
 

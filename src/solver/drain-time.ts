@@ -36,7 +36,7 @@ const TOLERANCE = 1e-9;
  * friction it is L √(2k/gF), the falling head of a tank (Torricelli). Starting up, and the rest
  * that clings and lies in the dips, are left out.
  */
-export function drainTime(line: DrainingLine): number {
+export function timeToDrain(line: DrainingLine): number {
   checkShape(line);
   const k = jetLoss(line);
   if (k === 0) return line.length / columnSpeed(line, k, line.length);
@@ -46,11 +46,9 @@ export function drainTime(line: DrainingLine): number {
   return integrate(slowness, 0, 1, TOLERANCE);
 }
 
-function checkShape({ bore, length, fall, opening }: DrainingLine): void {
+function checkShape({ bore, length, fall, opening = bore }: DrainingLine): void {
   if (fall > length) throw new InvalidInput("fall must be at most the length of the line");
-  if (opening !== undefined && opening > bore) {
-    throw new InvalidInput("opening must be at most the inside diameter");
-  }
+  if (opening > bore) throw new InvalidInput("opening must be at most the inside diameter");
 }
 
 function jetLoss({ bore, opening }: DrainingLine): number {
@@ -72,10 +70,9 @@ function columnSpeed(line: DrainingLine, k: number, column: number): number {
     // Friction grows about as the square of the speed too; the bracket makes up for the difference.
     return { value: friction + jet - fall, slope: (2 * (friction + jet)) / speed };
   };
-  const frictionless = Math.sqrt((2 * GRAVITY * fall) / Math.max(k, 1));
-  // So little fall that it vanishes: the water stands, and doubling a speed of 0 would never end.
-  if (frictionless === 0) return 0;
-  let fast = frictionless;
+  // So little fall that it vanishes: the water stands.
+  if (fall === 0) return 0;
+  let fast = 1;
   while (sample(fast).value < 0) fast *= 2;
-  return increasingRoot(sample, 0, fast, frictionless / 2, 1e-13 * fall);
+  return increasingRoot(sample, 0, fast, undefined, 1e-13 * fall);
 }

@@ -31,8 +31,9 @@ export function requireAllRunning(solved: SolvedLine): void {
   if (firstDry < 0) return;
   const crest = firstInAir(solved);
   const { elevation } = solved.line;
-  // On ground that only rises nobody would take the line for a siphon.
-  if (crest >= 0 && elevation.slice(crest).some((height) => height < elevation[crest])) {
+  // On ground that only rises nobody would take the line for a siphon; without air there is no crest
+  // for any ground to lie below.
+  if (elevation.slice(crest).some((height) => height < elevation[crest])) {
     throw new NoAnswer(
       `air gets in at head ${crest + 1} of ${heads}, which stands above what is left of the pressure, ` +
         "and what lies beyond is no siphon: raise the inlet pressure, use larger tubing or fewer heads, " +

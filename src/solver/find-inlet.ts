@@ -39,16 +39,17 @@ export function inletFor(line: Line, target: number, basis: Basis): number {
  * the inlet pressure may come out at 0 or below.
  */
 export function walkToTarget(line: Line, target: number, basis: Basis): March | undefined {
-  const enough = enoughEverywhere(line.regulatorSet, target, basis);
+  requireReachable(line.regulatorSet, target, basis);
   const march = new March(line);
   const read = READING[basis];
-  const sample: Sample = { value: 0, slope: 1 };
+  // Meets the target for certain where every head has it: on average one head alone that lets it
+  // through does, and where none does, all are at the pressure they are regulated to.
+  const enough = march.count * target;
   const root = closeOnRoot(
     (last) => {
       march.walk(last, MOST_INLET_PRESSURE);
-      read(march, sample);
-      sample.value = march.inlet === Infinity ? Infinity : sample.value - target;
-      return sample;
+      const { value, slope } = read(march);
+      return { value: march.inlet === Infinity ? Infinity : value - target, slope };
     },
     march.dryLimit(),
     march.wetLimit(2 * enough),
@@ -59,51 +60,33 @@ export function walkToTarget(line: Line, target: number, basis: Basis): March | 
 }
 
 /** The pressure that a basis goes by, on the last walk, and how fast it follows the last head's. */
-const READING: Readonly<Record<Basis, (march: March, sample: Sample) => void>> = {
-  last(march, sample) {
-    sample.value = march.spare[march.count - 1];
-    sample.slope = 1;
+const READING: Readonly<Record<Basis, (march: March) => Sample>> = {
+  last: (march) => ({ value: march.spare[march.count - 1], slope: 1 }),
+  lowest: (march) => {
+    const lowest = march.spare.indexOf(Math.min(...march.spare));
+    return { value: march.spare[lowest], slope: march.spareSlope[lowest] };
   },
-  lowest(march, sample) {
-    sample.value = Infinity;
+  average: (march) => {
+    let value = 0;
+    let slope = 0;
     for (let i = 0; i < march.count; i++) {
-      const pressure = march.spare[i];
-      if (pressure < sample.value) {
-        sample.value = pressure;
-        sample.slope = march.spareSlope[i];
-      }
+      value += march.nozzlePressure(i) / march.count;
+      slope += march.nozzleSlope(i) / march.count;
     }
-  },
-  average(march, sample) {
-    sample.value = 0;
-    sample.slope = 0;
-    for (let i = 0; i < march.count; i++) {
-      sample.value += march.nozzlePressure(i) / march.count;
-      sample.slope += march.nozzleSlope(i) / march.count;
-    }
+    return { value, slope };
   },
 };
 
-/**
- * A pressure that meets the target for certain where every head has it under its regulator; #N/A
- * where none can, because the regulators let less through.
- */
-function enoughEverywhere(set: readonly number[], target: number, basis: Basis): number {
-  const regulated = set.filter((pressure) => pressure < Infinity);
-  const free = set.length - regulated.length;
-  const sum = regulated.reduce((total, pressure) => total + pressure, 0);
+/** #N/A where no pressure meets the target, because the regulators let less through. */
+function requireReachable(set: readonly number[], target: number, basis: Basis): void {
   const most: Record<Basis, number> = {
     last: set[set.length - 1],
     lowest: Math.min(...set),
-    average: free > 0 ? Infinity : sum / regulated.length,
+    average: set.reduce((total, pressure) => total + pressure, 0) / set.length,
   };
   if (target > most[basis]) {
     throw new NoAnswer(
       "target is above what the regulators let through: lower it, or use regulators with a higher set pressure",
     );
   }
-  if (basis !== "average") return target;
-  // The heads without a regulator make up for those with one; without any, all at their set pressure.
-  const share = free > 0 ? (set.length * target - sum) / free : 0;
-  return Math.max(target, share, ...regulated);
 }

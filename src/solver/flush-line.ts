@@ -9,7 +9,7 @@ import { March } from "./march";
  * running as far as they have pressure. The end stands at the last head and at gauge pressure 0; the
  * flow there is known, so one walk to the inlet tells. The line's own inlet pressure is left aside.
  */
-export function flushPressure(line: Line, speed: number): number {
+export function pressureToFlush(line: Line, speed: number): number {
   const march = new March(line);
   march.letAirIn();
   const last = march.count - 1;

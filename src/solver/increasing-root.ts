@@ -18,18 +18,19 @@ export interface Root {
  * input, in three or four steps for an ordinary one.
  *
  * Where the value jumps over the tolerance between two neighboring numbers, these two are given.
- * `sample` was last asked for the `low` of the answer.
+ * `sample` was last asked for the `low` of the answer. Without a guess the middle is tried first.
  */
 export function closeOnRoot(
   sample: (x: number) => Sample,
   low: number,
   high: number,
-  guess: number,
+  guess: number | undefined,
   tolerance: number,
 ): Root {
   let below = low;
   let above = high;
-  let x = guess > below && guess < above ? guess : middle(below, above);
+  const start = guess ?? NaN;
+  let x = start > below && start < above ? start : middle(below, above);
   let previous = Infinity;
   while (x > below && x < above) {
     const { value, slope } = sample(x);
@@ -51,7 +52,7 @@ export function increasingRoot(
   sample: (x: number) => Sample,
   low: number,
   high: number,
-  guess: number,
+  guess: number | undefined,
   tolerance: number,
 ): number {
   return closeOnRoot(sample, low, high, guess, tolerance).low;

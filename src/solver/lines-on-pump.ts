@@ -68,27 +68,25 @@ export function linesOnPump(system: LinesOnPump): LinesRunning {
   const solve = (inletPressure: number) => solveLine({ ...line, inletPressure });
   /** Head that the system needs beyond what the pump makes at a flow, the line's inlet aside, m. */
   const shortOf = (flow: number) => lift + pipeLoss(system, flow) - curveValue(curve, flow);
-  const sample = { value: 0, slope: 1 };
   const most = WATER_WEIGHT * (greatestHead - lift);
   const root = closeOnRoot(
     (inletPressure) => {
       const solved = solve(inletPressure);
       const flow = running * solved.inflow;
-      if (flow < leastFlow) {
-        sample.value = -Infinity;
-      } else if (flow > mostFlow) {
-        sample.value = Infinity;
-      } else {
-        const short = shortOf(flow);
-        const perFlow = flow > 0 ? (short - shortOf(flow * (1 - STEP))) / (flow * STEP) : 0;
-        sample.value = inletPressure / WATER_WEIGHT + short;
-        sample.slope = 1 / WATER_WEIGHT + perFlow * running * solved.inflowSlope;
-      }
-      return sample;
+      if (flow < leastFlow) return { value: -Infinity, slope: 0 };
+      if (flow > mostFlow) return { value: Infinity, slope: 0 };
+      const short = shortOf(flow);
+      // No number without flow, and then halving goes on instead.
+      const perFlow = (short - shortOf(flow * (1 - STEP))) / (flow * STEP);
+      return {
+        value: inletPressure / WATER_WEIGHT + short,
+        slope: 1 / WATER_WEIGHT + perFlow * running * solved.inflowSlope,
+      };
     },
     dry,
-    most + TOLERANCE * WATER_WEIGHT * greatestHead,
-    dry + (most - dry) / 2,
+    // A pascal above what the pump can ever make.
+    most + 1,
+    undefined,
     TOLERANCE * greatestHead,
   );
   const solved = solve(root.low);

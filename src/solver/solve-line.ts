@@ -64,10 +64,7 @@ export function solveLine(line: Line): SolvedLine {
 
 /** Whether water flows on from a head whose tubing has less than the air's pressure. */
 function isSiphon(march: March): boolean {
-  for (let i = 0; i < march.count - 1; i++) {
-    if (march.segmentFlow[i + 1] > 0 && march.linePressure(i) < 0) return true;
-  }
-  return false;
+  return march.segmentFlow.some((flow, i) => flow > 0 && march.linePressure(i - 1) < 0);
 }
 
 /**
@@ -75,14 +72,17 @@ function isSiphon(march: March): boolean {
  * more than what raises it up to there, with nothing flowing on: so each crest is tried in turn.
  */
 function farthestReached(march: March, elevation: readonly number[], inlet: number): number {
-  const last = march.count - 1;
-  for (let i = 0; i < last; i++) {
-    const isCrest = elevation[i] > elevation[i + 1] && !(elevation[i] < elevation[i - 1]);
-    if (!isCrest) continue;
-    march.walk(march.openToAir(i), inlet, i);
-    if (march.inlet > inlet) return i;
+  for (const crest of crests(elevation)) {
+    march.walk(march.openToAir(crest), inlet, crest);
+    if (march.inlet > inlet) return crest;
   }
-  return last;
+  return march.count - 1;
+}
+
+/** Heads from which the ground falls on, but did not already fall to them. */
+export function crests(elevation: readonly number[]): number[] {
+  const heads = elevation.map((_, i) => i);
+  return heads.filter((i) => elevation[i] > elevation[i + 1] && !(elevation[i] < elevation[i - 1]));
 }
 
 /** Closes the line that ends, for the water, at a head: nothing flows past it. */
@@ -96,20 +96,16 @@ function closeOnInlet(march: March, inlet: number, scale: number, end: number): 
   }
   // Far above the inlet a guess is plainly too high, and its slope tells nothing.
   const ceiling = inlet + scale;
-  const sample = { value: 0, slope: 1 };
   let from = end;
   let flowPast = 0;
   let low = dry;
-  // A crest that no water passes has less than the air's pressure.
-  let high = end < march.count - 1 ? march.openToAir(end) : atRest + scale;
+  let high = atRest + scale;
   let guess = dry + FIRST_GUESS * (atRest - dry);
   for (;;) {
     const root = closeOnRoot(
       (start) => {
         march.walk(start, ceiling, from, flowPast);
-        sample.value = march.inlet - inlet;
-        sample.slope = march.slope;
-        return sample;
+        return { value: march.inlet - inlet, slope: march.slope };
       },
       low,
       high,

@@ -105,7 +105,7 @@ const profileOf: Readonly<
   peat: null,
 };
 
-export function soilProfile(texture: SoilTexture, compactSubsoil: boolean): SoilProfile {
+export function profileOfTexture(texture: SoilTexture, compactSubsoil: boolean): SoilProfile {
   const profiles = profileOf[texture];
   if (profiles === null) {
     throw new NoAnswer(

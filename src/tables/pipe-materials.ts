@@ -45,3 +45,12 @@ export const NOMINAL_PRESSURES: ReadonlyMap<
   [26, { PE100: 6, PE80: 5 }],
   [33, { PE100: 5, PE80: 4 }],
 ]);
+
+/**
+ * The greatest nominal pressure of metric pipe, bar, however thick its wall.
+ *
+ * Source: ISO 4427-2:2007, scope: a maximum operating pressure up to and including 25 bar (read in
+ * its publisher's abstract); its table gives PE 80 at SDR 6 PN 25 and PE 100 none (read in a
+ * secondary text).
+ */
+export const GREATEST_NOMINAL_PRESSURE = 25;

@@ -66,7 +66,8 @@ export const IPS_PE = {
 
 /**
  * Inside diameters are controlled, so a bore goes with every ratio; inches. The average one is
- * taken here too; ASTM D2239's tolerance on it could not be read, and none is assumed.
+ * taken here too. ASTM D2239's tolerance could not be read; from memory it is +0.015, −0.020 in at
+ * 2 in, so that a roll at the limit is 1% narrower.
  */
 export const SIDR = {
   /** Inside-diameter ratios of ASTM D2239 (from memory). */

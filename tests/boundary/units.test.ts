@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { anyNumber, above } from "../../src/boundary/limits";
-import { Measure, readUnits, rounded, type Units } from "../../src/boundary/units";
+import { Measure, readUnits, rounded, type Measures } from "../../src/boundary/units";
 
-const measures = (u: Units) =>
+const measures = (u: Measures) =>
   Object.entries(u).filter((entry): entry is [string, Measure] => entry[1] instanceof Measure);
 
 test("blank is US; any case, metric and a 0 from a blank cell are understood", () => {

@@ -25,7 +25,7 @@ import {
   solarDeclination,
   sunsetHourAngle,
 } from "../../src/formulas/sun-position";
-import { windAtTwoMeters } from "../../src/formulas/wind-profile";
+import { windAtTwoMeters } from "../../src/formulas/wind-at-two-meters";
 import { expectClose } from "../support/published";
 
 // The expected values were worked out apart from this code, from the equations as printed.

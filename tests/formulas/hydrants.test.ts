@@ -141,8 +141,26 @@ test("a straight way leaves a field where a piece of it lies outside", () => {
     [10, 20],
     [0, 20],
   ].map(([x, y]) => ({ x, y }));
-  const leaves = (x: number, y: number, X: number, Y: number) =>
-    leavesField(el, { x, y }, { x: X, y: Y });
+  // The field turned over, upside down, on its side, and far from the origin: the answer stays.
+  const views: ((x: number, y: number) => { x: number; y: number })[] = [
+    (x, y) => ({ x, y }),
+    (x, y) => ({ x: -x, y }),
+    (x, y) => ({ x, y: -y }),
+    (x, y) => ({ x: y, y: x }),
+    (x, y) => ({ x: 300 - y, y: 200 + x }),
+    (x, y) => ({ x: x - 400, y: -500 - y }),
+  ];
+  const leaves = (x: number, y: number, X: number, Y: number) => {
+    const answers = views.map((view) => {
+      const corners = el.map((corner) => view(corner.x, corner.y));
+      const [from, to] = [view(x, y), view(X, Y)];
+      const answer = leavesField(corners, from, to);
+      expect(leavesField([...corners].reverse(), to, from)).toBe(answer);
+      return answer;
+    });
+    expect(new Set(answers).size).toBe(1);
+    return answers[0];
+  };
   expect(leaves(1, 1, 19, 9)).toBe(false);
   // Across the inner corner.
   expect(leaves(5, 19, 19, 5)).toBe(true);
@@ -153,7 +171,21 @@ test("a straight way leaves a field where a piece of it lies outside", () => {
   expect(leaves(0, 3, 20, 3)).toBe(false);
   expect(leaves(5, 15, 15, 5)).toBe(false);
   expect(leaves(10, 12, 10, 18)).toBe(false);
+  // Past the inner corner on the outside, and in and out again.
+  expect(leaves(9, 19, 11, 19)).toBe(true);
+  expect(leaves(11, 11, 19, 19)).toBe(true);
+  expect(leaves(2, 18, 18, 2)).toBe(false);
+  expect(leaves(1, 19.5, 19.5, 1)).toBe(true);
   // No way at all.
   expect(leaves(3, 3, 3, 3)).toBe(false);
   expect(leaves(15, 15, 15, 15)).toBe(true);
+});
+
+test("hydrants of first runs come first, however the near ends are listed", () => {
+  const ends = [
+    { x: 0, y: 0, position: 1, run: 2 },
+    { x: 100, y: 0, position: 2, run: 1 },
+    { x: 300, y: 0, position: 3, run: 3 },
+  ];
+  expect(fewestHydrants(ends, 10).map(({ x }) => x)).toEqual([100, 0, 300]);
 });

@@ -1,4 +1,10 @@
-import { polygonArea, requireField, signedArea } from "../../src/formulas/polygon";
+import {
+  distanceToEdge,
+  noDistance,
+  polygonArea,
+  requireField,
+  signedArea,
+} from "../../src/formulas/polygon";
 import { Chance } from "../support/chance";
 import { randomCorners } from "../support/random-field";
 
@@ -19,6 +25,23 @@ test("area by the surveyor's formula, signed by the way round", () => {
   expect(polygonArea([...triangle].reverse())).toBe(600);
   // On a survey grid, a hundred thousand times farther out than the field is wide.
   expect(polygonArea(triangle.map(({ x, y }) => ({ x: x + 4e6, y: y + 5e6 })))).toBe(600);
+});
+
+test("what counts as no distance goes by the greater side, wherever the field lies", () => {
+  const wide = points([100, 50], [140, 53], [120, 60]);
+  const tall = wide.map(({ x, y }) => ({ x: y, y: x }));
+  for (const corners of [wide, tall, [...wide].reverse()]) {
+    expect(noDistance(corners)).toBeCloseTo(40e-9, 20);
+  }
+});
+
+test("distance to an edge: beside it, and to its ends beyond them", () => {
+  const [a, b] = points([10, 20], [40, 60]);
+  // 3–4–5 triangles: the edge is 50 long.
+  expect(distanceToEdge({ x: 25 - 8, y: 40 + 6 }, a, b)).toBeCloseTo(10, 12);
+  expect(distanceToEdge({ x: 25 + 8, y: 40 - 6 }, a, b)).toBeCloseTo(10, 12);
+  expect(distanceToEdge({ x: 10 - 5, y: 20 - 12 }, a, b)).toBeCloseTo(13, 12);
+  expect(distanceToEdge({ x: 40 + 5, y: 60 + 12 }, a, b)).toBeCloseTo(13, 12);
 });
 
 describe("corners that bound no field are named", () => {
@@ -48,6 +71,30 @@ describe("corners that bound no field are named", () => {
     expect(fault([0, 0], [9, 0], [9, 9], [4, 1e-9], [0, 9])).toMatch(/touches/);
     expect(fault([0, 0], [9, 0], [9, 9], [4, 1e-7], [0, 9])).toBe("none");
     expect(fault([0, 0], [4, 4], [8, 0], [8, 8], [4, 4], [0, 8])).toMatch(/touches/);
+  });
+
+  test("whichever corner touches whichever edge, the first pair is named", () => {
+    // One corner, at (5, 0), on the edge from (10, 0) to (0, 0): as corner 1, 2, 4 and 5 of the list.
+    expect(fault([5, 0], [8, 5], [10, 0], [0, 0], [2, 5])).toBe(
+      "corners: edge 1–2 touches edge 3–4",
+    );
+    expect(fault([2, 5], [5, 0], [8, 5], [10, 0], [0, 0])).toBe(
+      "corners: edge 1–2 touches edge 4–5",
+    );
+    expect(fault([10, 0], [0, 0], [2, 5], [5, 0], [8, 5])).toBe(
+      "corners: edge 1–2 touches edge 3–4",
+    );
+    expect(fault([0, 0], [2, 5], [5, 0], [8, 5], [10, 0])).toBe(
+      "corners: edge 2–3 touches edge 5–1",
+    );
+  });
+
+  test("the last edge crosses one in the middle, or lies on the first", () => {
+    expect(fault([0, 0], [4, -4], [4, 4], [12, 4], [10, 0])).toBe(
+      "corners: edge 2–3 crosses edge 5–1",
+    );
+    expect(fault([0, 0], [5, 0], [5, 5], [10, 0])).toBe("corners: edge 1–2 lies on edge 4–1");
+    expect(fault([5, 0], [10, 0], [0, 0], [3, 5])).toBe("corners: edge 1–2 lies on edge 2–3");
   });
 
   test("an edge that runs back over the one before, at the end of the list too", () => {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
-import { sourceBalance } from "../../src/formulas/source-balance";
+import { balanceByMonth } from "../../src/formulas/source-balance";
 
 test("example", () => {
   const months = [80, 30, 40].map((need) => ({ need, inflow: 10, loss: 0 }));
-  expect(sourceBalance(100, months)).toEqual([
+  expect(balanceByMonth(100, months)).toEqual([
     { held: 30, short: 0, over: 0 },
     { held: 10, short: 0, over: 0 },
     { held: 0, short: 20, over: 0 },
@@ -12,7 +12,7 @@ test("example", () => {
 
 test("a loss takes no more than there is, and what finds no room is gone", () => {
   expect(
-    sourceBalance(50, [
+    balanceByMonth(50, [
       { need: 5, inflow: 20, loss: 0 },
       { need: 10, inflow: 0, loss: 80 },
       { need: 0, inflow: 30, loss: 10 },
@@ -35,7 +35,7 @@ test("no water appears or vanishes, and none is held beyond full", () => {
       }),
       (full, months) => {
         let before = full;
-        sourceBalance(full, months).forEach(({ held, short, over }, i) => {
+        balanceByMonth(full, months).forEach(({ held, short, over }, i) => {
           const { need, inflow, loss } = months[i];
           const taken = need - short;
           expect(held).toBeLessThanOrEqual(full);
@@ -52,10 +52,10 @@ test("no water appears or vanishes, and none is held beyond full", () => {
 
 test("a need that takes all there is is not short by what rounding leaves", () => {
   const third = { need: 0.1 + 0.2, inflow: 0, loss: 0 };
-  expect(sourceBalance(0.3, [third])).toEqual([{ held: 0, short: 0, over: 0 }]);
+  expect(balanceByMonth(0.3, [third])).toEqual([{ held: 0, short: 0, over: 0 }]);
   const large = { need: (0.1 + 0.2) * 1e9, inflow: 0, loss: 0 };
-  expect(sourceBalance(0.3 * 1e9, [large])).toEqual([{ held: 0, short: 0, over: 0 }]);
-  expect(sourceBalance(0.3, [{ need: 0, inflow: 0.1, loss: 0.1 }])).toEqual([
+  expect(balanceByMonth(0.3 * 1e9, [large])).toEqual([{ held: 0, short: 0, over: 0 }]);
+  expect(balanceByMonth(0.3, [{ need: 0, inflow: 0.1, loss: 0.1 }])).toEqual([
     { held: 0.3, short: 0, over: 0 },
   ]);
 });

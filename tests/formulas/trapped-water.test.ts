@@ -4,7 +4,7 @@ import { type OpenEnds, trappedWater } from "../../src/formulas/trapped-water";
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 /** Whole millimeters: no survey knows more, and heights within rounding of each other have no side. */
 const ground = fc.integer({ min: -9000, max: 9000 }).map((millimeters) => millimeters / 1000);
-const profile = fc
+const points = fc
   .array(fc.record({ step: number(0.5, 80), height: ground, bore: number(0.01, 0.1) }), {
     minLength: 2,
     maxLength: 12,
@@ -28,7 +28,7 @@ const held = (distance: number[], bore: number[]) =>
 describe("water left in the dips", () => {
   test("is never more than the line holds, never below nothing", () => {
     fc.assert(
-      fc.property(profile, openEnds, ({ distance, elevation, bore }, ends) => {
+      fc.property(points, openEnds, ({ distance, elevation, bore }, ends) => {
         const left = trappedWater(distance, elevation, bore, ends);
         expect(left).toBeGreaterThanOrEqual(0);
         expect(left).toBeLessThanOrEqual(held(distance, bore) * (1 + 1e-12));
@@ -38,7 +38,7 @@ describe("water left in the dips", () => {
 
   test("is none on ground that never rises towards the open low end", () => {
     fc.assert(
-      fc.property(profile, ({ distance, elevation, bore }) => {
+      fc.property(points, ({ distance, elevation, bore }) => {
         const falling = [...elevation].sort((a, b) => b - a);
         expect(trappedWater(distance, falling, bore, "end")).toBe(0);
         expect(trappedWater(distance, falling, bore, "both")).toBe(0);
@@ -49,7 +49,7 @@ describe("water left in the dips", () => {
   test("is the same seen from the other end", () => {
     const mirrored: Record<OpenEnds, OpenEnds> = { both: "both", start: "end", end: "start" };
     fc.assert(
-      fc.property(profile, openEnds, ({ distance, elevation, bore }, ends) => {
+      fc.property(points, openEnds, ({ distance, elevation, bore }, ends) => {
         const length = distance[distance.length - 1];
         const here = trappedWater(distance, elevation, bore, ends);
         const there = trappedWater(
@@ -65,7 +65,7 @@ describe("water left in the dips", () => {
 
   test("a second open end never leaves more, and lifting the whole field changes nothing", () => {
     fc.assert(
-      fc.property(profile, number(-50, 50), ({ distance, elevation, bore }, lift) => {
+      fc.property(points, number(-50, 50), ({ distance, elevation, bore }, lift) => {
         const both = trappedWater(distance, elevation, bore, "both");
         const slack = 1e-9 * held(distance, bore);
         for (const ends of ["start", "end"] as const) {
@@ -84,7 +84,7 @@ describe("water left in the dips", () => {
   test("agrees with the definition, point by point along the line", () => {
     const samples = 100;
     fc.assert(
-      fc.property(profile, openEnds, ({ distance, elevation, bore }, ends) => {
+      fc.property(points, openEnds, ({ distance, elevation, bore }, ends) => {
         let sampled = 0;
         let finest = 0;
         bore.forEach((width, run) => {

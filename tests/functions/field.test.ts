@@ -498,3 +498,58 @@ describe("FIELD.LOCAL and FIELD.DEGREES", () => {
     );
   });
 });
+
+describe("FIELD.BEARINGS ranks", () => {
+  const square = [
+    [0, 0],
+    [100, 0],
+    [100, 100],
+    [0, 100],
+  ];
+
+  test("bearings that serve alike from north round, after those with fewer runs", () => {
+    const table = callTable(
+      "FIELD.BEARINGS",
+      square,
+      10,
+      10,
+      "SI",
+      null,
+      null,
+      null,
+      null,
+      null,
+      45,
+    );
+    expect(table.slice(1).map(([bearing, runs]) => [bearing, runs])).toEqual([
+      [0, 10],
+      [90, 10],
+      [45, 14],
+      [135, 14],
+    ]);
+  });
+
+  test("and names the head whose ground is not known", () => {
+    const west = [
+      [-50, -50, 1],
+      [60, -50, 1],
+      [60, 170, 1],
+      [-50, 170, 1],
+    ];
+    const error = callError(
+      "FIELD.BEARINGS",
+      square,
+      10,
+      10,
+      "SI",
+      null,
+      null,
+      null,
+      null,
+      west,
+      45,
+    );
+    expect(error).toMatchObject({ code: "#N/A" });
+    expect(error.message).toContain("head 1 of position 1, run 1");
+  });
+});

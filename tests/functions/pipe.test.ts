@@ -422,6 +422,19 @@ describe("PIPE.RATING", () => {
     expectClose(callNumber("PIPE.RATING", "PE100", 26, "SI", null, "IPS PE"), 640, 1e-12);
     expectClose(callNumber("PIPE.RATING", "PE100", 17.6, "SI"), 16000 / 16.6, 1e-12);
   });
+
+  test("metric pipe is never rated above 25 bar, however thick its wall, in either unit system", () => {
+    for (const strength of ["PE100", "PE80"]) {
+      for (const rating of [5, 6]) {
+        expectClose(callNumber("PIPE.RATING", strength, rating, "SI"), 2500, 1e-12);
+        expectClose(callNumber("PIPE.RATING", strength, rating, "US"), 362.594, 1e-5);
+      }
+    }
+    expectClose(callNumber("PIPE.RATING", "PE80", 6, "SI", 30), 2500 * 0.87, 1e-12);
+    expectClose(callNumber("PIPE.RATING", 5000, 6, "SI"), 2000, 1e-12);
+    // The inch series has no such end.
+    expectClose(callNumber("PIPE.RATING", "PE4710", 6, "US"), 400, 1e-12);
+  });
 });
 
 describe("PIPE.SURGE", () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
-import { readUnits, type Units } from "../../src/boundary/units";
+import { readUnits, type Measures } from "../../src/boundary/units";
 import { QUANTITIES } from "../../src/tables/conversion-units";
 import { callError, callNumber } from "../support/host";
 import { expectClose } from "../support/published";
@@ -25,7 +25,7 @@ test("there and back gives the number again, for any two units of a quantity", (
 
 test("knows every unit that the other functions speak, by the same factor", () => {
   for (const system of ["US", "SI"]) {
-    const measures = Object.entries(readUnits(system) as Units).filter(
+    const measures = Object.entries(readUnits(system) as Measures).filter(
       ([name]) => name !== "system",
     );
     for (const [name, measure] of measures) {

@@ -19,7 +19,7 @@ import {
   solarDeclination,
   sunsetHourAngle,
 } from "../../src/formulas/sun-position";
-import { windAtTwoMeters } from "../../src/formulas/wind-profile";
+import { windAtTwoMeters } from "../../src/formulas/wind-at-two-meters";
 import { callNumber } from "../support/host";
 import { expectClose, expectWithin, published } from "../support/published";
 

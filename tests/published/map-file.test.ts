@@ -129,7 +129,7 @@ published(
     source: "RFC 7946, The GeoJSON Format",
     where:
       "sections 3.1.2, 3.2 and 3.3: a collection of point features, longitude first; read back by JSON.parse",
-    seen: "from memory",
+    seen: "read in a secondary text",
   },
   () => {
     const text = file("GeoJSON", 41.5, -97.25);

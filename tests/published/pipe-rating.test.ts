@@ -29,6 +29,19 @@ published(
 
 published(
   {
+    source: "ISO 4427-2:2007, Polyethylene pipes and fittings for water supply, part 2: pipes",
+    where: "nominal pressure of PE 80 at SDR 6, and of both materials at SDR 41",
+    seen: "read in a secondary text",
+  },
+  () => {
+    expectClose(callNumber("PIPE.RATING", "PE80", 6, "SI"), 2500, 1e-9);
+    expectClose(callNumber("PIPE.RATING", "PE80", 41, "SI"), 320, 1e-9);
+    expectClose(callNumber("PIPE.RATING", "PE100", 41, "SI"), 400, 1e-9);
+  },
+);
+
+published(
+  {
     source: "ASTM D3035, Polyethylene plastic pipe based on controlled outside diameter",
     where: "pressure ratings of PE4710 at DR 13.5, 11, 9 and 7",
     seen: "read in a secondary text",

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { callNumber } from "../support/host";
 import { expectWithin, published } from "../support/published";
 
@@ -228,5 +230,49 @@ published(
       const outside = callNumber("PIPE.OUTSIDE", "SIDR", size, 15);
       expectWithin((outside - inside) / 2.12, wall, 0.0006);
     }
+  },
+);
+
+published(
+  {
+    source: "EN 12201-2, Plastics piping systems for water supply, polyethylene pipes",
+    where:
+      "tables of mean outside diameter and of wall thickness: the narrowest and the widest bore, 50 to 160 mm, as the help of PIPE.INSIDE says them",
+    seen: "read in a secondary text",
+    guards: ["PIPE.INSIDE"],
+  },
+  () => {
+    // prettier-ignore
+    const walls: readonly (readonly [size: number, sdr17: [number, number], sdr74: [number, number]])[] = [
+      [50, [3.0, 3.4], [6.9, 7.7]],
+      [63, [3.8, 4.3], [8.6, 9.6]],
+      [75, [4.5, 5.1], [10.3, 11.5]],
+      [90, [5.4, 6.1], [12.3, 13.7]],
+      [110, [6.6, 7.4], [15.1, 16.8]],
+      [125, [7.4, 8.3], [17.1, 19.0]],
+      [140, [8.3, 9.3], [19.2, 21.3]],
+      [160, [9.5, 10.6], [21.9, 24.2]],
+    ];
+    const within = (rating: number, [least, greatest]: [number, number], size: number) => {
+      const narrowest = size - 2 * greatest;
+      const widest = GREATEST_OUTSIDE[size] - 2 * least;
+      const mean = callNumber("PIPE.INSIDE", "ISO PE", size, rating, "SI");
+      expectWithin(mean, (narrowest + widest) / 2, 1e-9);
+      return { narrowest, widest, percent: (50 * (widest - narrowest)) / mean };
+    };
+    const help = readFileSync(join(__dirname, "../../src/functions/pipe.ts"), "utf8");
+    const { narrowest, widest, percent } = within(17, [3.8, 4.3], 63);
+    expect(help).toContain(
+      `63 mm SDR 17 is ${narrowest.toFixed(1)} to ${widest.toFixed(1)} mm about its mean of 55.1, ${percent.toFixed(1)}% either way`,
+    );
+    const range = (percents: readonly number[]) =>
+      `${Math.min(...percents).toFixed(1)} to ${Math.max(...percents).toFixed(1)}%`;
+    expect(help).toContain(
+      `${range(walls.map(([size, wall]) => within(17, wall, size).percent))} at SDR 17, ` +
+        `${range(walls.map(([size, , wall]) => within(7.4, wall, size).percent))} at SDR 7.4`,
+    );
+    // Friction goes with the bore to the power −4.87.
+    const friction = (bore: number) => callNumber("PIPE.FRICTION", 50, bore, 100);
+    expectWithin(friction(2 * 0.99) / friction(2), 1.05, 0.0005);
   },
 );

@@ -3,7 +3,7 @@ import { orificeLaw } from "../../src/formulas/discharge-law";
 import { hazenWilliamsCoefficient } from "../../src/formulas/hazen-williams";
 import { WATER_WEIGHT } from "../../src/ground/constants";
 import { waterAt } from "../../src/solver/dry-heads";
-import { flushPressure } from "../../src/solver/flush-line";
+import { pressureToFlush } from "../../src/solver/flush-line";
 import { firstHeads, type Line } from "../../src/solver/line";
 import { highestInLine, lowestUnderRegulator } from "../../src/solver/line-pressures";
 import { type SolvedLine, solveLine } from "../../src/solver/solve-line";
@@ -210,7 +210,7 @@ test("flushing over a crest: the heads there let air in, and the pump need only 
   const speed = 0.6;
   const flow = (speed * Math.PI * 0.04 ** 2) / 4;
   const lost = (q: number) => meters(12) * hazenWilliamsCoefficient(150, 0.04) * q ** 1.852;
-  const found = flushPressure(line(0, heights), speed);
+  const found = pressureToFlush(line(0, heights), speed);
   // At the crest the air's pressure; before it head 1 runs with what is lost in between and the climb.
   const atFirst = meters(8) + lost(flow);
   const first = FLOW_AT_300_KPA * Math.sqrt(atFirst / 3e5);
@@ -224,6 +224,11 @@ describe("pressures in the line", () => {
     const falling = solveLine(line(2e5, [-5, -20, -10]));
     expect(highestInLine(falling)).toEqual({ pressure: falling.linePressure[1], head: 1 });
     expect(falling.linePressure[1]).toBeGreaterThan(2e5);
+    // A head that has the inlet's own pressure does not stand out.
+    expect(highestInLine({ ...level, linePressure: [2e5, 1e5, 2e5] })).toEqual({
+      pressure: 2e5,
+      head: undefined,
+    });
   });
 
   test("the lowest under a regulator has the riser taken off, counts no other head, and is never below 0", () => {

@@ -1,4 +1,4 @@
-import { drainTime } from "../../src/solver/drain-time";
+import { timeToDrain } from "../../src/solver/drain-time";
 import { expectClose } from "../support/published";
 
 const area = (Math.PI * 0.05 ** 2) / 4;
@@ -6,7 +6,7 @@ const area = (Math.PI * 0.05 ** 2) / 4;
 test("an open end: the one speed at which friction takes the whole fall", () => {
   // Head lost a meter 0.1 V², so with a fall of 1 m in 20 m: V = √(1/(20 · 0.1)).
   const rough = (flow: number) => 0.1 * (flow / area) ** 2;
-  const time = drainTime({
+  const time = timeToDrain({
     bore: 0.05,
     length: 20,
     fall: 1,
@@ -18,7 +18,7 @@ test("an open end: the one speed at which friction takes the whole fall", () => 
 test("an open end with so little friction that the water outruns a free fall", () => {
   // 0.0005 V² a meter over 20 m: V = √(1/0.01) = 10 m/s, above √(2g) = 4.43.
   const smooth = (flow: number) => 0.0005 * (flow / area) ** 2;
-  const time = drainTime({
+  const time = timeToDrain({
     bore: 0.05,
     length: 20,
     fall: 1,
@@ -29,7 +29,7 @@ test("an open end with so little friction that the water outruns a free fall", (
 
 test("an opening without friction: the falling head of a tank, L √(2k/gF)", () => {
   const k = ((1 / 0.4) ** 2 / 0.61) ** 2 - 1;
-  const time = drainTime({
+  const time = timeToDrain({
     bore: 0.05,
     length: 20,
     fall: 1,
@@ -45,6 +45,6 @@ test("a speed takes a few steps, by its slope", () => {
     asked++;
     return 0.1 * (flow / area) ** 2;
   };
-  drainTime({ bore: 0.05, length: 20, fall: 1, friction: { law: "given", gradient } });
+  timeToDrain({ bore: 0.05, length: 20, fall: 1, friction: { law: "given", gradient } });
   expect(asked).toBeLessThanOrEqual(9);
 });

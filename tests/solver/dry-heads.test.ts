@@ -32,6 +32,9 @@ test("names the head that lets air in, where lower ground beyond could pass for 
     );
     expect(act(heights)).toThrow(NoAnswer);
   }
+  expect(() => requireAllRunning(line([0, 0], [0, 0], [9, 8]))).toThrow(
+    /^air gets in at head 1 of 2/,
+  );
   // On ground that only rises, or stays level, there is nothing to fall to.
   expect(act([0, 8, 9])).toThrow("pressure runs out at head 2 of 3");
   expect(act([0, 8, 8])).toThrow("pressure runs out at head 2 of 3");

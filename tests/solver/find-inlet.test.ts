@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { orificeLaw } from "../../src/formulas/discharge-law";
+import { WATER_WEIGHT } from "../../src/ground/constants";
 import { NoAnswer } from "../../src/ground/domain-error";
 import { type Basis, inletFor } from "../../src/solver/find-inlet";
 import type { Line } from "../../src/solver/line";
@@ -83,6 +84,26 @@ test("ground that falls far enough needs no inlet pressure, and says so", () => 
     );
     expect(inletFor(line, 3.5e5, basis)).toBeGreaterThan(0);
   }
+});
+
+test("ground that falls just enough leaves no inlet pressure either", () => {
+  // So little flow that no friction shows beside the pressure: the inlet comes out at 0, not near it.
+  const trickle = { ...wideLine([Infinity]), elevation: [-10], discharge: orificeLaw(1e-30) };
+  for (const basis of ["last", "lowest", "average"] as const) {
+    expect(() => inletFor(trickle, WATER_WEIGHT * 10, basis)).toThrow(
+      "the fall of the ground alone",
+    );
+    expectClose(inletFor(trickle, WATER_WEIGHT * 11, basis), WATER_WEIGHT, 1e-9);
+  }
+});
+
+test("regulators all at the target give it from the least inlet pressure on", () => {
+  for (const basis of ["last", "lowest", "average"] as const) {
+    expectClose(inletFor(wideLine([2e5, 2e5]), 2e5, basis), 2e5, 1e-6);
+  }
+  // Heads that make up for regulated ones take many times the target.
+  const set = [...new Array<number>(49).fill(1e4), Infinity];
+  expectClose(inletFor(wideLine(set), 2e4, "average"), 50 * 2e4 - 49 * 1e4, 1e-6);
 });
 
 test.each<Basis>(["lowest", "average", "last"])("%s: takes a few walks, by its slope", (basis) => {

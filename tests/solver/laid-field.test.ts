@@ -67,6 +67,8 @@ test("heights are those of the spots, above the near end and above height 0", ()
   expectClose(kind.elevation[9], 0.95, 1e-9);
   expectClose(laid?.highestNearEnd, 2.5 + 0.02 * 114, 1e-9);
   expectClose(laid?.lowestGround, 2.5 + 0.02 * 6, 1e-9);
+  // The feeder is straight on the map: from the middle of ten positions to the last.
+  expectClose(laid?.feeder(1), 54, 1e-9);
 });
 
 test("layouts that press alike are one to the solver, others are not", () => {
@@ -91,4 +93,81 @@ test("without room for a head there is no layout; too many layouts are refused",
   expect(() => {
     for (let i = 0; i < 1000; i++) layouts.at(20 + i / 1000, 3);
   }).toThrow("spacings and moves lay this field out in too many ways to try");
+});
+
+test("names the place whose height is not known", () => {
+  const spot = (x: number, y: number) => ({ x, y, height: 1 });
+  const message = (...spots: [number, number][]) => {
+    const heights = groundOf(spots.map(([x, y]) => spot(x, y)));
+    try {
+      new FieldLayouts(open, 90, { heights }).at(10, 12);
+    } catch (error) {
+      return (error as Error).message;
+    }
+    return "";
+  };
+  // Ground known in the south only: the rows from 54 m north on lie outside.
+  expect(message([-50, -50], [150, -50], [150, 50], [-50, 50])).toContain(
+    "the near end of position 5, run 1",
+  );
+  // And in the west only: the head at 65 m is the first outside, from the first row on.
+  expect(message([-50, -50], [60, -50], [60, 150], [-50, 150])).toContain(
+    "head 7 of position 1, run 1",
+  );
+});
+
+test("of runs with as many heads the one whose last head is highest comes first", () => {
+  const spot = (x: number, y: number, height: number) => ({ x, y, height });
+  // A hollow: the far end rises the more, the farther north the row.
+  const heights = groundOf([
+    spot(-10, -10, 0),
+    spot(-10, 130, 0),
+    spot(110, -10, 0),
+    spot(110, 130, 12),
+  ]);
+  const laid = new FieldLayouts(open, 90, { heights }).at(10, 12);
+  const last = laid?.kinds.map(({ elevation }) => elevation[elevation.length - 1]) ?? [];
+  expect(last).toHaveLength(10);
+  expect(last).toEqual([...last].sort((a, b) => b - a));
+  expect(last[0]).toBeGreaterThan(last[9] + 1);
+});
+
+test("rows in two runs: the second ones are moved through after all first ones", () => {
+  // Ponds side by side across the middle part every row: one line has the west, the other the east.
+  const ponds = Array.from({ length: 13 }, (_, i) => ({ x: 50, y: 10 * i, radius: 10 }));
+  const laid = new FieldLayouts({ ...open, obstacles: ponds }, 90, { slope: 0 }).at(10, 12);
+  expect(laid?.sets).toBe(20);
+  // From the middle of ten rows to the outermost, 54 up and down; the rows of both by halves, from
+  // amid five rows to two corners, would take some 38.
+  expect(laid?.feeder(2) ?? 0).toBeGreaterThanOrEqual(54 * (1 - 1e-12));
+  expect(laid?.feeder(2) ?? 0).toBeLessThan(56);
+  expectClose(laid?.feeder(20), 0, 1e-12);
+});
+
+test("other kinds of runs press otherwise", () => {
+  const corners = [corner(0, 0), corner(200, 0), corner(100, 100)];
+  const layouts = new FieldLayouts({ corners, obstacles: [], setback: 0 }, 90, { slope: 0.01 });
+  expect(layouts.at(10, 20)?.hydraulics).not.toBe(layouts.at(10, 30)?.hydraulics);
+  expect(layouts.at(10, 20)?.hydraulics).toBe(layouts.at(10, 20)?.hydraulics);
+});
+
+test("the first segment is as long as the longest of all runs", () => {
+  // The setback is longer along the rows where the edge lies aslant.
+  const corners = [
+    [0, 0],
+    [200, 0],
+    [200, 100],
+    [60, 100],
+    [0, 40],
+  ].map(([x, y]) => corner(x, y));
+  const laid = new FieldLayouts({ corners, obstacles: [], setback: 3 }, 90, { slope: 0 }).at(
+    10,
+    20,
+  );
+  const firsts = laid?.kinds.map(({ first }) => first) ?? [];
+  expect(new Set(firsts).size).toBeGreaterThan(1);
+  // Half a spacing behind the edge, less what the setback takes: 3 across an upright edge, 3√2 aslant.
+  expectClose(Math.max(...firsts), 5 - 3, 1e-9);
+  expectClose(Math.min(...firsts), 5 - 3 * Math.SQRT2, 1e-9);
+  expect(laid?.segmentLength[0]).toBe(Math.max(...firsts));
 });

@@ -47,6 +47,15 @@ test("a limit that is met exactly, or missed by a thousand-millionth, is kept", 
   }
 });
 
+test("the slack itself belongs to it", () => {
+  expect(keepsWithin({ ...loose, lowest: 90 }, nozzles(110, 90 * (1 - 1e-9)))).toBe(true);
+  const actual = greatestSpeed(solved);
+  const near = Array.from({ length: 9 }, (_, i) => actual / (1 + 1e-9) + (i - 4) * 2 ** -54);
+  const most = near.find((speed) => speed * (1 + 1e-9) === actual) as number;
+  expect(most).toBeLessThan(actual);
+  expect(keepsWithin({ ...loose, speed: most }, solved)).toBe(true);
+});
+
 test("a head without pressure passes no limit", () => {
   expect(keepsWithin({ ...loose, variation: 10 }, nozzles(100, 0))).toBe(false);
   expect(keepsWithin({ ...loose, variation: 10 }, nozzles(100, 1))).toBe(true);

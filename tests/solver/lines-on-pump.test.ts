@@ -72,3 +72,27 @@ test("takes a few solved lines, by the slopes of pump, pipes and line", () => {
     limit.mockRestore();
   }
 });
+
+test("from a pond above the hydrant the fall adds to what the pump makes", () => {
+  // 30 m of fall: 40 − 1000 Q = −30 + h, so r² + b r − 70 = 0.
+  const b = 0.01 * Math.sqrt(weight);
+  const root = (-b + Math.sqrt(b * b + 280)) / 2;
+  const found = linesOnPump({
+    ...system,
+    lift: -30,
+    curve: monotoneCurve([0, 0.02, 0.04], [40, 20, 0]),
+  });
+  expectClose(found.inletPressure, weight * root * root, 1e-6);
+  expectClose(found.pumpHead, root * root - 30, 1e-6);
+});
+
+test("where nothing is lost the lines get all that a flat curve makes, less the lift", () => {
+  const flat = monotoneCurve([0, 0.02], [40, 40 - 1e-8]);
+  const found = linesOnPump({
+    ...system,
+    curve: flat,
+    line: { ...wide, discharge: orificeLaw(1e-9) },
+  });
+  expectClose(found.inletPressure, weight * 30, 1e-8);
+  expectClose(found.pumpHead, 40, 1e-9);
+});

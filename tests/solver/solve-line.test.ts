@@ -5,7 +5,7 @@ import { NoAnswer } from "../../src/ground/domain-error";
 import { frictionPressureLoss } from "../../src/formulas/friction";
 import type { Line } from "../../src/solver/line";
 import { waterAt } from "../../src/solver/dry-heads";
-import { type SolvedLine, solveLine } from "../../src/solver/solve-line";
+import { type SolvedLine, crests, solveLine } from "../../src/solver/solve-line";
 import { expectClose } from "../support/published";
 import { randomLine } from "../support/random-line";
 
@@ -305,4 +305,15 @@ test("how fast the inflow rises with the inlet pressure, against a difference", 
   const inflow = (inletPressure: number) => solveLine({ ...plain, inletPressure }).inflow;
   const difference = (inflow(3e5 + 100) - inflow(3e5 - 100)) / 200;
   expectClose(solveLine(plain).inflowSlope, difference, 1e-5);
+});
+
+test("crests: where the ground falls on, the last of a level top, and not along a fall", () => {
+  expect(crests([0, 1, 2, 1, 0])).toEqual([2]);
+  expect(crests([0, 2, 2, 1])).toEqual([2]);
+  expect(crests([3, 2, 1])).toEqual([0]);
+  expect(crests([0, 1, 2])).toEqual([]);
+  expect(crests([1, 1, 1])).toEqual([]);
+  expect(crests([0, 3, 1, 2, 0])).toEqual([1, 3]);
+  expect(crests([2, 1, 1, 0])).toEqual([0, 2]);
+  expect(crests([5])).toEqual([]);
 });

@@ -6,4 +6,7 @@ import fc from "fast-check";
  */
 const SEED = 20261125;
 const wanted = process.env.PROPERTY_SEED;
-if (wanted !== "random") fc.configureGlobal({ seed: wanted === undefined ? SEED : Number(wanted) });
+if (wanted !== "random") {
+  const seed = wanted === undefined ? SEED : Number(wanted);
+  fc.configureGlobal({ ...fc.readConfigureGlobal(), seed });
+}

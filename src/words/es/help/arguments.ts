@@ -402,8 +402,8 @@ export const arguments_: Texts = {
     "Cuántas veces se cambia el agua, mayor que 0; en blanco o 0 es una vez.",
   "Inside diameter (in, mm), above 0: one value, or a row or column with one per section. The bore, not the nominal size; PIPE.INSIDE turns one into the other.":
     "Diámetro interior (in, mm), mayor que 0: un valor, o una fila o columna con uno por sección. El real, no el tamaño nominal; PIPE.INSIDE convierte uno en otro.",
-  "Distance along the line of each point of the ground's profile (ft, m): a row or column of two values or more that rise; the first may be 0.":
-    "Distancia a lo largo de la línea de cada punto del perfil del terreno (ft, m): una fila o columna de dos valores o más que aumentan; el primero puede ser 0.",
+  "Distance along the line of each point where the ground's height is known (ft, m): a row or column of two values or more that rise; the first may be 0.":
+    "Distancia a lo largo de la línea de cada punto cuya altura se conoce (ft, m): una fila o columna de dos valores o más que aumentan; el primero puede ser 0.",
   "Height of the ground at each point (ft, m), above any level you like: as many values.":
     "Altura del terreno en cada punto (ft, m), sobre el nivel que usted quiera: la misma cantidad de valores.",
   "Inside diameter (in, mm), above 0: one value, one per run between two points, or two columns (inside diameter, number of runs).":
