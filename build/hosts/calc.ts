@@ -1,7 +1,9 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { parseArgs } from "node:util";
 import { strToU8, type Zippable, zipSync } from "fflate";
 import type { Reference } from "../../src/reference";
+import { isLanguage } from "../../src/words/language";
 import { licencesText, readPackage } from "../licences";
 import { BUILD_DATE, dist, root, VERSION } from "../settings";
 import {
@@ -13,6 +15,7 @@ import {
   menu,
   packageManifest,
 } from "./calc/parts";
+import { hasOffice, writeWorkbooks } from "./calc/workbooks";
 import { writeEdition } from "./edition";
 import { pythonFunctions } from "./python";
 import { libraryFolders } from "./python/program";
@@ -57,4 +60,24 @@ function writeExtension(reference: Reference): void {
   );
 }
 
-if (require.main === module) writeEdition(writeExtension);
+async function writeAll(reference: Reference): Promise<void> {
+  const { values } = parseArgs({
+    options: {
+      language: { type: "string", default: "en" },
+      only: { type: "string", multiple: true, default: [] },
+    },
+  });
+  if (!isLanguage(values.language))
+    throw new Error(`no language ${values.language}; there are en, es`);
+  writeExtension(reference);
+  if (!hasOffice()) {
+    console.log(
+      "hosts/calc: no workbooks, for LibreOffice with python3-uno is not here to save them",
+    );
+    return;
+  }
+  const names = await writeWorkbooks(EXTENSION, values.language, values.only);
+  console.log(`hosts/calc: ${names.length} workbooks`);
+}
+
+if (require.main === module) writeEdition(writeAll);
