@@ -1,7 +1,9 @@
 """in_office.py EXTENSION WORKBOOK: what the real Calc shows, as JSON."""
 import json
+import os
 import sys
 
+sys.path.insert(0, os.path.join(os.path.dirname(__file__), "../../build/hosts/calc"))
 from office import Office
 
 

@@ -1,25 +1,14 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { execFileSync } from "node:child_process";
 import { mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileParts } from "../../../src/sheets/file/workbook-file";
 import { writePackage } from "../../../src/sheets/file/package";
 import type { Language } from "../../../src/words/language";
-import { BUILD_DATE, dist, NAMESPACE } from "../../settings";
+import { BUILD_DATE, NAMESPACE } from "../../settings";
 import { evaluate } from "../../sheet-evaluator";
 import { DAY, fileName, sheetsIn, SYSTEMS } from "../../sheets";
+import { EXTENSION, OFFICE_PYTHON, WORKBOOKS } from "./office";
 import { calcPages } from "./pages";
-
-export const WORKBOOKS = join(dist, "hosts", "calc");
-
-/** Debian's own Python is the one that has the office's modules. */
-export const OFFICE_PYTHON = "/usr/bin/python3";
-
-export function hasOffice(): boolean {
-  return (
-    spawnSync("soffice", ["--version"]).status === 0 &&
-    spawnSync(OFFICE_PYTHON, ["-c", "import uno"]).status === 0
-  );
-}
 
 const notices = {
   en: `Needs the Fieldsum extension for LibreOffice; the values here were computed on ${DAY}.`,
@@ -31,9 +20,8 @@ const notices = {
  * that it can work out, and saved by the program itself.
  */
 export async function writeWorkbooks(
-  extension: string,
   language: Language,
-  only: readonly string[] = [],
+  only: readonly string[],
 ): Promise<readonly string[]> {
   const folder = join(WORKBOOKS, `.${process.pid}`);
   mkdirSync(folder, { recursive: true });
@@ -61,7 +49,7 @@ export async function writeWorkbooks(
       }
     }
     const script = join(__dirname, "save_as_ods.py");
-    execFileSync(OFFICE_PYTHON, [script, extension, folder, ...names], {
+    execFileSync(OFFICE_PYTHON, [script, EXTENSION, folder, ...names], {
       stdio: ["ignore", "inherit", "pipe"],
     });
     for (const name of names)
