@@ -39,7 +39,8 @@ def errors(document):
             for row in range(area.StartRow, area.EndRow + 1):
                 for column in range(area.StartColumn, area.EndColumn + 1):
                     cell = sheet.getCellByPosition(column, row)
-                    found.append("%s: %s %s" % (cell.AbsoluteName, cell.String, cell.Formula))
+                    at = "%s!%s" % (sheet.Name, cell.AbsoluteName.split(".")[-1].replace("$", ""))
+                    found.append("%s %s %s" % (at, cell.String, cell.Formula))
     return found
 
 
@@ -73,7 +74,7 @@ with Office(sys.argv[1]) as office:
         started = time.time()
         document = office.open(case["path"])
         document.calculateAll()
-        one = {"opened": values(document, case["names"]), "errors": errors(document), "changed": []}
+        one = {"opened": values(document, case["names"]), "errors": [errors(document)], "changed": []}
         one["seconds to open"] = time.time() - started
         for changes in case["changes"]:
             started = time.time()
@@ -81,7 +82,7 @@ with Office(sys.argv[1]) as office:
             # Nothing is told to calculate: what depends on the inputs follows by itself.
             one["changed"].append(values(document, case["names"]))
             one["seconds to follow"] = time.time() - started
-            one["errors"] += errors(document)
+            one["errors"].append(errors(document))
         saved = os.path.join(sys.argv[3], os.path.basename(case["path"]))
         document.storeToURL(address(saved), (value("FilterName", "calc8"),))
         document.close(True)

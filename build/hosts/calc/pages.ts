@@ -3,7 +3,7 @@ import { readAddress, writeAddress } from "../../../src/sheets/kit/address";
 import type { Page, SheetCell, Spilling } from "../../../src/sheets/kit/definition";
 import type { ShownValues } from "../../../src/sheets/file/workbook-file";
 import { movedOff, withCallsReplaced } from "../formula-parts";
-import { type Laid, sizesOfNames, TablesPage } from "./tables";
+import { comparable, type Laid, sizesOfNames, TablesPage } from "./tables";
 
 /**
  * A workbook's pages as this program can have them: nothing spills, and there is no FILTER, no
@@ -91,7 +91,7 @@ function rewritten(formula: string, page: Page, tables: TablesPage, spill?: Spil
     if (spill === undefined) throw new Error(`${given} has no size to be filtered by: ${formula}`);
     // A row more: one is left out.
     const room = { rows: spill.reserved + 1, columns: spill.formats.length };
-    const source = tables.spread(given, room, spill.headed);
+    const source = tables.spread(comparable(given), room, spill.headed);
     return tables.rowsWhere(
       source.room,
       room,

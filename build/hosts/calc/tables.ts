@@ -64,8 +64,8 @@ export class TablesPage {
         `${count}(${range})-SUMPRODUCT(1*ISNA(${range}))`;
       const column = absolute(TABLES, this.range(0, 0, size.rows, 1));
       const row = absolute(TABLES, this.range(0, 0, 1, size.columns));
-      const isOneRow = `IFNA(${first}=${laid.cell(1, 0)}, FALSE)`;
-      const isOne = size.columns === 1 ? "FALSE" : `IFNA(${first}=${laid.cell(0, 1)}, FALSE)`;
+      const isOneRow = `IFNA(${same(first, laid.cell(1, 0))}, FALSE)`;
+      const isOne = size.columns === 1 ? "FALSE" : `IFNA(${same(first, laid.cell(0, 1))}, FALSE)`;
       return [
         `=IF(ISERROR(${first}), 1, IF(${isOneRow}, 1, ${filled(column, "ROWS")}))`,
         `=IF(ISERROR(${first}), 1, IF(${isOne}, 1, ${filled(row, "COLUMNS")}))`,
@@ -192,6 +192,19 @@ export class TablesPage {
   private put(row: number, across: number, cell: Omit<SheetCell, "at">): void {
     this.cells.push({ at: writeAddress({ row, column: this.column + across }), ...cell });
   }
+}
+
+/**
+ * Whether two cells of an array hold the same. Version 7.4 takes a text of an add-in's table for the
+ * same as any other such text, and for none that is typed; a text joined to nothing is an honest one.
+ */
+function same(one: string, other: string): string {
+  return `(${one}&"")=(${other}&"")`;
+}
+
+/** An array whose texts can be compared (see `same`), and whose numbers stay numbers. */
+export function comparable(array: string): string {
+  return `IF(ISTEXT(${array}), ${array}&"", ${array})`;
 }
 
 /** The sizes of what a workbook's names stand for, by the name in upper case. */
