@@ -63,13 +63,18 @@ function spilledCells(
         ...(!isHeader && { format: spill.formats[across] }),
       };
       if (down === 0 && across === 0)
-        cells.push({ ...first, spill: undefined, ...place, formula: `=${table.first}` });
+        cells.push({
+          ...first,
+          spill: undefined,
+          ...place,
+          formula: `=${comparable(table.first)}`,
+        });
       else {
         const beyond = `OR(${down + 1}>${table.filledRows}, ${across + 1}>${table.filledColumns})`;
         cells.push({
           at: writeAddress({ row: row + down, column: column + across }),
           ...place,
-          formula: `=IF(${beyond}, "", ${table.cell(down, across)})`,
+          formula: `=IF(${beyond}, "", ${comparable(table.cell(down, across))})`,
         });
       }
     }

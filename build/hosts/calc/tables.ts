@@ -54,9 +54,10 @@ export class TablesPage {
       const { first } = laid;
       this.array(0, 0, size, formula);
       if (!isHeaded) {
+        // A single value has no rows there.
         return [
-          `=IF(ISERROR(${first}), 1, ROWS(${formula}))`,
-          `=IF(ISERROR(${first}), 1, COLUMNS(${formula}))`,
+          `=IF(ISERROR(${first}), 1, IFERROR(ROWS(${formula}), 1))`,
+          `=IF(ISERROR(${first}), 1, IFERROR(COLUMNS(${formula}), 1))`,
         ];
       }
       // A header is never what stands below or beside it: where it is, one value fills the room.
@@ -202,9 +203,9 @@ function same(one: string, other: string): string {
   return `(${one}&"")=(${other}&"")`;
 }
 
-/** An array whose texts can be compared (see `same`), and whose numbers stay numbers. */
-export function comparable(array: string): string {
-  return `IF(ISTEXT(${array}), ${array}&"", ${array})`;
+/** A cell or an array whose texts can be compared (see `same`), and whose numbers stay numbers. */
+export function comparable(given: string): string {
+  return `IF(ISTEXT(${given}), ${given}&"", ${given})`;
 }
 
 /** The sizes of what a workbook's names stand for, by the name in upper case. */
