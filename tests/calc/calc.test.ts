@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { EXTENSION, OFFICE_PYTHON } from "../../build/hosts/calc/office";
+import { EXTENSION, OFFICE_PYTHON, WORKBOOKS } from "../../build/hosts/calc/office";
 import { pythonFunctions } from "../../build/hosts/python";
 import type { Reference } from "../../src/reference";
 import { loadedHost } from "../../build/stand-in-host";
@@ -87,19 +87,20 @@ function alike(got: unknown, wanted: unknown): boolean {
 }
 
 withOffice(
-  "in the real program: functions typed, and the line workbook with another spacing",
+  "in the real program, installed by one command: functions typed, the menu's entries, another spacing in the line workbook",
   async () => {
-    const sheets = join(folder, "sheets");
-    execFileSync("npx", ["tsx", "build/sheets.ts", "--to", sheets, "--only", "line-layout"], {
-      cwd: root,
-      stdio: "pipe",
-    });
     const out = execFileSync(
       OFFICE_PYTHON,
-      [join(__dirname, "in_office.py"), EXTENSION, join(sheets, "line-layout-us.xlsx")],
-      { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] },
+      [join(__dirname, "in_office.py"), EXTENSION, join(WORKBOOKS, "line-layout-us.ods")],
+      { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] },
     );
-    const told = JSON.parse(out) as { typed: number; wrong: string; far: number };
+    const told = JSON.parse(out) as {
+      typed: number;
+      wrong: string;
+      spread: unknown[][];
+      why: string;
+      far: number;
+    };
     const { openWorkbook } = loadWorkbooks();
     const book = await openWorkbook("line-layout", "US");
     await book.set({ Spacing: 40 });
@@ -108,6 +109,9 @@ withOffice(
     // The handbook equation worked by hand, as in the published checks.
     expect(told.typed).toBeCloseTo(1.7302, 3);
     expect(told.wrong).toBe("#VALUE!");
+    expect(told.why).toBe("IRRIG.PIPE.FRICTION: inside must be above 0 in; got -1");
+    const plan = loadedHost().functions.get("SET_PLAN")?.(2, 14, 11, 0.75, 24);
+    expect(told.spread).toEqual(plan);
     expect(Math.abs(told.far / far - 1)).toBeLessThan(1e-9);
   },
 );

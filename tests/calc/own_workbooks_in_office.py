@@ -18,17 +18,6 @@ def cells_of(document, name):
     return document.NamedRanges.getByName(name).getReferredCells()
 
 
-def shown(cell):
-    if cell.getError() != 0:
-        return {"error": cell.String}
-    if cell.Type.value == "EMPTY":
-        return None
-    is_number = cell.Type.value == "VALUE" or (
-        cell.Type.value == "FORMULA" and cell.FormulaResultType2 == 1
-    )
-    return cell.Value if is_number else cell.String
-
-
 def errors(document):
     """Where an error shows; the tables behind end in #N/A, and nobody sees them."""
     found = []
@@ -45,13 +34,16 @@ def errors(document):
 
 
 def values(document, names):
-    """What each name stands for: rows of values."""
+    """What each name stands for: rows of values. An error comes as nothing, and is asked for."""
     found = {}
     for name in names:
         cells = cells_of(document, name)
         found[name] = [
-            [shown(cells.getCellByPosition(column, row)) for column in range(cells.Columns.Count)]
-            for row in range(cells.Rows.Count)
+            [
+                {"error": cells.getCellByPosition(column, row).String} if shown is None else shown
+                for column, shown in enumerate(shown_row)
+            ]
+            for row, shown_row in enumerate(cells.getDataArray())
         ]
     return found
 

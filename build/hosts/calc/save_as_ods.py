@@ -9,7 +9,10 @@ with Office(extension) as office:
     for name in names:
         document = office.open(os.path.join(folder, name + ".xlsx"))
         if document.Sheets.hasByName("Tables"):
-            document.Sheets.getByName("Tables").IsVisible = False
+            tables = document.Sheets.getByName("Tables")
+            tables.IsVisible = False
+            # A hidden page is printed as well, unless it has no area to print.
+            tables.setPrintAreas(())
         document.calculateAll()
         document.storeToURL(address(os.path.join(folder, name + ".ods")), (value("FilterName", "calc8"),))
         document.close(True)
