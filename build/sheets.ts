@@ -24,13 +24,13 @@ import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
 import { writePackage } from "../src/sheets/file/package";
 
-const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
+export const SYSTEMS: readonly UnitSystem[] = ["US", "SI"];
 
-function fileName(sheet: ReadyMadeSheet, system: UnitSystem, language: Language): string {
+export function fileName(sheet: ReadyMadeSheet, system: UnitSystem, language: Language): string {
   return `${sheet.id}-${system.toLowerCase()}${language === "en" ? "" : `-${language}`}`;
 }
 
-async function sheetsIn(language: Language): Promise<readonly ReadyMadeSheet[]> {
+export async function sheetsIn(language: Language): Promise<readonly ReadyMadeSheet[]> {
   const say = await workbookWordsIn(language);
   return language === "en" ? readyMadeSheets : readyMadeSheets.map((one) => workbookIn(one, say));
 }
@@ -42,7 +42,7 @@ interface Files {
 }
 
 /** "2026-11-26" */
-const DAY = BUILD_DATE.toISOString().slice(0, 10);
+export const DAY = BUILD_DATE.toISOString().slice(0, 10);
 
 /** Said at the foot of every printed page. */
 const notices = {

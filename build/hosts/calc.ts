@@ -1,7 +1,9 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { parseArgs } from "node:util";
 import { strToU8, type Zippable, zipSync } from "fflate";
 import type { Reference } from "../../src/reference";
+import { isLanguage } from "../../src/words/language";
 import { licencesText, readPackage } from "../licences";
 import { BUILD_DATE, dist, root, VERSION } from "../settings";
 import {
@@ -13,11 +15,10 @@ import {
   menu,
   packageManifest,
 } from "./calc/parts";
+import { EXTENSION, hasOffice } from "./calc/office";
 import { writeEdition } from "./edition";
 import { pythonFunctions } from "./python";
 import { libraryFolders } from "./python/program";
-
-export const EXTENSION = join(dist, "hosts", "fieldsum.oxt");
 
 const own = (name: string) => readFileSync(join(__dirname, "calc", name), "utf8");
 
@@ -57,4 +58,26 @@ function writeExtension(reference: Reference): void {
   );
 }
 
-if (require.main === module) writeEdition(writeExtension);
+async function writeAll(reference: Reference): Promise<void> {
+  const { values } = parseArgs({
+    options: {
+      language: { type: "string", default: "en" },
+      only: { type: "string", multiple: true, default: [] },
+    },
+  });
+  if (!isLanguage(values.language))
+    throw new Error(`no language ${values.language}; there are en, es`);
+  writeExtension(reference);
+  if (!hasOffice()) {
+    console.log(
+      "hosts/calc: no workbooks, for LibreOffice with python3-uno is not here to save them",
+    );
+    return;
+  }
+  // Only here: tests of the extension cannot load the writer of workbooks.
+  const { writeWorkbooks } = await import("./calc/workbooks");
+  const names = await writeWorkbooks(values.language, values.only);
+  console.log(`hosts/calc: ${names.length} workbooks`);
+}
+
+if (require.main === module) writeEdition(writeAll);

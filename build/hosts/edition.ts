@@ -5,13 +5,17 @@ import { buildOnly } from "../build";
 import { dist } from "../settings";
 
 /** Builds the functions and writes an edition from their reference; for the command line. */
-export function writeEdition(write: (reference: Reference) => void): void {
+export function writeEdition(write: (reference: Reference) => void | Promise<void>): void {
   buildOnly(["functions"])
     .then(() => write(JSON.parse(readFileSync(join(dist, "reference.json"), "utf8")) as Reference))
-    .catch((error: unknown) => {
-      console.error(error instanceof Error ? error.message : error);
-      process.exitCode = 1;
-    });
+    // The engine of the sheets keeps a timer: without an exit the process would wait for it.
+    .then(
+      () => process.exit(0),
+      (error: unknown) => {
+        console.error(error instanceof Error ? error.message : error);
+        process.exit(1);
+      },
+    );
 }
 
 /** A folder of its own with these files, and nothing of an earlier one. */

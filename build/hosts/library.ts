@@ -109,7 +109,6 @@ arguments, units and errors.
 
 \`\`\`js
 import { lateralPressure, CellError } from "fieldsum";
-import { inComment, parameterName } from "./script-text";
 
 // Pressure at the fourteenth head, psi.
 lateralPressure(14, 48, 14, 45, [[2.17, 7], [1.72, 7]], [[35, 3.7], [45, 4.2], [55, 4.6]], "US");

@@ -1,8 +1,8 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { EXTENSION } from "../../build/hosts/calc";
+import { EXTENSION, OFFICE_PYTHON, WORKBOOKS } from "../../build/hosts/calc/office";
 import { pythonFunctions } from "../../build/hosts/python";
 import type { Reference } from "../../src/reference";
 import { loadedHost } from "../../build/loaded-host";
@@ -10,6 +10,7 @@ import { readyMadeSheets } from "../../src/sheets";
 import { samplesOf } from "../support/samples";
 import { loadWorkbooks } from "../support/open-workbook";
 import { corpus } from "./corpus";
+import { withOffice } from "./office";
 
 const root = join(__dirname, "../..");
 const folder = mkdtempSync(join(tmpdir(), "fieldsum-calc-"));
@@ -41,14 +42,7 @@ test("every function gives what the add-in gives, value or error, on 30,000 call
   expect(differing).toEqual([]);
 });
 
-/** The real program, where it is there. Without it this is said, and nothing of it is claimed. */
-const hasOffice =
-  spawnSync("soffice", ["--version"]).status === 0 &&
-  spawnSync("/usr/bin/python3", ["-c", "import uno"]).status === 0;
-
-const inOffice = hasOffice ? test : (name: string) => console.log(`no LibreOffice here: ${name}`);
-
-inOffice("in the real program: every example typed, a table spread by the menu's entry", () => {
+withOffice("in the real program: every example typed, a table spread by the menu's entry", () => {
   const { functions } = loadedHost();
   const all = samplesOf(reference().functions);
   const cases = join(folder, "examples.json");
@@ -57,7 +51,7 @@ inOffice("in the real program: every example typed, a table spread by the menu's
     JSON.stringify(all.map(({ help }) => ({ formula: help.example, spills: help.spills }))),
   );
   const out = execFileSync(
-    "/usr/bin/python3",
+    OFFICE_PYTHON,
     [join(__dirname, "examples_in_office.py"), EXTENSION, cases],
     { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] },
   );
@@ -92,20 +86,21 @@ function alike(got: unknown, wanted: unknown): boolean {
   return got === wanted;
 }
 
-inOffice(
-  "in the real program: functions typed, and the line workbook with another spacing",
+withOffice(
+  "in the real program, installed by one command: functions typed, the menu's entries, another spacing in the line workbook",
   async () => {
-    const sheets = join(folder, "sheets");
-    execFileSync("npx", ["tsx", "build/sheets.ts", "--to", sheets, "--only", "line-layout"], {
-      cwd: root,
-      stdio: "pipe",
-    });
     const out = execFileSync(
-      "/usr/bin/python3",
-      [join(__dirname, "in_office.py"), EXTENSION, join(sheets, "line-layout-us.xlsx")],
-      { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] },
+      OFFICE_PYTHON,
+      [join(__dirname, "in_office.py"), EXTENSION, join(WORKBOOKS, "line-layout-us.ods")],
+      { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] },
     );
-    const told = JSON.parse(out) as { typed: number; wrong: string; far: number };
+    const told = JSON.parse(out) as {
+      typed: number;
+      wrong: string;
+      spread: unknown[][];
+      why: string;
+      far: number;
+    };
     const { openWorkbook } = loadWorkbooks();
     const book = await openWorkbook("line-layout", "US");
     await book.set({ Spacing: 40 });
@@ -114,6 +109,9 @@ inOffice(
     // The handbook equation worked by hand, as in the published checks.
     expect(told.typed).toBeCloseTo(1.7302, 3);
     expect(told.wrong).toBe("#VALUE!");
+    expect(told.why).toBe("IRRIG.PIPE.FRICTION: inside must be above 0 in; got -1");
+    const plan = loadedHost().functions.get("SET_PLAN")?.(2, 14, 11, 0.75, 24);
+    expect(told.spread).toEqual(plan);
     expect(Math.abs(told.far / far - 1)).toBeLessThan(1e-9);
   },
 );
@@ -123,7 +121,7 @@ const NOT_IN_CALC = /^_xlfn\.FORMULATEXT\(|_xlws\.FILTER\(|^My[A-Z]\w*\(/;
 /** The customer's table of the quote is filtered; these read it. */
 const READ_THE_FILTERED = ["Quote!B3", "Quote!B14", "Quote!E12", "Quote!E13", "Cost!B4", "Cost!B5"];
 
-inOffice(
+withOffice(
   "in the real program: the formula cells of the add-in's workbooks worked out again",
   () => {
     const sheets = join(folder, "every-sheet");
@@ -133,7 +131,7 @@ inOffice(
       .filter(({ id }) => id !== "plan")
       .flatMap(({ id }) => [`${id}-us.xlsx`, `${id}-si.xlsx`]);
     const out = execFileSync(
-      "/usr/bin/python3",
+      OFFICE_PYTHON,
       [
         join(__dirname, "workbooks_in_office.py"),
         EXTENSION,

@@ -1,7 +1,9 @@
 """examples_in_office.py EXTENSION CASES: what the real Calc gives for formulas typed in cells, as JSON."""
 import json
+import os
 import sys
 
+sys.path.insert(0, os.path.join(os.path.dirname(__file__), "../../build/hosts/calc"))
 from office import Office
 from com.sun.star.beans import NamedValue
 

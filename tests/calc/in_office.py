@@ -1,8 +1,14 @@
-"""in_office.py EXTENSION WORKBOOK: what the real Calc shows, as JSON."""
+"""in_office.py EXTENSION WORKBOOK: what the real Calc shows, as JSON.
+
+The extension is installed by the one command of the read-me, in a profile that is new.
+"""
 import json
+import os
 import sys
 
+sys.path.insert(0, os.path.join(os.path.dirname(__file__), "../../build/hosts/calc"))
 from office import Office
+from com.sun.star.beans import NamedValue
 
 
 def place(document, name):
@@ -19,11 +25,27 @@ with Office(sys.argv[1]) as office:
     wrong = cells.getCellByPosition(0, 1)
     wrong.FormulaLocal = "=IRRIG.PIPE.FRICTION(50;-1;100)"
     told = {"typed": typed.Value, "wrong": wrong.String}
+
+    # As the menu does it: the frame is handed the entry's address.
+    controller = document.CurrentController
+    dispatch = office.create("com.sun.star.frame.DispatchHelper").executeDispatch
+    table = cells.getCellByPosition(3, 0)
+    table.FormulaLocal = "=IRRIG.SET.PLAN(2;14;11;0.75;24)"
+    controller.select(table)
+    dispatch(controller.Frame, "service:fieldsum.Menu?spread", "_self", 0, ())
+    filled = cells.createCursorByRange(table)
+    filled.collapseToCurrentArray()
+    told["spread"] = [list(row) for row in filled.getDataArray()]
+
+    # The entry shows a box; asked as a job, it hands the sentence back.
+    controller.select(wrong)
+    told["why"] = office.create("fieldsum.Menu").execute(
+        (NamedValue("Document", document), NamedValue("Command", "why"))
+    )
     document.close(True)
 
     document = office.open(sys.argv[2])
     place(document, "Spacing").Value = 40
-    document.calculateAll()
     told["far"] = place(document, "FarPressure").Value
     document.close(True)
 

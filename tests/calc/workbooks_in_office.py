@@ -8,6 +8,7 @@ import sys
 import zipfile
 from xml.etree import ElementTree
 
+sys.path.insert(0, os.path.join(os.path.dirname(__file__), "../../build/hosts/calc"))
 from office import Office
 
 MAIN = "{http://schemas.openxmlformats.org/spreadsheetml/2006/main}"

@@ -1,5 +1,6 @@
 import { DEFAULT_NAMESPACE, tokens } from "../../../src/formula-text/dialect";
 import { columnLetters } from "../../../src/sheets/kit/address";
+import { closing, movedOff } from "../formula-parts";
 import { googleName } from "./code";
 
 /** Rows and columns that a table of the helper page may take. */
@@ -39,10 +40,8 @@ export class SharedTables {
       }
       // INDEX( call , … ): the call stands from i + 2 to end.
       const close = closing(all, i + 1);
-      const call = all
-        .slice(i + 2, end + 1)
-        .map((token, at, part) => ofPage(token, part[at + 1], part[at - 1], page));
-      const range = this.rangeOf(call.join("").replace(/\s+/g, " "));
+      const call = movedOff(page, all.slice(i + 2, end + 1));
+      const range = this.rangeOf(call.replace(/\s+/g, " "));
       const rest = all
         .slice(end + 1, close + 1)
         .map((token) => token.text)
@@ -87,26 +86,4 @@ export class SharedTables {
 /** Of the table with this number; one column stays free between two. */
 function firstColumn(table: number): number {
   return table * (TABLE_COLUMNS + 1);
-}
-
-/** A cell of the page that a call is moved from is called by its page. */
-function ofPage(
-  { kind, text }: ReturnType<typeof tokens>[number],
-  next: { readonly text: string } | undefined,
-  before: { readonly text: string } | undefined,
-  page: string,
-): string {
-  const isCell = kind === "name" && /^\$?[A-Z]{1,3}\$?\d+$/i.test(text);
-  if (!isCell || next?.text === "(" || before?.text === "!") return text;
-  // The second corner of a range needs no page.
-  return before?.text === ":" ? text : `'${page.replace(/'/g, "''")}'!${text}`;
-}
-
-function closing(all: ReturnType<typeof tokens>, open: number): number {
-  let depth = 0;
-  for (let i = open; i < all.length; i++) {
-    if (all[i].kind === "open") depth++;
-    if (all[i].kind === "close" && --depth === 0) return i;
-  }
-  throw new Error("a parenthesis is not closed");
 }
