@@ -402,6 +402,14 @@ export const workbooks: Texts = {
   Gives: "Da",
   "What it stands for": "Lo que representa",
   "Checks and limits": "Comprobaciones y límites",
+  "Words of the functions": "Palabras de las funciones",
+  "What the functions give is in English in every cell; here it is in your language.":
+    "Lo que dan las funciones está en inglés en toda celda; aquí está en español.",
+  "In the cells now": "En las celdas ahora",
+  "What a check may say: what is, its limit, the cure":
+    "Lo que puede decir una comprobación: lo que hay, su límite, el remedio",
+  "The function says": "La función dice",
+  "In your language": "En español",
   "Every check of this workbook in one list, and every input with what it allows. An input outside its limits is named first; until it is fixed nothing is judged and no money is shown.":
     "Todas las comprobaciones de este libro en una lista, y todas las entradas con lo que admiten. Una entrada fuera de sus límites se nombra primero; hasta que se corrija no se juzga nada ni se muestra dinero.",
   "In short": "En breve",
