@@ -63,7 +63,9 @@ export function shownIn(
       page.name,
       new Set(
         page.cells.flatMap((cell) =>
-          FUNCTION.test(cell.formula ?? "") ? placesOf(cell).map(([r, c]) => `${r},${c}`) : [],
+          cell.formula === undefined || cell.role === "formulaText"
+            ? []
+            : placesOf(cell).map(([r, c]) => `${r},${c}`),
         ),
       ),
     ]),

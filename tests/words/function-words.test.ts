@@ -54,12 +54,12 @@ test("headers that a function spills and its labels are listed once; own words a
   expect(texts).not.toContain("cost");
   // Without checks, nothing is said of them.
   expect(texts).not.toContain("Velocity is …");
-  // In a copy without formulas they stand in Spanish, and what the workbook itself says stays.
+  // In a copy without formulas they stand in Spanish, those too that a formula only hands on.
   const there = shownIn([page], shown, words.reader);
   expect([0, 1, 3].map((column) => there.value("Línea", 0, column))).toEqual([
     "distancia (m)",
     "presión en la boquilla (kPa)",
-    "cost",
+    "costo",
   ]);
   expect(there.value("Línea", 1, 0)).toBe(14);
 });

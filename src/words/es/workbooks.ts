@@ -851,6 +851,8 @@ export const workbooks: Texts = {
   "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.":
     "Dieciséis pluviómetros en cuadrícula entre cuatro aspersores, después de un turno. Escriba lo que recogió cada uno, en mL.",
   "Caught (mL)": "Recogido (mL)",
+  "From the line (": "Desde la línea (",
+  "Left to use (": "Queda por usar (",
   "Opening of a can": "Boca de un pluviómetro",
   "The set ran": "El turno duró",
   "Average depth": "Lámina media",
@@ -1091,6 +1093,7 @@ export const composed: Messages = {
   "First outside its limits, part {n}": "Primera fuera de sus límites, parte {n}",
   "All {n} checks pass.": "Las {n} comprobaciones pasan.",
   " of {n} checks pass. Failed: ": " de {n} comprobaciones pasan. Fallan: ",
+  " of {n}": " de {n}",
   "; {label}": "; {label}",
   "• {text}": "• {text}",
   "{limit}, or blank": "{limit}, o en blanco",
