@@ -34,8 +34,8 @@ export const workbooks: Texts = {
   "Show me the answer to number": "Muéstreme la respuesta al número",
   "Each page takes one step: guess first, then change a shaded cell and look. The formula stands beside each result, as you would type it.":
     "Cada hoja da un paso: adivine primero, luego cambie una celda sombreada y mire. La fórmula está junto a cada resultado, como usted la escribiría.",
-  "Caught (mL), between four sprinklers; blank: the can was knocked over":
-    "Recogido (mL), entre cuatro aspersores; en blanco: el pluviómetro se volcó",
+  "Caught, between four sprinklers; blank: the can was knocked over":
+    "Recogido, entre cuatro aspersores; en blanco: el pluviómetro se volcó",
   "Cans that count": "Pluviómetros que cuentan",
   "By hand, the driest four": "A mano, los cuatro más secos",
   "The plan on the page Base counts on": "El plan de la hoja Base cuenta con",
@@ -850,7 +850,14 @@ export const workbooks: Texts = {
   "5  What the ground got": "5  Lo que recibió el suelo",
   "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.":
     "Dieciséis pluviómetros en cuadrícula entre cuatro aspersores, después de un turno. Escriba lo que recogió cada uno, en mL.",
-  "Caught (mL)": "Recogido (mL)",
+  "Caught, as above; blank: knocked over": "Recogido, como arriba; vacío: volcado",
+  "Counts as": "Cuenta como",
+  "Cans read in mL, or by ruler in": "Leídos en mL, o con regla en",
+  "A ruler gives the depth only in cans with straight sides.":
+    "Una regla da la lámina solo en recipientes de lados rectos.",
+  "Left out": "Dejados fuera",
+  "Blank, and so left out: ": "Vacíos, y por eso fuera: ",
+  "see below": "vea abajo",
   "From the line (": "Desde la línea (",
   "Left to use (": "Queda por usar (",
   "Opening of a can": "Boca de un pluviómetro",
@@ -1094,6 +1101,8 @@ export const composed: Messages = {
   "All {n} checks pass.": "Las {n} comprobaciones pasan.",
   " of {n} checks pass. Failed: ": " de {n} comprobaciones pasan. Fallan: ",
   " of {n}": " de {n}",
+  "No can: all {n} count.": "Ninguno: cuentan los {n}.",
+  "; row {row}, column {column}": "; fila {row}, columna {column}",
   "; {label}": "; {label}",
   "• {text}": "• {text}",
   "{limit}, or blank": "{limit}, o en blanco",
