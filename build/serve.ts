@@ -53,7 +53,10 @@ async function main(kind: string): Promise<void> {
   if (kind === "hall") {
     // Whoever is in the network may read the pages; nothing can be written.
     await listen(createHttpServer(answering(dist)), PAGES_PORT, "0.0.0.0");
-    for (const room of roomAddresses()) {
+    const rooms = roomAddresses();
+    if (rooms.length === 0)
+      console.log("\nThis computer is in no network yet: join one, and start this again.");
+    for (const room of rooms) {
       const address = `http://${room}:${PAGES_PORT}/workshop`;
       console.log(`\nWorkshop: ${address}\n${renderUnicodeCompact(address)}`);
     }

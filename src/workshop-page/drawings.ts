@@ -326,6 +326,46 @@ const hours: Drawing = {
   },
 };
 
+/** Cells a side of the pattern between four sprinklers. */
+const PATTERN = 6;
+
+/** What four sprinklers lay over one another between two positions: darker is more, ▽ the driest quarter. */
+function overlapped(
+  pattern: readonly (readonly number[])[],
+  [left, right]: [number, number],
+  [top, bottom]: [number, number],
+): SVGElement[] {
+  const all = pattern.flat().sort((one, other) => one - other);
+  const most = all[all.length - 1];
+  const dry = all[Math.floor(all.length / 4) - 1];
+  const width = (right - left) / pattern.length;
+  const height = (bottom - top) / pattern[0].length;
+  return pattern.flatMap((row, r) =>
+    row.flatMap((depth, c) => {
+      const [x, y] = [left + r * width, top + c * height];
+      return [
+        makeSvg("rect", { class: "ground", x, y, width, height }),
+        makeSvg("rect", {
+          class: "water",
+          x,
+          y,
+          width,
+          height,
+          "fill-opacity": most > 0 ? (depth / most).toFixed(2) : 0,
+        }),
+        ...(depth <= dry
+          ? [
+              makeSvg("path", {
+                class: "dry-sign",
+                d: `M${(x + width / 2 - 4).toFixed(1)} ${(y + height / 2 - 3).toFixed(1)} h8 l-4 6 z`,
+              }),
+            ]
+          : []),
+      ];
+    }),
+  );
+}
+
 const wind: Drawing = {
   controls: (system) => {
     const { wetted, wind: blows, move } = bluestemFlat(system);
@@ -350,8 +390,9 @@ const wind: Drawing = {
       },
     ];
   },
-  draw({ wetted, wind: blows, move }, { system, words, table }) {
+  draw({ wetted, wind: blows, move }, { system, words, table, number }) {
     const u = units(system);
+    const field = bluestemFlat(system);
     const widest = Number(table("SPRINKLER_SPACING", wetted, blows, system)[1][1]);
     const scale = 330 / (move + wetted);
     const r = (wetted * scale) / 2;
@@ -360,12 +401,20 @@ const wind: Drawing = {
     const y = 108;
     const height = Math.min(r, 88);
     const good = move <= widest + 1e-9;
+    const { leg, step } = catchSamples(system);
+    const pattern = table("APPLICATION_OVERLAP", [[...leg]], step, field.spacing, move, PATTERN);
+    const cu = number("APPLICATION_CU", pattern);
     return {
       svg: makeSvg(
         "svg",
         { viewBox: `0 0 ${WIDTH} 230`, role: "img", "aria-label": words.windTitle, class: "plot" },
         makeSvg("ellipse", { class: "wet", cx: x0, cy: y, rx: r, ry: height }),
         makeSvg("ellipse", { class: "wet", cx: x1, cy: y, rx: r, ry: height }),
+        ...overlapped(
+          pattern.map((row) => row.map(Number)),
+          [x0, x1],
+          [y - 44, y + 44],
+        ),
         makeSvg("line", { class: "lay line-0", x1: x0, x2: x0, y1: y - 70, y2: y + 70 }),
         makeSvg("line", { class: "lay line-0", x1, x2: x1, y1: y - 70, y2: y + 70 }),
         makeSvg("line", { class: "rule-strong", x1: x0, x2: x1, y1: 206, y2: 206 }),
@@ -383,6 +432,7 @@ const wind: Drawing = {
       numbers: [
         [words.widestMove, `${f(widest, "0.0")} ${u.length}`],
         [words.move, `${f(move, "0")} ${u.length}`],
+        [words.overlap, f(cu, "0.00")],
       ],
       said: good ? words.windGood : words.windBad,
       good,

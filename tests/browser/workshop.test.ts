@@ -208,6 +208,22 @@ test.each(["US", "SI"] as const)(
   },
 );
 
+test.each(["US", "SI"] as const)(
+  "with 28 sprinklers the page says that F no longer holds (%s)",
+  async (system) => {
+    const { page } = await open("lesson-6", PHONE, ["en", system]);
+    const said = page.locator(".picture .said");
+    expect(await said.innerText()).toBe(`✓ ${en.pictures.alongSaid}`);
+    await page.locator('.control input[type="range"]').focus();
+    await page.keyboard.press("End");
+    expect(await said.innerText()).toBe(`✗ ${en.pictures.alongLong}`);
+    const rows = await page.locator(".numbers td").allInnerTexts();
+    const [equal, solved] = rows.slice(2).map(parseFloat);
+    // The solved line loses less, for its far sprinklers give less.
+    expect(solved).toBeLessThan(0.9 * equal);
+  },
+);
+
 test("an answer that was shown is no point", async () => {
   const { page } = await open("lesson-2", PHONE);
   const block = page.locator(".exercise").first();

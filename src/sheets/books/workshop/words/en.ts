@@ -459,6 +459,7 @@ export const en: WorkshopWords = {
     hoursSaid: "Run {hours} hours, then move; the field is covered in {days} days.",
     tooLong:
       "A set does not fit the working day: more lines do not help, a smaller depth or a longer day does.",
+    overlap: "Between them, in still air (▽ driest): CU",
     windTitle: "Two positions of a line and what they wet",
     wetted: "Wetted diameter",
     wind: "Wind",

@@ -465,6 +465,7 @@ export const es: WorkshopWords = {
     hoursSaid: "Riegue {hours} horas, luego mueva; el campo se cubre en {days} días.",
     tooLong:
       "Un turno no cabe en el día de trabajo: más líneas no ayudan, una lámina menor o un día más largo sí.",
+    overlap: "Entre ellas, sin viento (▽ más seco): CU",
     windTitle: "Dos posiciones de una línea y lo que mojan",
     wetted: "Diámetro mojado",
     wind: "Viento",

@@ -107,6 +107,7 @@ export type PictureWords = Readonly<
     | "roundDays"
     | "hoursSaid"
     | "tooLong"
+    | "overlap"
     | "windTitle"
     | "wetted"
     | "wind"
