@@ -93,11 +93,11 @@ describe.each(systems)("the catch cans of the workshop's workbook, %s", (system)
     expect(middle).toBeCloseTo(depth((row[3] + row[5]) / 2, opening, system), 4);
     expect(book.errors()).toEqual([]);
     await book.set({ ...asTheyStand, RowCans: row.map((caught, i) => [i === 0 ? null : caught]) });
-    expect(book.errors().map(({ code }) => code)).toContain("#N/A");
+    expect(book.errors().map(({ code }) => code)).toContain("#VALUE!");
     await book.set({
       ...asTheyStand,
       RowCans: row.map((caught, i) => [i === 4 || i === 5 ? null : caught]),
     });
-    expect(book.errors().map(({ code }) => code)).toContain("#N/A");
+    expect(book.errors().map(({ code }) => code)).toContain("#VALUE!");
   });
 });

@@ -858,6 +858,7 @@ export const workbooks: Texts = {
   "Left out": "Dejados fuera",
   "Blank, and so left out: ": "Vacíos, y por eso fuera: ",
   "see below": "vea abajo",
+  missing: "falta",
   "From the line (": "Desde la línea (",
   "Left to use (": "Queda por usar (",
   "Opening of a can": "Boca de un pluviómetro",

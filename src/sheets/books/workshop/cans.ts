@@ -130,12 +130,12 @@ function write(page: PageBuilder, field: Field): void {
     {
       header: "Counts as",
       role: "result",
-      format: "0.##",
+      format: "0.0",
       // The place of a can in the middle takes the mean of its neighbors; an end has to be there.
       rows: rows.map((at, i) =>
         i === 0 || i === rows.length - 1
-          ? `=IF(B${at}="", NA(), B${at})`
-          : `=IF(B${at}="", IF(COUNT(B${at - 1}, B${at + 1})=2, (B${at - 1}+B${at + 1})/2, NA()), B${at})`,
+          ? `=IF(B${at}="", "missing", B${at})`
+          : `=IF(B${at}="", IF(COUNT(B${at - 1}, B${at + 1})=2, (B${at - 1}+B${at + 1})/2, "missing"), B${at})`,
       ),
     },
     {
