@@ -22,8 +22,11 @@ export const cans: Lesson = {
 const depthOf = (caught: string) =>
   `IF(CanReading="mL", IRRIG.APPLICATION.CATCH(${caught}, CanOpening, Units), IRRIG.UNIT.CONVERT(${caught}, CanReading, IF(Units="SI", "mm", "in")))`;
 
-/** Some hosts hand a blank cell over as 0, which would be a dry can and not a missing one. */
-const THERE = 'IF(ISNUMBER(Cans), Cans, "")';
+/**
+ * Some hosts hand a blank cell over as 0, which would be a dry can and not a missing one. Where a host
+ * works out one cell of a range at a time, INDEX has it work out all.
+ */
+const THERE = 'INDEX(IF(ISNUMBER(Cans), Cans, ""), 0, 0)';
 
 function write(page: PageBuilder, field: Field): void {
   const test = catchSamples(field.system);
