@@ -3,6 +3,7 @@ import { createServer as createHttpsServer } from "node:https";
 import { networkInterfaces } from "node:os";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import sirv from "sirv";
+import { renderUnicodeCompact } from "uqr";
 import { build } from "./build";
 import { headersFor } from "./headers";
 import { validateManifest } from "./manifest";
@@ -52,8 +53,13 @@ async function main(kind: string): Promise<void> {
   if (kind === "hall") {
     // Whoever is in the network may read the pages; nothing can be written.
     await listen(createHttpServer(answering(dist)), PAGES_PORT, "0.0.0.0");
-    for (const address of roomAddresses())
-      console.log(`\nWorkshop: http://${address}:${PAGES_PORT}/workshop#lesson-1`);
+    const rooms = roomAddresses();
+    if (rooms.length === 0)
+      console.log("\nThis computer is in no network yet: join one, and start this again.");
+    for (const room of rooms) {
+      const address = `http://${room}:${PAGES_PORT}/workshop`;
+      console.log(`\nWorkshop: ${address}\n${renderUnicodeCompact(address)}`);
+    }
     console.log("Answers every machine in this network. Stop with Ctrl+C.");
     return;
   }

@@ -16,10 +16,11 @@ import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import { readyMadeSheets } from "../src/sheets";
 import { isLanguage, type Language, LANGUAGES } from "../src/words/language";
-import { workbookWordsIn } from "../src/words/load";
-import { workbookIn } from "../src/words/workbook-reader";
-import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
-import { fileParts } from "../src/sheets/file/workbook-file";
+import { functionWordsPage, shownIn } from "../src/words/function-words";
+import { functionWordsIn, workbookWordsIn } from "../src/words/load";
+import { WAITING_FOR_WORDS, workbookIn } from "../src/words/workbook-reader";
+import type { Page, ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
+import { fileParts, type ShownValues } from "../src/sheets/file/workbook-file";
 import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
 import { writePackage } from "../src/sheets/file/package";
@@ -51,7 +52,7 @@ const notices = {
     valuesOnly: (file: string) => `Values only, computed on ${DAY}. The formulas are in ${file}.`,
   },
   es: {
-    whole: `Necesita el complemento Fieldsum; los valores se calcularon el ${DAY}. Traducción aún no leída por un profesional del riego.`,
+    whole: `Necesita el complemento Fieldsum; los valores se calcularon el ${DAY}. Traducción aún no leída por un profesional del riego. Lo que dan las funciones está en inglés: la última hoja lo traduce.`,
     valuesOnly: (file: string) =>
       `Solo valores, calculados el ${DAY}. Las fórmulas están en ${file}. Traducción aún no leída por un profesional del riego.`,
   },
@@ -68,18 +69,40 @@ async function writeSheet(
   if (evaluated.errors.length > 0) {
     throw new Error(`${sheet.title} (${system}) shows errors:\n${evaluated.errors.join("\n")}`);
   }
+  const words = WAITING_FOR_WORDS.has(sheet.id) ? undefined : await functionWordsIn(language);
   const about = { title: sheet.title, description: sheet.purpose, date: BUILD_DATE };
-  const write = (notice: string, valuesOnly: boolean) =>
-    writePackage(
-      fileParts(pages, evaluated, { ...about, system, namespace: NAMESPACE, notice, valuesOnly }),
+  const write = (notice: string, valuesOnly: boolean) => {
+    const isWhole = words === undefined || valuesOnly;
+    const written = isWhole
+      ? pages
+      : [...pages, functionWordsPage(pages, evaluated, system, words)];
+    const shown =
+      words === undefined || !valuesOnly ? evaluated : shownIn(pages, evaluated, words.reader);
+    return writePackage(
+      fileParts(written, onThesePages(pages, shown), {
+        ...about,
+        system,
+        namespace: NAMESPACE,
+        notice,
+        valuesOnly,
+      }),
       about,
     );
+  };
   return {
     workbook: await write(notices[language].whole, false),
     valuesOnly: await write(
       notices[language].valuesOnly(`${fileName(sheet, system, language)}.xlsx`),
       true,
     ),
+  };
+}
+
+/** The page of the functions' words has no formulas, and so nothing was evaluated on it. */
+function onThesePages(pages: readonly Page[], shown: ShownValues): ShownValues {
+  const names = new Set(pages.map(({ name }) => name));
+  return {
+    value: (page, row, column) => (names.has(page) ? shown.value(page, row, column) : null),
   };
 }
 

@@ -1,3 +1,4 @@
+import { nice, ticks } from "d3-array";
 import { makeSvg } from "./dom";
 import { formatValue } from "./number-format";
 
@@ -20,8 +21,12 @@ export interface Plot {
 }
 
 export const WIDTH = 360;
-const HEIGHT = 230;
-const BOX = { left: 46, right: 350, top: 26, bottom: 190 };
+const HEIGHT = 234;
+const BOX = { left: 46, right: 342, top: 26, bottom: 190 };
+/** About so many numbers on an axis. */
+const TICKS = 4;
+/** So near to an edge a number has no room before it. */
+const NEAR = 110;
 
 /** Lines of different dashes with their names at the end; every number stands in the table too. */
 export function plot({ title, x, y, lines, band, mark, fromZero }: Plot): SVGElement {
@@ -32,31 +37,11 @@ export function plot({ title, x, y, lines, band, mark, fromZero }: Plot): SVGEle
     ...(band ? [band.from, band.to] : []),
     ...(mark ? [mark.at[1]] : []),
   ];
-  const [x0, x1] = [Math.min(...xs), Math.max(...xs)];
   const span = Math.max(...ys) - Math.min(...ys) || 1;
-  const y0 = fromZero ? 0 : Math.min(...ys) - span * 0.08;
-  const y1 = Math.max(...ys) + span * 0.08;
-  const px = (at: number) => BOX.left + ((at - x0) / (x1 - x0 || 1)) * (BOX.right - BOX.left);
-  const py = (at: number) => BOX.bottom - ((at - y0) / (y1 - y0 || 1)) * (BOX.bottom - BOX.top);
-  const ticks = (from: number, to: number) => {
-    // Sprinklers are counted: no fractions between them.
-    const whole = Number.isInteger(from) && Number.isInteger(to) && to - from >= 3;
-    return Array.from({ length: 4 }, (_, i) => {
-      const at = from + ((to - from) * i) / 3;
-      return whole ? Math.round(at) : at;
-    });
-  };
-  const short = (number: number) =>
-    formatValue(
-      number,
-      Number.isInteger(number)
-        ? "0"
-        : Math.abs(number) >= 20
-          ? "0"
-          : Math.abs(number) >= 2
-            ? "0.0"
-            : "0.00",
-    );
+  const px = axis([Math.min(...xs), Math.max(...xs)], [BOX.left, BOX.right]);
+  const least = fromZero ? 0 : Math.min(...ys) - span * 0.05;
+  const py = axis(nice(least, Math.max(...ys) + span * 0.05, TICKS), [BOX.bottom, BOX.top]);
+  const names = lines.length > 1 ? namesOf(lines, py) : [];
   return makeSvg(
     "svg",
     { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: "img", "aria-label": title, class: "plot" },
@@ -65,53 +50,80 @@ export function plot({ title, x, y, lines, band, mark, fromZero }: Plot): SVGEle
           makeSvg("rect", {
             class: "band",
             x: BOX.left,
-            y: py(band.to),
+            y: py.at(band.to),
             width: BOX.right - BOX.left,
-            height: Math.max(0, py(band.from) - py(band.to)),
+            height: Math.max(0, py.at(band.from) - py.at(band.to)),
           }),
-          makeSvg("text", { class: "quiet", x: BOX.left + 6, y: py(band.from) - 6 }, band.title),
+          makeSvg("text", { class: "quiet", x: BOX.left + 6, y: py.at(band.from) - 6 }, band.title),
         ]
       : []),
-    ...ticks(y0, y1).flatMap((at) => [
-      makeSvg("line", { class: "rule", x1: BOX.left, x2: BOX.right, y1: py(at), y2: py(at) }),
-      makeSvg("text", { x: BOX.left - 5, y: py(at) + 4, "text-anchor": "end" }, short(at)),
+    ...py.ticks.flatMap(([at, text]) => [
+      makeSvg("line", { class: "rule", x1: BOX.left, x2: BOX.right, y1: py.at(at), y2: py.at(at) }),
+      makeSvg("text", { x: BOX.left - 5, y: py.at(at) + 4, "text-anchor": "end" }, text),
     ]),
-    ...ticks(x0, x1).map((at) =>
-      makeSvg("text", { x: px(at), y: BOX.bottom + 15, "text-anchor": "middle" }, short(at)),
+    ...px.ticks.map(([at, text]) =>
+      makeSvg("text", { x: px.at(at), y: BOX.bottom + 18, "text-anchor": "middle" }, text),
     ),
     makeSvg("text", { x: BOX.left - 40, y: 14 }, y),
-    makeSvg("text", { x: BOX.right, y: HEIGHT - 8, "text-anchor": "end" }, x),
-    ...lines.flatMap(({ title: name, points }, i) => {
-      const [lastX, lastY] = points[points.length - 1];
-      return [
-        makeSvg("polyline", {
-          class: `line line-${i}`,
-          points: points.map(([a, b]) => `${px(a).toFixed(1)},${py(b).toFixed(1)}`).join(" "),
-        }),
-        ...(lines.length > 1
-          ? [
-              makeSvg(
-                "text",
-                { class: `name-${i}`, x: px(lastX), y: py(lastY) - 6, "text-anchor": "end" },
-                name,
-              ),
-            ]
-          : []),
-      ];
-    }),
+    makeSvg("text", { x: BOX.right, y: HEIGHT - 6, "text-anchor": "end" }, x),
+    ...lines.map(({ points }, i) =>
+      makeSvg("polyline", {
+        class: `line line-${i}`,
+        points: points.map(([a, b]) => `${px.at(a).toFixed(1)},${py.at(b).toFixed(1)}`).join(" "),
+      }),
+    ),
+    ...names.map(({ title: name, at }, i) =>
+      makeSvg("text", { class: `name-${i}`, x: BOX.right, y: at, "text-anchor": "end" }, name),
+    ),
     ...(mark
       ? [
-          makeSvg("circle", { class: "point", cx: px(mark.at[0]), cy: py(mark.at[1]), r: 5 }),
+          makeSvg("circle", { class: "point", cx: px.at(mark.at[0]), cy: py.at(mark.at[1]), r: 5 }),
           makeSvg(
             "text",
-            {
-              class: "strong",
-              x: Math.min(px(mark.at[0]) + 8, BOX.right - 70),
-              y: py(mark.at[1]) - 9,
-            },
+            { class: "strong", ...beside([px.at(mark.at[0]), py.at(mark.at[1])], lines[0]) },
             mark.text,
           ),
         ]
       : []),
   );
+}
+
+interface Axis {
+  readonly at: (value: number) => number;
+  /** Round numbers, each with the digits that the step between them needs. */
+  readonly ticks: readonly (readonly [value: number, text: string])[];
+}
+
+function axis([low, high]: [number, number], [first, last]: [number, number]): Axis {
+  const round = ticks(low, high, TICKS);
+  const step = round.length > 1 ? round[1] - round[0] : 1;
+  const digits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const code = digits === 0 ? "0" : `0.${"0".repeat(digits)}`;
+  return {
+    at: (value) => first + ((value - low) / (high - low || 1)) * (last - first),
+    ticks: round.map((one) => [one, formatValue(one, code)]),
+  };
+}
+
+/** Names stand at the lines' ends, the lowest line's under it, so that no line runs through its own. */
+function namesOf(lines: readonly PlotLine[], py: Axis) {
+  const ends = lines.map(({ points }) => py.at(points[points.length - 1][1]));
+  const lowest = Math.max(...ends);
+  return lines.map(({ title }, i) => {
+    const under = ends[i] === lowest && lowest + 16 < BOX.bottom;
+    return { title, at: under ? ends[i] + 16 : ends[i] - 6 };
+  });
+}
+
+/** Beside the point, on the side where the line is not. */
+function beside([x, y]: [number, number], { points }: PlotLine) {
+  const rising = points[points.length - 1][1] > points[0][1];
+  const atEnd = x > BOX.right - NEAR;
+  const left = atEnd || (rising && x > BOX.left + NEAR);
+  const under = atEnd && !rising && y + 22 < BOX.bottom;
+  return {
+    x: left ? x - 8 : x + 8,
+    y: under ? y + 20 : y - 9,
+    "text-anchor": left ? "end" : "start",
+  };
 }

@@ -1,3 +1,4 @@
+import type { FunctionWords } from "./function-words";
 import type { Language } from "./language";
 import { formReader, type MessageReader, messageReader } from "./message-reader";
 import { translation } from "./translate";
@@ -15,6 +16,13 @@ export async function screenWordsIn(language: Language): Promise<(text: string) 
 export async function workbookWordsIn(language: Language): Promise<(text: string) => string> {
   if (language === "en") return (text) => text;
   return (await import("./es/workbook-say")).sayWorkbook;
+}
+
+/** What a workbook needs to put over what the functions say in it; English needs nothing. */
+export async function functionWordsIn(language: Language): Promise<FunctionWords | undefined> {
+  if (language === "en") return undefined;
+  const { verdicts } = await import("./es/messages");
+  return { reader: await messagesIn(language), verdicts, say: await workbookWordsIn(language) };
 }
 
 /** Reads what the functions say, in a language. The tables are loaded by those who want them alone. */

@@ -100,6 +100,9 @@ function plannedHeadFlow(scene: Scene): number {
   return number("LATERAL_FLOW", inlet, ...line) / field.heads;
 }
 
+/** Under the number of a can: what "▽" stands for in the words. */
+const triangleAt = (x: number, y: number) => `M${x - 5} ${y + 11} h10 l-5 8 z`;
+
 const range = (count: number) => Array.from({ length: count }, (_, i) => i);
 
 const cans: Drawing = {
@@ -133,7 +136,7 @@ const cans: Drawing = {
           makeSvg("circle", { class: "sprinkler", cx, cy, r: 9 }),
           makeSvg("circle", { class: "sprinkler-dot", cx, cy, r: 3 }),
         ]),
-        makeSvg("text", { class: "quiet", x: 48, y: 26 }, words.sprinkler),
+        makeSvg("text", { class: "quiet", x: 46, y: 16 }, words.sprinkler),
         ...depths.flatMap((line, r) =>
           line.flatMap((depth, c) => {
             const dry = depth <= sorted[3];
@@ -148,8 +151,9 @@ const cans: Drawing = {
               makeSvg(
                 "text",
                 { x: x(c), y: y(r) + 7, "text-anchor": "middle", class: "strong" },
-                `${f(depth, us(system) ? "0.00" : "0.0")}${dry ? "▽" : ""}`,
+                f(depth, us(system) ? "0.00" : "0.0"),
               ),
+              ...(dry ? [makeSvg("path", { class: "dry-sign", d: triangleAt(x(c), y(r)) })] : []),
             ];
           }),
         ),
@@ -164,6 +168,9 @@ const cans: Drawing = {
     };
   },
 };
+
+/** The middle of the bucket: the words stand to its right. */
+const BUCKET = 105;
 
 const rate: Drawing = {
   controls: (system) => {
@@ -205,7 +212,7 @@ const rate: Drawing = {
     const code = us(system) ? "0.00" : "0.0";
     const good = poured <= taken;
     const neck = 26;
-    const stream = Math.max(4, Math.min(120, (neck * poured) / taken));
+    const stream = Math.max(4, Math.min(110, (neck * poured) / taken));
     return {
       svg: makeSvg(
         "svg",
@@ -215,29 +222,35 @@ const rate: Drawing = {
           "aria-label": words.bucketTitle,
           class: "plot",
         },
-        makeSvg("rect", { class: "water", x: 180 - stream / 2, y: 8, width: stream, height: 52 }),
+        makeSvg("rect", {
+          class: "water",
+          x: BUCKET - stream / 2,
+          y: 8,
+          width: stream,
+          height: 52,
+        }),
         makeSvg("path", {
           class: "vessel",
-          d: `M100 60 H${180 - neck / 2} V84 H110 V214 H250 V84 H${180 + neck / 2} V60 H260`,
+          d: `M${BUCKET - 80} 60 H${BUCKET - neck / 2} V84 H${BUCKET - 70} V214 H${BUCKET + 70} V84 H${BUCKET + neck / 2} V60 H${BUCKET + 80}`,
         }),
         makeSvg("rect", {
           class: "water",
-          x: 180 - Math.min(stream, neck) / 2,
+          x: BUCKET - Math.min(stream, neck) / 2,
           y: 60,
           width: Math.min(stream, neck),
           height: 70,
         }),
-        makeSvg("rect", { class: "water", x: 112, y: 130, width: 136, height: 82 }),
+        makeSvg("rect", { class: "water", x: BUCKET - 68, y: 130, width: 136, height: 82 }),
         ...(good
           ? []
           : [
-              makeSvg("rect", { class: "water", x: 100, y: 50, width: 160, height: 9 }),
-              makeSvg("text", { class: "strong", x: 266, y: 58 }, words.runsOff),
+              makeSvg("rect", { class: "water", x: BUCKET - 80, y: 50, width: 160, height: 9 }),
+              makeSvg("text", { class: "strong", x: 196, y: 62 }, words.runsOff),
             ]),
-        makeSvg("text", { class: "strong", x: 252 - 8, y: 24 }, `${f(poured, code)} ${u.rate}`),
-        makeSvg("text", { class: "quiet", x: 252 - 8, y: 40 }, words.pours),
-        makeSvg("text", { class: "strong", x: 8, y: 82 }, `${f(taken, code)} ${u.rate}`),
-        makeSvg("text", { class: "quiet", x: 8, y: 98 }, words.takes),
+        makeSvg("text", { class: "strong", x: 196, y: 24 }, `${f(poured, code)} ${u.rate}`),
+        makeSvg("text", { class: "quiet", x: 196, y: 40 }, words.pours),
+        makeSvg("text", { class: "strong", x: 196, y: 92 }, `${f(taken, code)} ${u.rate}`),
+        makeSvg("text", { class: "quiet", x: 196, y: 108 }, words.takes),
       ),
       numbers: [
         [words.pours, `${f(poured, us(system) ? "0.000" : "0.0")} ${u.rate}`],
@@ -313,6 +326,46 @@ const hours: Drawing = {
   },
 };
 
+/** Cells a side of the pattern between four sprinklers. */
+const PATTERN = 6;
+
+/** What four sprinklers lay over one another between two positions: darker is more, ▽ the driest quarter. */
+function overlapped(
+  pattern: readonly (readonly number[])[],
+  [left, right]: [number, number],
+  [top, bottom]: [number, number],
+): SVGElement[] {
+  const all = pattern.flat().sort((one, other) => one - other);
+  const most = all[all.length - 1];
+  const dry = all[Math.floor(all.length / 4) - 1];
+  const width = (right - left) / pattern.length;
+  const height = (bottom - top) / pattern[0].length;
+  return pattern.flatMap((row, r) =>
+    row.flatMap((depth, c) => {
+      const [x, y] = [left + r * width, top + c * height];
+      return [
+        makeSvg("rect", { class: "ground", x, y, width, height }),
+        makeSvg("rect", {
+          class: "water",
+          x,
+          y,
+          width,
+          height,
+          "fill-opacity": most > 0 ? (depth / most).toFixed(2) : 0,
+        }),
+        ...(depth <= dry
+          ? [
+              makeSvg("path", {
+                class: "dry-sign",
+                d: `M${(x + width / 2 - 4).toFixed(1)} ${(y + height / 2 - 3).toFixed(1)} h8 l-4 6 z`,
+              }),
+            ]
+          : []),
+      ];
+    }),
+  );
+}
+
 const wind: Drawing = {
   controls: (system) => {
     const { wetted, wind: blows, move } = bluestemFlat(system);
@@ -337,8 +390,9 @@ const wind: Drawing = {
       },
     ];
   },
-  draw({ wetted, wind: blows, move }, { system, words, table }) {
+  draw({ wetted, wind: blows, move }, { system, words, table, number }) {
     const u = units(system);
+    const field = bluestemFlat(system);
     const widest = Number(table("SPRINKLER_SPACING", wetted, blows, system)[1][1]);
     const scale = 330 / (move + wetted);
     const r = (wetted * scale) / 2;
@@ -347,12 +401,20 @@ const wind: Drawing = {
     const y = 108;
     const height = Math.min(r, 88);
     const good = move <= widest + 1e-9;
+    const { leg, step } = catchSamples(system);
+    const pattern = table("APPLICATION_OVERLAP", [[...leg]], step, field.spacing, move, PATTERN);
+    const cu = number("APPLICATION_CU", pattern);
     return {
       svg: makeSvg(
         "svg",
         { viewBox: `0 0 ${WIDTH} 230`, role: "img", "aria-label": words.windTitle, class: "plot" },
         makeSvg("ellipse", { class: "wet", cx: x0, cy: y, rx: r, ry: height }),
         makeSvg("ellipse", { class: "wet", cx: x1, cy: y, rx: r, ry: height }),
+        ...overlapped(
+          pattern.map((row) => row.map(Number)),
+          [x0, x1],
+          [y - 44, y + 44],
+        ),
         makeSvg("line", { class: "lay line-0", x1: x0, x2: x0, y1: y - 70, y2: y + 70 }),
         makeSvg("line", { class: "lay line-0", x1, x2: x1, y1: y - 70, y2: y + 70 }),
         makeSvg("line", { class: "rule-strong", x1: x0, x2: x1, y1: 206, y2: 206 }),
@@ -370,6 +432,7 @@ const wind: Drawing = {
       numbers: [
         [words.widestMove, `${f(widest, "0.0")} ${u.length}`],
         [words.move, `${f(move, "0")} ${u.length}`],
+        [words.overlap, f(cu, "0.00")],
       ],
       said: good ? words.windGood : words.windBad,
       good,
@@ -434,10 +497,43 @@ const pressure: Drawing = {
   },
 };
 
+/** How far the loss by F may stand from the solved one before the page says so. */
+const TRUE_WITHIN = 0.1;
+
 const along: Drawing = {
   controls: () => [{ name: "heads", unit: "", value: 8, low: 2, high: 28, step: 1 }],
-  draw({ heads }, { words, number }) {
+  draw({ heads }, { system, words, number, table }) {
     const factor = number("LATERAL_F", heads);
+    const { chart, inletThereIs, lesson, spacing, friction, riser } = bluestemFlat(system);
+    const { large } = bores({ system, words, number, table });
+    const u = units(system);
+    const code = us(system) ? "0.0" : "0";
+    // What F leaves out: it takes every sprinkler's flow as equal, and on a long line they are not.
+    const equal = number(
+      "LATERAL_LOSS",
+      heads * lesson.head,
+      large,
+      heads * spacing,
+      heads,
+      system,
+      friction,
+    );
+    const solved = table(
+      "LATERAL_SUMMARY",
+      inletThereIs,
+      heads,
+      spacing,
+      large,
+      chart.map((row) => [...row]),
+      system,
+      0,
+      null,
+      friction,
+      null,
+      riser,
+    );
+    const loss = Number(solved[8][1]);
+    const truthful = Math.abs(equal / loss - 1) <= TRUE_WITHIN;
     const width = 330 / heads;
     return {
       svg: makeSvg(
@@ -476,9 +572,11 @@ const along: Drawing = {
       numbers: [
         [words.heads, String(heads)],
         [words.factor, f(factor, "0.000")],
+        [words.equalLoss, `${f(equal, code)} ${u.pressure}`],
+        [words.solvedLoss, `${f(loss, code)} ${u.pressure}`],
       ],
-      said: words.alongSaid,
-      good: true,
+      said: truthful ? words.alongSaid : words.alongLong,
+      good: truthful,
     };
   },
 };
@@ -692,7 +790,7 @@ const end: Drawing = {
         unit: units(system).length,
         value: heads * spacing,
         low: spacing,
-        high: 2 * heads * spacing,
+        high: heads * spacing,
         step: spacing,
       },
     ];
@@ -705,12 +803,17 @@ const end: Drawing = {
     const weight = us(system) ? volume * 8.34 : volume;
     const { ground } = bluestemFlat(system);
     const text = `${f(volume, "#,##0")} ${u.volume}`;
+    const under = ground.filter(([at]) => at < length);
+    const ahead = ground[under.length];
+    const [lastAt, lastHeight] = under[under.length - 1];
+    const height = lastHeight + ((ahead[1] - lastHeight) * (length - lastAt)) / (ahead[0] - lastAt);
     return {
       svg: plot({
         title: words.endTitle,
         x: `${words.length} (${u.length})`,
         y: `${words.ground} (${u.length})`,
-        lines: [{ title: words.ground, points: ground.map(([at, height]) => [at, height]) }],
+        lines: [{ title: words.ground, points: [...under, [length, height]] }],
+        mark: { at: [length, height], text },
       }),
       numbers: [
         [words.water, text],

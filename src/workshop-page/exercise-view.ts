@@ -1,9 +1,10 @@
 import { freshId, make } from "../screen/dom";
 import type { Argument, FunctionHost } from "../screen/host";
 import { formatValue } from "../screen/number-format";
-import { callText, type Exercise, filled, inSystem } from "../sheets/books/workshop/exercises";
+import { callText, type Exercise } from "../sheets/books/workshop/exercises";
 import type { UnitSystem } from "../sheets/kit/definition";
 import { judge } from "./answer";
+import { exerciseText, unitText } from "./said";
 import type { WorkshopWords } from "../sheets/books/workshop/words/shape";
 
 /** What this browser tab remembers: the answers typed, which were right, which were shown. */
@@ -39,7 +40,7 @@ export function exerciseView(
   const { page, exercises } = words;
   const { ask, hint, second, shown } = exercises[exercise.id];
   const key = `${exercise.id} ${system}`;
-  const text = (said: typeof ask) => filled(inSystem(said, system), exercise);
+  const text = (said: typeof ask) => exerciseText(said, exercise, system);
   const id = freshId("answer");
   const input = make("input", {
     id,
@@ -66,7 +67,7 @@ export function exerciseView(
     }
     const found = judge(input.value, exercise, right, convert);
     verdict.className = `verdict verdict-${found.replace(" ", "-")}`;
-    verdict.textContent = page.verdicts[found].replace("{unit}", exercise.unit || page.noUnit);
+    verdict.textContent = page.verdicts[found].replace("{unit}", unitText(exercise) || page.noUnit);
     // An answer that was shown is no point.
     if (found === "right" && !score.shown.has(key)) score.right.add(key);
     if (found !== "right") score.right.delete(key);
@@ -88,7 +89,7 @@ export function exerciseView(
   show.addEventListener("click", () => {
     score.shown.add(key);
     help.replaceChildren(
-      `${text(shown)} = ${formatValue(right, exercise.format)} ${exercise.unit}`.trim(),
+      `${text(shown)} = ${formatValue(right, exercise.format)} ${unitText(exercise)}`.trim(),
       make("br"),
       make("code", {}, `=${callText(exercise)}`),
     );

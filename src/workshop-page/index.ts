@@ -2,26 +2,29 @@ import "../screen/palette.css";
 import "../screen/page.css";
 import "../screen/plot.css";
 import "./styles.css";
-import { cautions } from "../cautions";
 import { keepThisPage } from "../screen/newer-pages";
 import { languageChoice } from "../screen/language-choice";
 import { sayPage } from "../screen/say-page";
 import type { WorkshopWords } from "../sheets/books/workshop/words/shape";
-import { screenSaid, speak, workbookSaid } from "../words/spoken";
+import { screenSaid, speak, writesComma } from "../words/spoken";
 import { make, part } from "../screen/dom";
 import { FunctionHost } from "../screen/host";
-import { formatValue } from "../screen/number-format";
 import type { UnitSystem } from "../sheets/kit/definition";
-import { callText, exercises, filled, inSystem } from "../sheets/books/workshop/exercises";
+import { callText, exercises } from "../sheets/books/workshop/exercises";
 import { en } from "../sheets/books/workshop/words/en";
-import { exerciseView, rightAnswer, type Score } from "./exercise-view";
+import { exerciseView, type Score } from "./exercise-view";
+import { handoutView } from "./handout-view";
 import { guessView, handText, pictureView, sceneOf } from "./lesson-view";
+import { asRead } from "./said";
+import { slidesView, slideView } from "./slide-view";
+import { trainerView } from "./trainer-view";
+import { lessonCautions, type Workshop } from "./workshop";
 
 /** In the page's language, before anything is drawn. */
 let words: WorkshopWords = en;
 let said = words.page;
 
-/** Where the address leads: "#lesson-3", "#slide-3", "#trainer", "#handout", "#key". */
+/** Where the address leads: "#lesson-3", "#slide-3", "#slides", "#trainer", "#handout", "#key". */
 class WorkshopPage {
   private system: UnitSystem;
   private readonly guesses = new Map<string, string>();
@@ -41,6 +44,10 @@ class WorkshopPage {
     this.show();
   }
 
+  private get workshop(): Workshop {
+    return { words, host: this.host, system: this.system };
+  }
+
   private get place(): { kind: string; number: number } {
     const found = /^#(lesson|slide)-(\d+)$/.exec(location.hash);
     if (found !== null) {
@@ -48,7 +55,10 @@ class WorkshopPage {
       return { kind: found[1], number };
     }
     const kind = location.hash.slice(1);
-    return { kind: ["trainer", "handout", "key"].includes(kind) ? kind : "start", number: 0 };
+    return {
+      kind: ["trainer", "handout", "key", "slides"].includes(kind) ? kind : "start",
+      number: 0,
+    };
   }
 
   private show(): void {
@@ -58,10 +68,11 @@ class WorkshopPage {
     this.navigation(kind);
     const views: Readonly<Record<string, () => HTMLElement[]>> = {
       lesson: () => this.lesson(number),
-      slide: () => this.slide(number),
-      trainer: () => this.trainer(),
-      handout: () => this.handout(false),
-      key: () => this.handout(true),
+      slide: () => [...slideView(this.workshop, number), this.turning("slide", number)],
+      slides: () => slidesView(this.workshop, this.systems()),
+      trainer: () => trainerView(this.workshop, this.systems()),
+      handout: () => handoutView(this.workshop, false, this.systems()),
+      key: () => handoutView(this.workshop, true, this.systems()),
       start: () => this.overview(),
     };
     part("main").replaceChildren(...views[kind]());
@@ -77,7 +88,7 @@ class WorkshopPage {
       link("start", said.lessons, current === "start" || current === "lesson"),
       link("trainer", said.trainer, current === "trainer"),
       link("handout", said.handout, current === "handout" || current === "key"),
-      link("slide-1", said.slides, current === "slide"),
+      link("slide-1", said.slides, current === "slide" || current === "slides"),
     );
   }
 
@@ -171,27 +182,22 @@ class WorkshopPage {
       pictureView(lesson, scene, words),
       make("h2", {}, said.byHand),
       make("p", {}, handText(lesson, this.system)),
+      make("p", {}, `${said.byFunction}:`),
       make(
-        "p",
-        {},
-        `${said.byFunction}: `,
-        ...mine.flatMap((exercise) => [make("code", {}, `=${callText(exercise)}`), " "]),
+        "ul",
+        { class: "calls" },
+        ...mine.map((exercise) => make("li", {}, make("code", {}, `=${callText(exercise)}`))),
       ),
+      ...(writesComma() ? [make("p", { class: "quiet" }, said.formulaNote)] : []),
       make("h2", {}, said.exercises),
       ...tryThese,
       score,
       make("h2", {}, said.inTheField),
       make("p", {}, lesson.field),
-      ...(lesson.id === "pump" || lesson.id === "end" ? [this.caution()] : []),
+      ...lessonCautions(lesson.id),
       make("p", { class: "quiet" }, `${said.source}: ${lesson.source}`),
       this.turning("lesson", number),
     ];
-  }
-
-  private caution(): HTMLElement {
-    const title = workbookSaid(cautions.pressure.title);
-    const points = cautions.pressure.points.map(workbookSaid);
-    return make("p", { class: "caution" }, make("strong", {}, `${title}: `), points[0]);
   }
 
   private turning(kind: "lesson" | "slide", number: number): HTMLElement {
@@ -210,31 +216,6 @@ class WorkshopPage {
     );
   }
 
-  private slide(number: number): HTMLElement[] {
-    const lesson = words.lessons[number - 1];
-    const scene = sceneOf(this.host, this.system, words);
-    const picture = pictureView(lesson, scene, words);
-    // Beside the question there is room for the numbers, so that all stands on one screen.
-    const numbers = [...picture.querySelectorAll(".numbers")];
-    return [
-      make("h1", {}, `${number}  ${lesson.title}`),
-      make(
-        "div",
-        { class: "slide-parts" },
-        make(
-          "div",
-          {},
-          make("p", { class: "question" }, lesson.question),
-          make("p", {}, make("strong", {}, `${said.guessFirst}: `), lesson.guess),
-          make("details", {}, make("summary", {}, said.inTheField), make("p", {}, lesson.field)),
-          ...numbers,
-        ),
-        picture,
-      ),
-      this.turning("slide", number),
-    ];
-  }
-
   /** Arrow keys turn the slides, save in a field that uses them itself. */
   private key(event: KeyboardEvent): void {
     const { kind, number } = this.place;
@@ -247,121 +228,11 @@ class WorkshopPage {
   private turn(number: number): void {
     if (number >= 1 && number <= words.lessons.length) location.hash = `#slide-${number}`;
   }
-
-  private link(number: number): string {
-    const units = this.system === "SI" ? "?units=SI" : "";
-    return `${location.origin}${location.pathname}${units}#lesson-${number}`;
-  }
-
-  private trainer(): HTMLElement[] {
-    const all = exercises(this.system);
-    const minutes = words.lessons.reduce((sum, { trainer }) => sum + trainer.minutes, 0);
-    return [
-      make("h1", {}, said.trainer),
-      make("p", {}, said.trainerIntro),
-      this.systems(),
-      this.printButton(),
-      ...words.lessons.map(({ title, trainer }, i) =>
-        make(
-          "section",
-          { class: "trained" },
-          make("h2", {}, `${i + 1}  ${title} (${trainer.minutes} ${said.minutes})`),
-          make("p", {}, make("strong", {}, `${said.ask}: `), trainer.ask),
-          make("p", {}, make("strong", {}, `${said.say}: `), trainer.say),
-          make("p", {}, make("strong", {}, `${said.answer}: `), trainer.answer),
-          make(
-            "p",
-            { class: "quiet" },
-            `${said.link}: `,
-            make("a", { href: this.link(i + 1) }, this.link(i + 1)),
-          ),
-        ),
-      ),
-      make("p", {}, make("strong", {}, `${minutes} ${said.minutes}`)),
-      make("h2", {}, said.answers),
-      make(
-        "ol",
-        { class: "answers" },
-        ...all.map((exercise) =>
-          make(
-            "li",
-            {},
-            `${filled(inSystem(words.exercises[exercise.id].ask, this.system), exercise)} `,
-            make(
-              "strong",
-              {},
-              `${formatValue(rightAnswer(exercise, this.host), exercise.format)} ${exercise.unit}`.trim(),
-            ),
-          ),
-        ),
-      ),
-    ];
-  }
-
-  private printButton(): HTMLElement {
-    const button = make("button", { type: "button", class: "on-screen" }, said.print);
-    button.addEventListener("click", () => window.print());
-    return button;
-  }
-
-  private handout(withKey: boolean): HTMLElement[] {
-    const sentence = (text: string) =>
-      text.split(/[[\]]/).map((piece, i) => {
-        if (i % 2 === 0) return piece;
-        return withKey
-          ? make("strong", { class: "key" }, piece)
-          : make("span", { class: "blank" }, make("span", { class: "out-of-sight" }, "…"));
-      });
-    const chosen = exercises(this.system).filter(
-      (exercise, i, all) => all.findIndex(({ lesson }) => lesson === exercise.lesson) === i,
-    );
-    return [
-      make("h1", {}, said.handoutTitle),
-      make(
-        "p",
-        { class: "on-screen" },
-        make("a", { href: withKey ? "#handout" : "#key" }, withKey ? said.handout : said.key),
-        " ",
-        this.printButton(),
-      ),
-      make("div", { class: "on-screen" }, this.systems()),
-      make("p", {}, `${said.name}: `, make("span", { class: "blank blank-long" })),
-      make(
-        "ol",
-        { class: "handout" },
-        ...words.lessons.map((lesson) => {
-          const exercise = chosen.find((other) => other.lesson === lesson.id);
-          return make(
-            "li",
-            {},
-            make("p", {}, ...sentence(lesson.handout)),
-            ...(exercise === undefined
-              ? []
-              : [
-                  make(
-                    "p",
-                    {},
-                    `${filled(inSystem(words.exercises[exercise.id].ask, this.system), exercise)} `,
-                    withKey
-                      ? make(
-                          "strong",
-                          { class: "key" },
-                          formatValue(rightAnswer(exercise, this.host), exercise.format),
-                        )
-                      : make("span", { class: "blank" }),
-                    ` ${exercise.unit}`,
-                  ),
-                ]),
-          );
-        }),
-      ),
-    ];
-  }
 }
 
 async function main(): Promise<void> {
   const language = await speak();
-  if (language === "es") words = (await import("../sheets/books/workshop/words/es")).es;
+  if (language === "es") words = asRead((await import("../sheets/books/workshop/words/es")).es);
   said = words.page;
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));

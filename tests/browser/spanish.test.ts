@@ -2,7 +2,6 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { readyMadeSheets } from "../../src/sheets";
-import { es } from "../../src/sheets/books/workshop/words/es";
 import { builtReference } from "../support/built";
 import { launchBrowser, openPage, serve, type Served } from "../support/browser";
 
@@ -220,27 +219,13 @@ describe("the trial page in Spanish", () => {
   });
 });
 
-describe("the workshop's page in Spanish", () => {
-  test.each(["US", "SI"] as const)(
-    "each lesson asks its question in Spanish and fits a phone: %s",
-    async (system) => {
-      const { page, misdeeds } = await open(`workshop.html?units=${system}`);
-      await page.getByText("Once lecciones cortas").waitFor();
-      expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
-      expect(await page.locator("#notice").isVisible()).toBe(true);
-      for (let lesson = 1; lesson <= es.lessons.length; lesson++) {
-        await page.goto(`${server.address}workshop.html?units=${system}#lesson-${lesson}`);
-        await page.getByText(es.lessons[lesson - 1].question).waitFor();
-        expect([lesson, await sideways(page)]).toEqual([lesson, 0]);
-      }
-      expect(misdeeds).toEqual({ errors: [], outside: [] });
-    },
-  );
-
-  test.each(["", "#lesson-1", "#lesson-6", "#trainer", "#key"])("accessible: %s", async (hash) => {
-    const { page } = await open(`workshop.html${hash}`);
-    await page.locator("#main h1").waitFor();
-    expect(await faultsOf(page)).toEqual([]);
-    expect(await sideways(page)).toBe(0);
-  });
+/** Its lessons are walked through in both languages in workshop.test.ts. */
+test("the workshop's contents are in Spanish, marked as not yet read by a practitioner", async () => {
+  const { page, misdeeds } = await open("workshop.html");
+  await page.getByText("Once lecciones cortas").waitFor();
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe("es");
+  expect(await page.locator("#notice").isVisible()).toBe(true);
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await sideways(page)).toBe(0);
+  expect(misdeeds).toEqual({ errors: [], outside: [] });
 });

@@ -34,8 +34,8 @@ export const workbooks: Texts = {
   "Show me the answer to number": "Muéstreme la respuesta al número",
   "Each page takes one step: guess first, then change a shaded cell and look. The formula stands beside each result, as you would type it.":
     "Cada hoja da un paso: adivine primero, luego cambie una celda sombreada y mire. La fórmula está junto a cada resultado, como usted la escribiría.",
-  "Caught (mL), between four sprinklers; blank: the can was knocked over":
-    "Recogido (mL), entre cuatro aspersores; en blanco: el pluviómetro se volcó",
+  "Caught, between four sprinklers; blank: the can was knocked over":
+    "Recogido, entre cuatro aspersores; en blanco: el pluviómetro se volcó",
   "Cans that count": "Pluviómetros que cuentan",
   "By hand, the driest four": "A mano, los cuatro más secos",
   "The plan on the page Base counts on": "El plan de la hoja Base cuenta con",
@@ -402,6 +402,14 @@ export const workbooks: Texts = {
   Gives: "Da",
   "What it stands for": "Lo que representa",
   "Checks and limits": "Comprobaciones y límites",
+  "Words of the functions": "Palabras de las funciones",
+  "What the functions give is in English in every cell; here it is in your language.":
+    "Lo que dan las funciones está en inglés en toda celda; aquí está en español.",
+  "In the cells now": "En las celdas ahora",
+  "What a check may say: what is, its limit, the cure":
+    "Lo que puede decir una comprobación: lo que hay, su límite, el remedio",
+  "The function says": "La función dice",
+  "In your language": "En español",
   "Every check of this workbook in one list, and every input with what it allows. An input outside its limits is named first; until it is fixed nothing is judged and no money is shown.":
     "Todas las comprobaciones de este libro en una lista, y todas las entradas con lo que admiten. Una entrada fuera de sus límites se nombra primero; hasta que se corrija no se juzga nada ni se muestra dinero.",
   "In short": "En breve",
@@ -842,7 +850,17 @@ export const workbooks: Texts = {
   "5  What the ground got": "5  Lo que recibió el suelo",
   "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.":
     "Dieciséis pluviómetros en cuadrícula entre cuatro aspersores, después de un turno. Escriba lo que recogió cada uno, en mL.",
-  "Caught (mL)": "Recogido (mL)",
+  "Caught, as above; blank: knocked over": "Recogido, como arriba; vacío: volcado",
+  "Counts as": "Cuenta como",
+  "Cans read in mL, or by ruler in": "Leídos en mL, o con regla en",
+  "A ruler gives the depth only in cans with straight sides.":
+    "Una regla da la lámina solo en recipientes de lados rectos.",
+  "Left out": "Dejados fuera",
+  "Blank, and so left out: ": "Vacíos, y por eso fuera: ",
+  "see below": "vea abajo",
+  missing: "falta",
+  "From the line (": "Desde la línea (",
+  "Left to use (": "Queda por usar (",
   "Opening of a can": "Boca de un pluviómetro",
   "The set ran": "El turno duró",
   "Average depth": "Lámina media",
@@ -1083,6 +1101,9 @@ export const composed: Messages = {
   "First outside its limits, part {n}": "Primera fuera de sus límites, parte {n}",
   "All {n} checks pass.": "Las {n} comprobaciones pasan.",
   " of {n} checks pass. Failed: ": " de {n} comprobaciones pasan. Fallan: ",
+  " of {n}": " de {n}",
+  "No can: all {n} count.": "Ninguno: cuentan los {n}.",
+  "; row {row}, column {column}": "; fila {row}, columna {column}",
   "; {label}": "; {label}",
   "• {text}": "• {text}",
   "{limit}, or blank": "{limit}, o en blanco",
