@@ -19,6 +19,9 @@ const TYPING_PAUSE = 250;
 /** The name of the cell that says in which units a workbook is. */
 export const UNITS = "Units";
 
+/** A row of more columns is read across, not as a block of its own. */
+const MOST_STACKED = 6;
+
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
 
@@ -320,6 +323,10 @@ export class SheetView {
         holder.replaceChildren(errorText(first));
         return;
       }
+      if (first.isPending === true) {
+        holder.replaceChildren(make("p", { class: "note" }, "computing…"));
+        return;
+      }
       const rows: CellValue[][] = [];
       for (let down = 0; down < reserved; down++) {
         const values = [];
@@ -333,7 +340,7 @@ export class SheetView {
         scrolled(
           make(
             "table",
-            {},
+            { class: head.length > 0 && isList(rows[1] ?? []) ? "stacks" : undefined },
             make(
               "thead",
               {},
@@ -357,7 +364,11 @@ export class SheetView {
                     "tr",
                     {},
                     ...values.map((value, across) =>
-                      make("td", { class: kindOf(value) }, said(value, formats[across])),
+                      make(
+                        "td",
+                        { class: kindOf(value), "data-column": said(head[0]?.[across] ?? "") },
+                        said(value, formats[across]),
+                      ),
                     ),
                   ),
                 ),
@@ -567,6 +578,11 @@ function errorText({ error, value }: ShownCell): HTMLElement {
 /** Numbers stand at the right, words at the left. */
 function kindOf(value: CellValue | undefined): string {
   return typeof value === "string" ? "words" : "number";
+}
+
+/** What a customer reads line by line: an item in words, and a few figures to it. */
+function isList(row: readonly CellValue[]): boolean {
+  return typeof row[0] === "string" && row.length > 2 && row.length <= MOST_STACKED;
 }
 
 /** Wide tables scroll inside their own frame, which the keyboard can reach. */
