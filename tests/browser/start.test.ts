@@ -113,10 +113,10 @@ test("other units convert what was typed: 630 ft never becomes 630 m", async () 
   const page = await visit("#start");
   await page.waitForSelector(".start-form");
   await button(page, "Fill in the sample field").click();
-  await page.getByText("SI: m, kPa, m³/h").click();
+  await page.locator("#start").getByText("SI: m, kPa, m³/h").click();
   expect(await page.getByLabel("Length along the lines").inputValue()).toBe("192.024");
   expect(await page.getByLabel("Wetted diameter of a sprinkler").inputValue()).toBe("28");
-  await page.getByText("US: ft, psi, gpm").click();
+  await page.locator("#start").getByText("US: ft, psi, gpm").click();
   expect(Number(await page.getByLabel("Length along the lines").inputValue())).toBeCloseTo(630, 2);
 });
 
@@ -133,7 +133,7 @@ test("by keyboard alone: from the first screen to a plan, and a minus without a 
   expect(await page.getByLabel("Rise along the length", { exact: true }).inputValue()).toBe("-4");
   await button(page, "Fill in the sample field").focus();
   await page.keyboard.press("Enter");
-  await page.getByLabel("Wind", { exact: true }).focus();
+  await page.locator("#start").getByLabel("Wind", { exact: true }).focus();
   await page.keyboard.press("Enter");
   await page.waitForSelector(".proposed", PATIENCE);
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Proposed");
