@@ -113,10 +113,10 @@ test("other units convert what was typed: 630 ft never becomes 630 m", async () 
   const page = await visit("#start");
   await page.waitForSelector(".start-form");
   await button(page, "Fill in the sample field").click();
-  await page.locator("#start").getByText("SI: m, kPa, m³/h").click();
+  await page.locator("#start").getByRole("radio", { name: "SI: m, kPa, m³/h" }).check();
   expect(await page.getByLabel("Length along the lines").inputValue()).toBe("192.024");
   expect(await page.getByLabel("Wetted diameter of a sprinkler").inputValue()).toBe("28");
-  await page.locator("#start").getByText("US: ft, psi, gpm").click();
+  await page.locator("#start").getByRole("radio", { name: "US: ft, psi, gpm" }).check();
   expect(Number(await page.getByLabel("Length along the lines").inputValue())).toBeCloseTo(630, 2);
 });
 
