@@ -10,15 +10,18 @@ interface TableOptions {
   readonly formats?: readonly string[];
   /** Whether the first row names the columns; a row of words alone over others does unless told. */
   readonly headed?: boolean;
+  /** On a phone its rows are stacked, each cell with the name of its column. */
+  readonly stacks?: boolean;
 }
 
 /** What a function fills cells with, as a table: what it says in words is in the page's language. */
 export function resultTable(
   rows: readonly (readonly CellValue[])[],
-  { label, formats = [], headed = isHeaded(rows) }: TableOptions,
+  { label, formats = [], headed = isHeaded(rows), stacks = false }: TableOptions,
 ): HTMLElement {
   const head = headed ? rows.slice(0, 1) : [];
   const body = rows.slice(head.length);
+  const isStacked = stacks && head.length > 0;
   const kind = (value: CellValue | undefined) => ({
     class: typeof value === "string" ? "words" : "number",
   });
@@ -27,11 +30,17 @@ export function resultTable(
       make("th", { scope: "col", ...kind(body[0]?.[column]) }, said(value)),
     );
   const bodyCells = (values: readonly CellValue[]) =>
-    values.map((value, column) => make("td", kind(value), said(value, formats[column])));
+    values.map((value, column) =>
+      make(
+        "td",
+        { ...kind(value), "data-column": isStacked ? said(head[0][column] ?? "") : undefined },
+        said(value, formats[column]),
+      ),
+    );
   return scrolled(
     make(
       "table",
-      { class: "result-table" },
+      { class: isStacked ? "result-table stacks" : "result-table" },
       make("thead", {}, ...head.map((values) => make("tr", {}, ...headCells(values)))),
       make("tbody", {}, ...body.map((values) => make("tr", {}, ...bodyCells(values)))),
     ),

@@ -5,6 +5,7 @@ import "../screen/plot.css";
 import "../screen/result-table.css";
 import "./styles.css";
 import "./kept/kept.css";
+import "./start/start.css";
 import "./print.css";
 import type { Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
@@ -23,7 +24,7 @@ import { isUnchanged, noChanges } from "./kept/changes";
 import { convertPlan } from "./kept/convert-units";
 import { Desk, usualName } from "./kept/desk";
 import { placeOf } from "./kept/inputs";
-import { readRoute, type Route, writeRoute } from "./kept/route";
+import { readRoute, type Route, type StartPart, writeRoute } from "./kept/route";
 import { printInputsAsWords } from "./print";
 import { browserBox, Store } from "./kept/store";
 import { WorkBar } from "./kept/work-bar";
@@ -35,6 +36,16 @@ import { sayPage } from "../screen/say-page";
 import type { SheetValues } from "./sheet-values";
 import { saveFlags } from "./save-flags";
 import { SheetView } from "./sheet-view";
+import type { Start } from "./start/start";
+
+const FRONTS = ["sheet", "start", "cans"] as const;
+type Front = (typeof FRONTS)[number];
+
+const TITLES: Readonly<Record<Front, string>> = {
+  sheet: "Fieldsum: try the functions",
+  start: "Fieldsum: start from the field",
+  cans: "Fieldsum: catch cans",
+};
 
 /** How long a slow phone may take to start the grid. */
 const GRID_PATIENCE = 120000;
@@ -55,6 +66,9 @@ class TrialPage {
   private wantedPage = "";
   private isFollowing = false;
   private hasCans = false;
+  private startPage: Promise<Start> | undefined;
+  /** What of the page is in front. */
+  private front: Front = "sheet";
   /** Counts openings, so that a grid that comes late for a sheet no longer open is dropped. */
   private openings = 0;
   private readonly sheets = make("select", { id: "sheet-choice" });
@@ -423,7 +437,7 @@ class TrialPage {
     const { page } = this;
     const route = { cans: false, sheet: sheet.id, system, page, piece: piece?.id, given };
     const address = writeRoute(route);
-    if (location.hash === address || location.hash === "#cans") return;
+    if (location.hash === address || this.front !== "sheet") return;
     const replaces = how === "replace" || this.isFollowing;
     history[replaces ? "replaceState" : "pushState"](null, "", address);
   }
@@ -432,8 +446,9 @@ class TrialPage {
   private follow(): void {
     const route = readRoute(location.hash);
     this.isFollowing = true;
-    this.showCans(route.cans);
-    if (!route.cans) this.openRoute(route);
+    this.bring(route.cans ? "cans" : route.start === undefined ? "sheet" : "start");
+    if (this.front === "sheet") this.openRoute(route);
+    if (route.start !== undefined) void this.showStart(route.start);
     this.isFollowing = false;
   }
 
@@ -501,16 +516,33 @@ class TrialPage {
     this.follow();
   }
 
-  private showCans(wantsCans: boolean): void {
-    if (wantsCans && !this.hasCans)
+  private bring(front: Front): void {
+    this.front = front;
+    if (front === "cans" && !this.hasCans) {
       part("cans").replaceChildren(...new CatchCans(this.host, this.reference).build());
-    this.hasCans ||= wantsCans;
-    part("cans").hidden = !wantsCans;
-    part("sheet").hidden = wantsCans;
-    part(wantsCans ? "to-cans" : "to-sheet").setAttribute("aria-current", "page");
-    part(wantsCans ? "to-sheet" : "to-cans").removeAttribute("aria-current");
-    document.title = screenSaid(wantsCans ? "Fieldsum: catch cans" : "Fieldsum: try the functions");
+      this.hasCans = true;
+    }
+    for (const other of FRONTS) {
+      part(other).hidden = other !== front;
+      if (other === front) part(`to-${other}`).setAttribute("aria-current", "page");
+      else part(`to-${other}`).removeAttribute("aria-current");
+    }
+    document.title = screenSaid(TITLES[front]);
     this.wantGrid();
+  }
+
+  /** Loaded when someone first starts there. */
+  private async showStart(which: StartPart): Promise<void> {
+    this.startPage ??= import("./start/start").then(
+      ({ Start }) =>
+        new Start(this.host, this.reference, this.desk, () => {
+          this.isFollowing = false;
+          this.bring("sheet");
+        }),
+    );
+    const start = await this.startPage;
+    if (readRoute(location.hash).start === which)
+      part("start").replaceChildren(...start.build(which));
   }
 
   /** Into the chosen cell; one that holds something is asked about. */

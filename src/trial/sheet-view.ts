@@ -21,6 +21,9 @@ const TYPING_PAUSE = 250;
 /** The name of the cell that says in which units a workbook is. */
 export const UNITS = "Units";
 
+/** A row of more columns is read across, not as a block of its own. */
+const MOST_STACKED = 6;
+
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
 
@@ -327,6 +330,10 @@ export class SheetView {
         holder.replaceChildren(errorText(first));
         return;
       }
+      if (first.isPending === true) {
+        holder.replaceChildren(make("p", { class: "note" }, "computing…"));
+        return;
+      }
       const rows: CellValue[][] = [];
       for (let down = 0; down < reserved; down++) {
         const values = [];
@@ -338,7 +345,12 @@ export class SheetView {
       const above = headers.map((header) => this.values.read(this.place(header)).value);
       const named = headers.length === 0 ? rows : [above, ...rows];
       holder.replaceChildren(
-        resultTable(named, { label: "Table", formats, headed: headed || headers.length > 0 }),
+        resultTable(named, {
+          label: "Table",
+          formats,
+          headed: headed || headers.length > 0,
+          stacks: isList(rows[headed ? 1 : 0] ?? []),
+        }),
       );
     });
     return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
@@ -541,6 +553,11 @@ function errorText({ error, value }: ShownCell): HTMLElement {
     make("strong", {}, error?.code ?? String(value)),
     ` ${errorSaid(error?.message ?? "")}`,
   );
+}
+
+/** What a customer reads line by line: an item in words, and a few figures to it. */
+function isList(row: readonly CellValue[]): boolean {
+  return typeof row[0] === "string" && row.length > 2 && row.length <= MOST_STACKED;
 }
 
 function hasInput(block: Block): boolean {

@@ -8,8 +8,12 @@ const asItCame: MessageReader = { error: (message) => message, said: (text) => t
 /** What the trial page and the pictures say, in a language. */
 export async function screenWordsIn(language: Language): Promise<(text: string) => string> {
   if (language === "en") return (text) => text;
-  const { screens, screenForms } = await import("./es/screens");
-  return formReader(screenForms, (text) => translation(text, screens));
+  const [{ screens, screenForms }, { start }] = await Promise.all([
+    import("./es/screens"),
+    import("./es/start"),
+  ]);
+  const all = { ...start, ...screens };
+  return formReader(screenForms, (text) => translation(text, all));
 }
 
 /** What the ready-made workbooks say, in a language. */

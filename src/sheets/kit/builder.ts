@@ -37,6 +37,16 @@ const QUANTITIES = {
 
 export type Quantity = keyof typeof QUANTITIES;
 
+/** A quantity as a sheet in these units shows it, for what stands beside a sheet. */
+export function shownAs(
+  quantity: Quantity,
+  system: UnitSystem,
+): { readonly unit: string; readonly format: string } {
+  const { units, formats } = QUANTITIES[quantity];
+  const at = system === "US" ? 0 : 1;
+  return { unit: units[at], format: formats[at] };
+}
+
 /** What stands in a unit's place: a quantity's unit, or a fixed word. */
 export type UnitOf =
   Quantity | { readonly word: string } | { readonly us: string; readonly si: string };

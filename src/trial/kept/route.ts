@@ -1,8 +1,12 @@
 import type { UnitSystem } from "../../sheets/kit/definition";
 
+export type StartPart = "field" | "line";
+
 /** What an address of the page leads to. */
 export interface Route {
   readonly cans: boolean;
+  /** Where someone starts who has no workbook yet. */
+  readonly start?: StartPart;
   /** Id of a ready-made workbook. */
   readonly sheet?: string;
   readonly system?: UnitSystem;
@@ -13,10 +17,12 @@ export interface Route {
   readonly given?: string;
 }
 
-/** "#quote/us/Prices", behind it a piece of work or inputs that came along; "#cans"; "#sheet". */
+/** "#quote/us/Prices", behind it a piece of work or inputs that came along; "#cans"; "#start"; "#sheet". */
 export function readRoute(hash: string): Route {
   const [path, given] = hash.replace(/^#/, "").split("?with=");
   if (path === "cans") return { cans: true };
+  if (path === "start") return { cans: false, start: "field" };
+  if (path === "start/line") return { cans: false, start: "line" };
   const [sheet = "", units = "", page = "", piece = ""] = path.split("/").map(decoded);
   if (sheet === "" || sheet === "sheet") return { cans: false };
   const system = units.toUpperCase();
