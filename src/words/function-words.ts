@@ -1,7 +1,6 @@
 import { PageBuilder } from "../sheets/kit/builder";
 import { readAddress } from "../sheets/kit/address";
-import type { Page, SheetCell, UnitSystem } from "../sheets/kit/definition";
-import type { ShownValues } from "../sheets/file/workbook-file";
+import type { Page, SheetCell, ShownValues, UnitSystem } from "../sheets/kit/definition";
 import type { MessageReader, MessageTables } from "./message-reader";
 import type { Say } from "./workbook-reader";
 

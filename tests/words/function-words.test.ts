@@ -2,7 +2,7 @@ import { loadEvaluator } from "../support/sheet-evaluator";
 import { NAMESPACE } from "../../build/settings";
 import { readyMadeSheets } from "../../src/sheets";
 import type { Page } from "../../src/sheets/kit/definition";
-import type { ShownValues, Value } from "../../src/sheets/file/workbook-file";
+import type { ShownValues, Value } from "../../src/sheets/kit/definition";
 import { functionWordsPage, shownIn } from "../../src/words/function-words";
 import { functionWordsIn } from "../../src/words/load";
 import { workbookIn } from "../../src/words/workbook-reader";

@@ -1,7 +1,7 @@
 import { tokens } from "../../../src/formula-text/dialect";
 import { readAddress, writeAddress } from "../../../src/sheets/kit/address";
 import type { Page, SheetCell, Spilling } from "../../../src/sheets/kit/definition";
-import type { ShownValues } from "../../../src/sheets/file/workbook-file";
+import type { ShownValues } from "../../../src/sheets/kit/definition";
 import { movedOff, withCallsReplaced } from "../formula-parts";
 import { comparable, type Laid, sizesOfNames, TablesPage } from "./tables";
 

@@ -9,7 +9,14 @@ import type {
   WriteSheet,
 } from "hucre";
 import { readAddress, readRange, writeAddress } from "../kit/address";
-import type { Page, SheetCell, SheetChart, UnitSystem } from "../kit/definition";
+import type {
+  Page,
+  SheetCell,
+  SheetChart,
+  ShownValues,
+  UnitSystem,
+  Value,
+} from "../kit/definition";
 import { fillingCells } from "../kit/filling";
 import { limitText } from "../kit/limits";
 import { Lists, LISTS_SHEET } from "../kit/lists";
@@ -29,13 +36,6 @@ import {
   MONOSPACED,
   seriesInks,
 } from "../kit/look";
-
-export type Value = string | number | boolean | null;
-
-/** What a sheet shows, cell by cell, rows and columns from 0. */
-export interface ShownValues {
-  value(page: string, row: number, column: number): Value;
-}
 
 export interface FileOptions {
   readonly title: string;

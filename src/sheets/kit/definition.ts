@@ -226,6 +226,13 @@ export interface Page {
   readonly cautions?: readonly string[];
 }
 
+export type Value = string | number | boolean | null;
+
+/** What a sheet shows, cell by cell, rows and columns from 0. */
+export interface ShownValues {
+  value(page: string, row: number, column: number): Value;
+}
+
 export interface ReadyMadeSheet {
   readonly id: string;
   readonly title: string;
