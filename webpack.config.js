@@ -36,6 +36,7 @@ function shared(target) {
         // It does not say so itself, and of its tests the bundle needs one.
         { test: /node_modules.robust-predicates/, sideEffects: false },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+        { test: /screen.palette\.css$/, loader: path.join(__dirname, "build", "palette-css.ts") },
         { test: /\.(svg|png|woff2?)$/, type: "asset/resource" },
       ],
     },
@@ -55,7 +56,7 @@ const functions = {
   ...shared(FUNCTIONS_TARGET),
   name: "functions",
   target: ["web", "es2019"],
-  entry: { functions: path.join(source, "functions", "associate.ts") },
+  entry: { functions: path.join(source, "hosts", "excel-functions.ts") },
   output: { path: dist, filename: "functions.js" },
 };
 

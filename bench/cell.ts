@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { runInThisContext } from "node:vm";
 import { dist } from "../build/settings";
-import { standInHost } from "../build/stand-in-host";
+import { standInHost } from "../src/screen/stand-in-host";
 import { networkEngine } from "../tests/support/network-engine";
 import { compare, microseconds, type Row } from "./measure";
 import { networkLine } from "./solver";

@@ -9,7 +9,8 @@ import {
   NumberValueObject,
   StringValueObject,
 } from "@univerjs/engine-formula";
-import { type Hosted, loadedHost } from "./stand-in-host";
+import type { Hosted } from "../src/screen/stand-in-host";
+import { loadedHost } from "./loaded-host";
 
 type Cell = string | number | boolean | null;
 

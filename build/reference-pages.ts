@@ -96,7 +96,7 @@ ${help.arguments.map((argument, place) => field(argument, exampleText(help, plac
 <div id="result" role="status"></div>
 <p class="quiet">${escaped(help.returns)}</p>
 <h2>${escaped(words.arguments)}</h2>
-<div class="scroll" tabindex="0" role="region" aria-label="${escaped(words.arguments)}"><table>
+<div class="scrolled" tabindex="0" role="region" aria-label="${escaped(words.arguments)}"><table>
 <tr><th scope="col">${escaped(words.argument)}</th><th scope="col">${escaped(words.whatItIs)}</th></tr>
 ${help.arguments.map((argument) => argumentRow(argument, language)).join("\n")}
 </table></div>

@@ -1,4 +1,4 @@
-import type { CellValue } from "../screen/host";
+import type { CellValue } from "./cell-value";
 
 /** A formula, read. */
 export type Term =

@@ -1,3 +1,5 @@
+import "../screen/palette.css";
+import "../screen/result-table.css";
 import "./style.css";
 import type { FunctionHelp, Reference } from "../reference";
 import { chosenLanguage, keepLanguage } from "../words/chosen";

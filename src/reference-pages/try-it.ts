@@ -4,11 +4,9 @@ import { localeFor, withPoint } from "../words/chosen";
 import { errorSaid, speak, textSaid } from "../words/spoken";
 import type { Language } from "../words/language";
 import { referenceWords } from "../words/words";
-import { writtenNumber } from "../screen/number-format";
+import { formatResult } from "../screen/number-format";
+import { resultTable } from "../screen/result-table";
 import { type CallError, type CellValue, FunctionHost, type Outcome } from "../screen/host";
-
-/** More than any plan needs, few enough to read. */
-const DIGITS = 7;
 
 /**
  * The example of a function's page, live: one field an argument, written as in a formula, and the
@@ -66,7 +64,7 @@ function cellOf(text: string): LiteralArgument {
 
 function resultOf(outcome: Outcome, title: string): HTMLElement {
   if (outcome.error !== undefined) return errorOf(outcome.error);
-  if (Array.isArray(outcome.value)) return tableOf(outcome.value, title);
+  if (Array.isArray(outcome.value)) return resultTable(outcome.value, { label: title });
   return paragraph(shown(outcome.value), "value");
 }
 
@@ -74,30 +72,8 @@ function errorOf({ code, message }: CallError): HTMLElement {
   return paragraph(`${code} ${errorSaid(message)}`, "error");
 }
 
-function tableOf(rows: CellValue[][], title: string): HTMLElement {
-  const table = document.createElement("table");
-  for (const row of rows) {
-    const line = table.insertRow();
-    for (const value of row) {
-      const cell = line.insertCell();
-      cell.textContent = shown(value);
-      if (typeof value === "number") cell.className = "number";
-    }
-  }
-  const frame = document.createElement("div");
-  frame.className = "scroll";
-  // A wide table scrolls, which must be possible from the keyboard too.
-  frame.tabIndex = 0;
-  frame.setAttribute("role", "region");
-  frame.setAttribute("aria-label", title);
-  frame.append(table);
-  return frame;
-}
-
 function shown(value: CellValue): string {
-  if (typeof value === "number") return writtenNumber(Number(value.toPrecision(DIGITS)));
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value === null ? "" : textSaid(value);
+  return typeof value === "string" ? textSaid(value) : formatResult(value);
 }
 
 function paragraph(text: string, kind: string): HTMLElement {

@@ -1,8 +1,12 @@
+import type { CellValue } from "../formula-text/cell-value";
+import { errorCodes, HostError, type Hosted, standInHost } from "./stand-in-host";
+
+export type { CellValue } from "../formula-text/cell-value";
+
 /**
  * Runs the built functions.js as a spreadsheet host does: a stand-in for the host's runtime takes
  * every function under its id, and a call gives a value or an error with its code and message.
  */
-export type CellValue = string | number | boolean | null;
 export type Argument = CellValue | readonly (readonly CellValue[])[];
 
 export interface CallError {
@@ -14,41 +18,14 @@ export type Outcome =
   | { readonly value: CellValue | CellValue[][]; readonly error?: undefined }
   | { readonly error: CallError };
 
-type Hosted = (...cells: unknown[]) => unknown;
-
-class HostError extends Error {
-  constructor(
-    readonly code: string,
-    message?: string,
-  ) {
-    super(message);
-  }
-}
-
-const errorCodes = {
-  invalidValue: "#VALUE!",
-  notAvailable: "#N/A",
-  divisionByZero: "#DIV/0!",
-  invalidNumber: "#NUM!",
-  nullReference: "#NULL!",
-  invalidName: "#NAME?",
-  invalidReference: "#REF!",
-} as const;
-
 export class FunctionHost {
-  private readonly hosted = new Map<string, Hosted>();
+  private constructor(private readonly hosted: ReadonlyMap<string, Hosted>) {}
 
   /** Stands in for the host's runtime: what is associated from now on goes to this one. */
   static standIn(): FunctionHost {
-    const host = new FunctionHost();
-    Object.assign(globalThis, {
-      CustomFunctions: {
-        Error: HostError,
-        ErrorCode: errorCodes,
-        associate: (id: string, hosted: Hosted) => host.hosted.set(id, hosted),
-      },
-    });
-    return host;
+    const { functions, CustomFunctions } = standInHost();
+    Object.assign(globalThis, { CustomFunctions });
+    return new FunctionHost(functions);
   }
 
   /** Loads the script and resolves when its functions have been handed over. */

@@ -28,6 +28,13 @@ function formatNumber(value: number, code?: string): string {
   );
 }
 
+/** A result of a function, before a cell gives it a format: six digits compare by eye, and a table still fits. */
+export function formatResult(value: CellValue): string {
+  return typeof value === "number"
+    ? writtenNumber(Number(value.toPrecision(6)))
+    : formatValue(value);
+}
+
 /** As many digits as a cell of usual width shows. */
 function general(value: number): string {
   return writtenNumber(Number(value.toPrecision(10)));

@@ -5,29 +5,15 @@ import "@fluentui/web-components/message-bar/define.js";
 import { setTheme } from "@fluentui/web-components";
 import { type BrandVariants, createDarkTheme, createLightTheme } from "@fluentui/tokens";
 import { polyfillBodyAndObserve } from "@microsoft/focusgroup-polyfill/shadowless";
+import { mossSteps } from "../palette";
 import { freshId, make } from "../screen/dom";
 
 type Child = Node | string;
 
-/** Moss, from dark to light: the field's own colour in place of the library's. */
-const moss: BrandVariants = {
-  10: "#060803",
-  20: "#131a0c",
-  30: "#1d2913",
-  40: "#263518",
-  50: "#2f421e",
-  60: "#384e24",
-  70: "#425b2b",
-  80: "#4c6833",
-  90: "#5a763f",
-  100: "#69844d",
-  110: "#79935c",
-  120: "#8aa26d",
-  130: "#9cb180",
-  140: "#afc195",
-  150: "#c3d1ac",
-  160: "#d8e2c7",
-};
+/** The field's own color in place of the library's: its steps are 10, 20 … 160. */
+const moss = Object.fromEntries(
+  mossSteps.map((step, i) => [10 * (i + 1), step]),
+) as unknown as BrandVariants;
 const light = createLightTheme(moss);
 const dark = createDarkTheme(moss);
 

@@ -14,7 +14,9 @@ import { sheetsView } from "./views/sheets-view";
 import { takeCautions } from "../words/caution-texts";
 import { referenceAddress, speak } from "../words/spoken";
 import { type HostState, hostState, type RequirementSet } from "./workbook";
+import "../screen/palette.css";
 import "../screen/chart.css";
+import "../screen/result-table.css";
 import "./taskpane.css";
 
 const VIEWS = {

@@ -1,16 +1,9 @@
+import { palette } from "../palette";
 import { rename, toScreen } from "../formula-text/dialect";
 import type { NamedRange, Page, SheetCell, UnitSystem } from "../sheets/kit/definition";
 import { columnLetters, readAddress, writeAddress } from "../sheets/kit/address";
 import { Lists, LISTS_SHEET } from "../sheets/kit/lists";
-import {
-  BODY_SIZE,
-  FONT,
-  lookOf,
-  MONOSPACED,
-  palette,
-  seriesColours,
-  drawnLooks,
-} from "../sheets/kit/look";
+import { BODY_SIZE, FONT, lookOf, MONOSPACED, seriesInks, drawnLooks } from "../sheets/kit/look";
 import { columnPoints, printedParts, rowHeights } from "../sheets/kit/print";
 import { absolute } from "../sheets/kit/reference";
 import { lookRules } from "../sheets/kit/rules";
@@ -100,7 +93,7 @@ export function prepareSheets(
         series: chart.series.map(({ look, ...series }, i) => ({
           ...series,
           ...(look === undefined
-            ? { colour: seriesColours[i] }
+            ? { colour: seriesInks[i] }
             : { drawn: drawnLooks[look], colour: drawnLooks[look].ink }),
         })),
         from: chart.place.from,

@@ -1,5 +1,6 @@
 import { make } from "../screen/dom";
 import { formatValue } from "../screen/number-format";
+import { scrolled } from "../screen/result-table";
 
 /** Steps of the map, as parts of the average depth: below the first, up to the second and so on. */
 const STEPS = [0.6, 0.8, 0.95, 1.05, 1.2, 1.4] as const;
@@ -86,16 +87,7 @@ export function drawMap({
       ...sprinklers(),
     ),
   );
-  return make(
-    "div",
-    {},
-    make(
-      "div",
-      { class: "scrolled", tabindex: 0, role: "group", "aria-label": "Map of depths" },
-      table,
-    ),
-    key(corners !== undefined),
-  );
+  return make("div", {}, scrolled(table, "Map of depths"), key(corners !== undefined));
 }
 
 function stepOf(part: number): number {

@@ -1,6 +1,8 @@
+import "../screen/palette.css";
 import "../screen/page.css";
 import "../screen/chart.css";
 import "../screen/plot.css";
+import "../screen/result-table.css";
 import "./styles.css";
 import "./kept/kept.css";
 import "./print.css";

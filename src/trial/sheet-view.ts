@@ -1,6 +1,7 @@
 import { cautions, type CautionSubject } from "../cautions";
 import type { Page, SheetCell, SheetChart } from "../sheets/kit/definition";
 import { faultOf } from "../sheets/kit/limits";
+import { verdictOf } from "../sheets/kit/look";
 import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/address";
 import { cautionText } from "../screen/cautions-text";
 import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
@@ -8,6 +9,7 @@ import { freshId, make } from "../screen/dom";
 import { drawPlan } from "../screen/plan-picture";
 import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
+import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
 import type { SheetValues, ShownCell } from "./sheet-values";
@@ -164,9 +166,13 @@ export class SheetView {
         "sentence",
         typeof shown.value === "string" && shown.value.length > SHORT_TEXT,
       );
-      if (isCheck) dd.dataset.check = shown.value === "OK" ? "passed" : "failed";
+      if (isCheck) showVerdict(dd, shown);
     });
     return make("div", {}, this.live(make("dt"), field.label), dd);
+  }
+
+  private judged<E extends HTMLElement>(element: E, cell: SheetCell): E {
+    return this.live(element, cell, (shown) => showVerdict(element, shown));
   }
 
   private control(
@@ -289,6 +295,7 @@ export class SheetView {
           }
           const td = make("td", { class: tableClass(cell?.role) });
           if (cell === undefined) return td;
+          if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
           td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
           return td;
@@ -308,7 +315,7 @@ export class SheetView {
   }
 
   /** The whole of what a formula spills, as wide and as long as it comes. */
-  private spilled({ heading, cell }: SpilledTable): HTMLElement {
+  private spilled({ heading, headers, cell }: SpilledTable): HTMLElement {
     const title = make("summary", {}, "Table");
     if (heading !== undefined) this.live(title, heading);
     const holder = make("div");
@@ -328,43 +335,10 @@ export class SheetView {
         if (values.every(isBlank)) break;
         rows.push(values);
       }
-      const head = headed ? rows.slice(0, 1) : [];
+      const above = headers.map((header) => this.values.read(this.place(header)).value);
+      const named = headers.length === 0 ? rows : [above, ...rows];
       holder.replaceChildren(
-        scrolled(
-          make(
-            "table",
-            {},
-            make(
-              "thead",
-              {},
-              ...head.map((values) =>
-                make(
-                  "tr",
-                  {},
-                  ...values.map((value, across) =>
-                    make("th", { scope: "col", class: kindOf(rows[1]?.[across]) }, said(value)),
-                  ),
-                ),
-              ),
-            ),
-            make(
-              "tbody",
-              {},
-              ...rows
-                .slice(head.length)
-                .map((values) =>
-                  make(
-                    "tr",
-                    {},
-                    ...values.map((value, across) =>
-                      make("td", { class: kindOf(value) }, said(value, formats[across])),
-                    ),
-                  ),
-                ),
-            ),
-          ),
-          "Table",
-        ),
+        resultTable(named, { label: "Table", formats, headed: headed || headers.length > 0 }),
       );
     });
     return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
@@ -555,6 +529,11 @@ function said(value: CellValue, format?: string): string {
   return typeof value === "string" ? textSaid(value) : formatValue(value, format);
 }
 
+/** How a verdict looks follows from what it says. */
+function showVerdict(element: HTMLElement, { error, value }: ShownCell): void {
+  element.dataset.check = verdictOf(error?.code ?? value);
+}
+
 function errorText({ error, value }: ShownCell): HTMLElement {
   return make(
     "span",
@@ -562,16 +541,6 @@ function errorText({ error, value }: ShownCell): HTMLElement {
     make("strong", {}, error?.code ?? String(value)),
     ` ${errorSaid(error?.message ?? "")}`,
   );
-}
-
-/** Numbers stand at the right, words at the left. */
-function kindOf(value: CellValue | undefined): string {
-  return typeof value === "string" ? "words" : "number";
-}
-
-/** Wide tables scroll inside their own frame, which the keyboard can reach. */
-function scrolled(table: HTMLElement, label: string): HTMLElement {
-  return make("div", { class: "scrolled", tabindex: 0, role: "group", "aria-label": label }, table);
 }
 
 function hasInput(block: Block): boolean {
@@ -599,5 +568,7 @@ function choiceValue(choice: string, { value }: SheetCell): CellValue {
 /** Words are read from the left and may wrap, numbers stand at the right. */
 function tableClass(role: SheetCell["role"] | undefined): string | undefined {
   if (role === "formulaText") return "as-text";
-  return role === "label" || role === "text" || role === "sentence" ? "words" : undefined;
+  return role === "label" || role === "text" || role === "sentence" || role === "mark"
+    ? "words"
+    : undefined;
 }

@@ -1,3 +1,4 @@
+import "../screen/palette.css";
 import "../screen/page.css";
 import "../screen/plot.css";
 import "./styles.css";

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { EXTENSION } from "../../build/hosts/calc";
 import { pythonFunctions } from "../../build/hosts/python";
 import type { Reference } from "../../src/reference";
-import { loadedHost } from "../../build/stand-in-host";
+import { loadedHost } from "../../build/loaded-host";
 import { readyMadeSheets } from "../../src/sheets";
 import { samplesOf } from "../support/samples";
 import { loadWorkbooks } from "../support/open-workbook";

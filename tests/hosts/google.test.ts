@@ -3,7 +3,7 @@ import { projectFiles } from "../../build/hosts/google";
 import { googlePages } from "../../build/hosts/google/workbooks";
 import { respelled, TABLES } from "../../build/hosts/google/formulas";
 import type * as Engine from "../../build/sheet-engine";
-import { loadedHost } from "../../build/stand-in-host";
+import { loadedHost } from "../../build/loaded-host";
 import { nativeFunctionsIn } from "../../src/formula-text/dialect";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";

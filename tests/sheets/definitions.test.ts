@@ -44,16 +44,11 @@ function names(pages: readonly Page[]): string[] {
   ]);
 }
 
-test("there are six, with ids and titles of their own", () => {
-  expect(readyMadeSheets.map(({ title }) => title)).toEqual([
-    "Line layout",
-    "Plan",
-    "Quote",
-    "Workshop",
-    "Spacing what-if",
-    "Season",
-  ]);
-  expect(new Set(readyMadeSheets.map(({ id }) => id)).size).toBe(6);
+test("each has an id and a title of its own", () => {
+  const count = readyMadeSheets.length;
+  expect(count).toBeGreaterThanOrEqual(6);
+  expect(new Set(readyMadeSheets.map(({ id }) => id)).size).toBe(count);
+  expect(new Set(readyMadeSheets.map(({ title }) => title)).size).toBe(count);
 });
 
 describe.each(every)("$what", ({ pages, system }) => {

@@ -13,7 +13,7 @@ import { fillingCells } from "../../src/sheets/kit/filling";
 import { printedParts } from "../../src/sheets/kit/print";
 import { unmerged } from "../../src/sheets/kit/unmerged";
 import { nameFault } from "../../src/taskpane/name-rules";
-import { palette } from "../../src/sheets/kit/look";
+import { palette } from "../../src/palette";
 
 const folder = mkdtempSync(join(tmpdir(), "fieldsum-sheets-"));
 const script = join(__dirname, "../../build/sheets.ts");

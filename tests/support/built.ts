@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import type { HostMetadata } from "../../build/metadata";
 import type { Reference } from "../../src/reference";
-import { type Hosted, standInHost } from "../../build/stand-in-host";
+import { type Hosted, standInHost } from "../../src/screen/stand-in-host";
 
 const dist = join(__dirname, "..", "..", "dist");
 

@@ -1,7 +1,8 @@
-import { HostError, loadedHost } from "../../build/stand-in-host";
+import { loadedHost } from "../../build/loaded-host";
+import { HostError } from "../../src/screen/stand-in-host";
 import { catalogue } from "../../src/catalogue";
 
-export { HostError, standInHost } from "../../build/stand-in-host";
+export { HostError, standInHost } from "../../src/screen/stand-in-host";
 
 const host = loadedHost();
 

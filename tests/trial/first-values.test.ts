@@ -10,7 +10,7 @@ import { FunctionHost } from "../../src/screen/host";
 const host = FunctionHost.standIn();
 // Loaded after the stand-in stands, as a host loads the script into its runtime.
 // eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../src/functions/associate");
+require("../../src/hosts/excel-functions");
 const reference = {
   namespace: "IRRIG",
   version: "test",

@@ -1,3 +1,4 @@
+import { palette } from "../../../src/palette";
 import type {
   GoogleCell,
   GoogleChart,
@@ -27,7 +28,6 @@ import {
   lookOf,
   looks,
   MONOSPACED,
-  palette,
 } from "../../../src/sheets/kit/look";
 import { lookRules } from "../../../src/sheets/kit/rules";
 import { respelled, SharedTables, TABLE_ROWS, TABLES } from "./formulas";

@@ -332,8 +332,8 @@ function stakes(page: PageBuilder, field: Field): void {
   );
   page.below(laid, grown);
   const top = page.row;
-  page.put(1, top, { role: "heading", value: "Sprinklers of one line", span: 4 });
-  page.put(7, top, { role: "heading", value: "Positions of the field", span: 5 });
+  page.headingOver(1, top, 4, "Sprinklers of one line");
+  page.headingOver(7, top, 5, "Positions of the field");
   page.row++;
   const table = page.row;
   const place = { format: "0.000000" };

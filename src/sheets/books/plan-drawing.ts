@@ -100,14 +100,13 @@ function points(page: PageBuilder): void {
       columns: Array.from({ length: 18 }, () => ({ format: "0.0" })),
     },
   );
-  const put = (letter: string, values: readonly string[]) =>
-    values.forEach((value, i) =>
-      page.put(letter.charCodeAt(0) - 64, FIRST + i, {
-        role: "result",
-        formula: `=${value}`,
-        format: "0.0",
-      }),
+  const put = (letter: string, values: readonly string[]) => {
+    page.row = FIRST;
+    page.plain(
+      letter.charCodeAt(0) - 64,
+      values.map((value) => [{ role: "result", formula: `=${value}`, format: "0.0" }]),
     );
+  };
   // How long one unit of the field is in the drawing, from the field's first edge.
   const drawn = `((A${FIRST + 1}-A${FIRST})^2+(B${FIRST + 1}-B${FIRST})^2)^0.5`;
   const edge = (c: number) => `INDEX(${CORNERS}, 2, ${c})-INDEX(${CORNERS}, 1, ${c})`;
@@ -137,11 +136,9 @@ function points(page: PageBuilder): void {
     (rest, length) => `IF(1/DrawnUnit>=${4 * length}, ${length}, ${rest})`,
     "1",
   );
-  page.put(19, FIRST, { role: "result", formula: `=${bar}`, format: "0", name: "BarLength" });
-  page.put(19, FIRST + 1, {
-    role: "result",
-    formula: `=${drawn}/${real}`,
-    format: "0.000000",
-    name: "DrawnUnit",
-  });
+  page.row = FIRST;
+  page.plain(19, [
+    [{ role: "result", formula: `=${bar}`, format: "0", name: "BarLength" }],
+    [{ role: "result", formula: `=${drawn}/${real}`, format: "0.000000", name: "DrawnUnit" }],
+  ]);
 }

@@ -29,13 +29,17 @@ function flags(page: PageBuilder, field: Field): void {
     note: "GPX for receivers, KML or GeoJSON for maps.",
   });
   page.below(block);
-  ["Flag", "x", "y"].forEach((header, i) =>
+  const headers = ["Flag", "x", "y"].map((header, i) =>
     page.put(i + 1, page.row, {
       role: "header",
       ...(i === 0 ? { value: header } : { formula: `="${header} ("&${unitText("length")}&")"` }),
     }),
   );
-  page.put(5, page.row, { role: "header", value: "Lines of the map file", span: 3 });
+  const lines = page.put(5, page.row, {
+    role: "header",
+    value: "Lines of the map file",
+    span: 3,
+  });
   page.row++;
   const top = page.row;
   const there = 'FILTER(FlagRows, INDEX(FlagRows, 0, 1)<>"")';
@@ -43,13 +47,20 @@ function flags(page: PageBuilder, field: Field): void {
     rows: 2 * field.positions + field.lines,
     reserved: FLAGS,
     headed: false,
+    headers,
     columns: [{ format: "General" }, "length", "length"],
   });
   page.row = top;
   page.spill(
     "E",
     `=IF(OR(Latitude="", Longitude=""), "Type latitude and longitude of x 0, y 0 on the page Field.", IRRIG.STAKE.MAP(${there}, Format, Latitude, Longitude, Units))`,
-    { rows: 1, reserved: FLAGS + 10, headed: false, columns: [{ format: "General" }] },
+    {
+      rows: 1,
+      reserved: FLAGS + 10,
+      headed: false,
+      headers: [lines],
+      columns: [{ format: "General" }],
+    },
   );
   page.nameRange("MapFile", `E${top}:E${top + FLAGS + 9}`);
 }

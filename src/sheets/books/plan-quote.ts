@@ -45,8 +45,7 @@ function bill(page: PageBuilder, field: Field): void {
   );
   saidOnQuote(page, totals + 2, "Checks of the plan", "=CheckLine", 3);
   page.row = totals + 4;
-  page.put(1, totals, { role: "label", formula: '="Total ("&Currency&"), tax included"' });
-  quoteTotal(page, 2, totals, totalOfBill(page.row));
+  quoteTotal(page, totals, 1, true, totalOfBill(page.row));
   customersBill(page, MATERIALS, BILL_ROWS[field.system]);
   page.text(
     "Not included: pump, main and hydrants; permits; electrical work by a licensed electrician.",
@@ -128,24 +127,11 @@ function prices(page: PageBuilder, field: Field): void {
       role: "result",
       format: "#,##0.00",
       money: true,
-      rows: list.slice(0, tubing).map(({ price }) => price),
+      // What has no formula is an input of its own.
+      rows: list.map(({ item: text, price }, i) => (i < tubing ? price : costInput(text, price))),
     },
     customersPrices(top, list.length),
   ]);
-  list.slice(tubing).forEach(({ item: text, price }, i) => {
-    page.put(2, top + tubing + i, {
-      role: "input",
-      value: price,
-      label:
-        text
-          .replace(/"&?|&?"/g, "")
-          .replace(/INDEX\(Line\w+, (\d)[^)]*\)/g, "line size $1")
-          .replace(/INDEX\(Feeder\w+, (\d)[^)]*\)/g, "feeder size $1")
-          .replace(/&/g, " ") + ": your cost",
-      format: "#,##0.00",
-      allowed: { ...anyPrice, optional: true },
-    });
-  });
   page.nameRange("Items", items);
   page.nameRange("Costs", items.replace(/A/g, "B"));
   page.nameRange("CustomerPrices", customer);
@@ -159,4 +145,20 @@ function prices(page: PageBuilder, field: Field): void {
     ["=ChosenLarger", '=IF(SmallerSegments=0, "", ChosenSmaller)', "=ChosenFeeder"],
     ["=LargerSegments", '=IF(SmallerSegments=0, "", SmallerSegments)', "=ROUND(FeederLength, 1)"],
   );
+}
+
+/** Your cost of an item, under the item's name without its formulas. */
+function costInput(item: string, value: string | number | undefined) {
+  const label = item
+    .replace(/"&?|&?"/g, "")
+    .replace(/INDEX\(Line\w+, (\d)[^)]*\)/g, "line size $1")
+    .replace(/INDEX\(Feeder\w+, (\d)[^)]*\)/g, "feeder size $1")
+    .replace(/&/g, " ");
+  return {
+    role: "input" as const,
+    value,
+    label: `${label}: your cost`,
+    format: "#,##0.00",
+    allowed: { ...anyPrice, optional: true as const },
+  };
 }

@@ -105,7 +105,7 @@ function chosenPlan(page: PageBuilder): void {
   ]);
   page.nameRange("PlanNumbers", numbers);
   page.gap();
-  page.put(1, page.row, { role: "heading", value: "The row chosen", span: 6 });
+  page.headingOver(1, page.row, 6, "The row chosen");
   page.row++;
   const block = page.block("A", 1);
   const line = block.result.bind(block);

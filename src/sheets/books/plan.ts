@@ -181,20 +181,21 @@ function runs(page: PageBuilder): void {
     ],
     SHOWN,
   );
-  page.put(9, page.row, {
-    role: "sentence",
+  const note = {
+    role: "sentence" as const,
     formula: `=IF(INDEX(Summary, 3, 2)>${SHOWN}, "The first ${SHOWN} of "&INDEX(Summary, 3, 2)&" runs; all stand on the page Runs.", "All runs, on their own ground; lengths in "&${LENGTH}&", pressures in "&${PRESSURE}&"; hours from the first set of a day.")`,
     span: 13,
-  });
-  page.row++;
+  };
+  page.plain(9, [[note]]);
 }
 
 function bestPlans(page: PageBuilder): void {
-  page.put(1, page.row, {
-    role: "heading",
-    value: "Best plans: those within 3% cost the same, as well as prices are known",
-    span: 13,
-  });
+  page.headingOver(
+    1,
+    page.row,
+    13,
+    "Best plans: those within 3% cost the same, as well as prices are known",
+  );
   page.row++;
   const best = (column: number) => from("BestPlans", column);
   shown(
@@ -234,7 +235,7 @@ function bestPlans(page: PageBuilder): void {
 /** What each limit costs, beside the checks. */
 function heldBack(page: PageBuilder): void {
   page.row -= PLANS + 3;
-  page.put(15, page.row, { role: "heading", value: "What holds the plan back", span: 7 });
+  page.headingOver(15, page.row, 7, "What holds the plan back");
   page.row++;
   const rows = Array.from({ length: SHOWN_LIMITS }, (_, i) => i + 1);
   const known = (row: number, text: string) => `=IF(INDEX(PlanLimits, ${row}, 1)="", "", ${text})`;
@@ -265,7 +266,7 @@ const MORE = 9;
 
 /** Every check is made over all runs; the first ones say why there is nothing to judge. */
 function checks(page: PageBuilder): void {
-  page.put(1, page.row, { role: "heading", value: "Checks, over all runs", span: 13 });
+  page.headingOver(1, page.row, 13, "Checks, over all runs");
   page.row++;
   const block = page.block("A");
   block.check("A plan within every limit", `=${aPlan()}`, MORE);

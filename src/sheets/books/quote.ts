@@ -77,12 +77,6 @@ function customersPage(page: PageBuilder, field: Field): void {
   );
   page.gap();
   const totals = page.row;
-  page.put(1, totals, { role: "label", formula: '="Total ("&Currency&")"' });
-  page.put(1, totals + 1, {
-    role: "label",
-    formula: `="Per "&IF(Units="SI", "ha", "acre")&" ("&Currency&")"`,
-  });
-  page.put(1, totals + 2, { role: "label", value: "Rolls" });
   saidOnQuote(
     page,
     totals + 3,
@@ -111,15 +105,22 @@ function customersPage(page: PageBuilder, field: Field): void {
   ]);
   page.gap();
   const top = page.row;
-  quoteTotal(page, 5, totals, `${totalOfBill(top)}+SUM(E${own}:E${own + OWN_LINES.length - 1})`);
-  page.put(5, totals + 1, {
+  quoteTotal(
+    page,
+    totals,
+    4,
+    false,
+    `${totalOfBill(top)}+SUM(E${own}:E${own + OWN_LINES.length - 1})`,
+  );
+  const perArea = `="Per "&IF(Units="SI", "ha", "acre")&" ("&Currency&")"`;
+  page.field({ column: 1, row: totals + 1, label: { text: "Per area", formula: perArea } }, 4, {
     role: "result",
     formula: inMoney("=QuoteTotal/Area"),
     format: "#,##0.00",
   });
   const roll = (row: number, before: string) =>
     `IF(C${row}="roll", "${before}"&B${row}&" × "&A${row}, "")`;
-  page.put(2, totals + 2, {
+  page.field({ column: 1, row: totals + 2, label: "Rolls" }, 1, {
     role: "sentence",
     formula: `=${roll(top + 1, "")}&${roll(top + 2, "; ")}&${roll(top + 3, "; ")}`,
     name: "RollsInWords",

@@ -1,3 +1,4 @@
+import { palette } from "../../palette";
 import type {
   Cell,
   CellStyle,
@@ -26,8 +27,7 @@ import {
   lookOf,
   looks,
   MONOSPACED,
-  palette,
-  seriesColours,
+  seriesInks,
 } from "../kit/look";
 
 export type Value = string | number | boolean | null;
@@ -658,13 +658,13 @@ function fileChart(page: Page, chart: SheetChart, shown: ShownValues): FileChart
       categories: absolute(page.name, chart.x.range),
       values: absolute(page.name, range),
       smooth: false,
-      color: seriesColours[i],
+      color: seriesInks[i],
       stroke: { width: 1.75, dash: i === 0 ? "solid" : "dash" },
       marker: {
         symbol: i === 0 ? "circle" : "square",
         size: 5,
-        fill: seriesColours[i],
-        line: seriesColours[i],
+        fill: seriesInks[i],
+        line: seriesInks[i],
       },
     })),
     axes: {

@@ -1,6 +1,7 @@
 import { quoted } from "../../formula-text/quoted";
 import { cautions, type CautionSubject } from "../../cautions";
 import { columnLetters, readAddress, writeAddress } from "./address";
+import { PartsKept } from "./page-parts";
 import type {
   Allowed,
   Marks,
@@ -77,6 +78,9 @@ interface InputOptions extends ValueOptions {
   readonly allowed: Allowed;
 }
 
+/** Cells side by side; undefined leaves one out. */
+export type PlainRow = readonly (Omit<SheetCell, "at"> | undefined)[];
+
 /** A label, or a formula that gives one. */
 export type Label = string | { readonly text: string; readonly formula: string };
 
@@ -98,8 +102,11 @@ type TableColumnOf<R, Limits> = Limits & {
   readonly role: R;
   readonly format?: string;
   readonly money?: true;
-  /** A value or a formula per row; undefined leaves an input blank, 'text shows even a formula as text. */
-  readonly rows: readonly (string | number | undefined)[];
+  /**
+   * A value or a formula per row; undefined leaves an input blank, 'text shows even a formula as text.
+   * A cell unlike the others of its column is given whole.
+   */
+  readonly rows: readonly (string | number | undefined | Omit<SheetCell, "at">)[];
   /** Columns that the column covers, for text. */
   readonly span?: number;
 };
@@ -112,6 +119,8 @@ interface SpillOptions {
   /** Columns that the definition's inputs fill; all unless given. */
   readonly filled?: number;
   readonly headed?: boolean;
+  /** The cells above it that name its columns, where the formula does not. */
+  readonly headers?: readonly string[];
   /** Lines that its headers take. */
   readonly headerLines?: number;
   readonly name?: string;
@@ -180,8 +189,7 @@ export class Block {
   ) {}
 
   heading(text: string): void {
-    const width = this.labelColumns + 2;
-    this.page.put(this.column, this.row, { role: "heading", value: text, span: width });
+    this.page.headingOver(this.column, this.row, this.labelColumns + 2, text);
     this.row++;
   }
 
@@ -249,8 +257,7 @@ export class Block {
 
   /** A unit that depends on more than the system, beside the value just written. */
   unitOfLast(formula: string): void {
-    const column = this.column + this.labelColumns + 1;
-    this.page.put(column, this.row - 1, { role: "unit", formula });
+    this.page.unitBeside(this.column + this.labelColumns, this.row - 1, { formula });
   }
 
   private line(label: Label, cell: Omit<SheetCell, "at">, options: ValueOptions): string {
@@ -258,15 +265,13 @@ export class Block {
     const usual = cell.role === "input" ? undefined : this.page.formatOf(options.unit);
     const { unit, format = usual, name, note } = options;
     const rest = { ...(name !== undefined && { name }), ...(note !== undefined && { note }) };
-    this.page.put(this.column, this.row, { role: "label", ...labelCell(label) });
-    const valueColumn = this.column + this.labelColumns;
-    const at = this.page.put(valueColumn, this.row, {
+    const at = this.page.field({ column: this.column, row: this.row, label }, this.labelColumns, {
       ...cell,
       ...rest,
       ...(format !== undefined && { format }),
     });
     if (unit !== undefined) {
-      this.page.put(valueColumn + 1, this.row, { role: "unit", ...unitCell(unit) });
+      this.page.unitBeside(this.column + this.labelColumns, this.row, unitCell(unit));
     }
     this.row++;
     return at;
@@ -278,6 +283,7 @@ export class PageBuilder {
   /** The next free row. */
   row = 1;
   private readonly cells: SheetCell[] = [];
+  private readonly parts = new PartsKept();
   private readonly lines = new Map<number, number>();
   private readonly charts: SheetChart[] = [];
   private readonly names: NamedRange[] = [];
@@ -303,6 +309,7 @@ export class PageBuilder {
     return QUANTITIES[unit].formats[this.system === "US" ? 0 : 1];
   }
 
+  /** A cell by itself: what belongs to a label, a table or a spill is written with it. */
   put(column: number, row: number, cell: Omit<SheetCell, "at">): string {
     const at = writeAddress({ column: column - 1, row: row - 1 });
     this.cells.push({ at, ...cell });
@@ -351,12 +358,17 @@ export class PageBuilder {
 
   private answered(text: string, formula: string, characters: number): void {
     const questionColumns = this.columnsOf(QUESTION_SHARE);
-    this.put(1, this.row, { role: "question", value: text, span: questionColumns });
-    this.put(questionColumns + 1, this.row, {
+    const question = this.put(1, this.row, {
+      role: "question",
+      value: text,
+      span: questionColumns,
+    });
+    const answer = this.put(questionColumns + 1, this.row, {
       role: "answer",
       formula,
       span: this.widths.length - questionColumns,
     });
+    this.parts.answer({ question, answer });
     const answerWidth = this.width(questionColumns, this.widths.length);
     this.needsLines(this.row, Math.ceil(characters / answerWidth));
     this.row++;
@@ -368,8 +380,51 @@ export class PageBuilder {
   }
 
   heading(text: string): void {
-    this.put(1, this.row, { role: "heading", value: text, span: this.widths.length });
+    this.headingOver(1, this.row, this.widths.length, text);
     this.row++;
+  }
+
+  /** A heading over some of the columns. */
+  headingOver(column: number, row: number, span: number, text: string): void {
+    const at = this.put(column, row, { role: "heading", value: text, span });
+    this.parts.heading(at, span);
+  }
+
+  /** A label, and its value so many columns further. */
+  field(
+    {
+      column,
+      row,
+      label,
+    }: { readonly column: number; readonly row: number; readonly label: Label },
+    valueAfter: number,
+    cell: Omit<SheetCell, "at">,
+  ): string {
+    const labelAt = this.put(column, row, { role: "label", ...labelCell(label) });
+    const value = this.put(column + valueAfter, row, cell);
+    this.parts.field({ label: labelAt, value });
+    return value;
+  }
+
+  /** The unit to the right of a field's value. */
+  unitBeside(column: number, row: number, cell: Pick<SheetCell, "value" | "formula">): void {
+    const unit = this.put(column + 1, row, { role: "unit", ...cell });
+    this.parts.unit(writeAddress({ column: column - 1, row: row - 1 }), unit);
+  }
+
+  /** Rows of cells side by side that no headers name, from `column` of the next free row. */
+  plain(column: number, rows: readonly PlainRow[]): void {
+    const placed = rows.map((cells) => {
+      let at = column;
+      const line = cells.map((cell) => {
+        const here = at;
+        at += cell?.span ?? 1;
+        return cell === undefined ? undefined : this.put(here, this.row, cell);
+      });
+      this.row++;
+      return line;
+    });
+    this.parts.table({ headers: [], rows: placed });
   }
 
   paragraph(
@@ -418,19 +473,25 @@ export class PageBuilder {
         ? first.rows[i].replace(/^'/, "")
         : undefined;
     let at = columnOf(column);
+    const headers: string[] = [];
+    const body: (string | undefined)[][] = Array.from({ length: count }, () => []);
     const ranges = columns.map((part) => {
       const span = part.span === undefined ? {} : { span: part.span };
       const format = part.format ?? this.formatOf(part.unit);
-      this.put(at, row, { role: "header", ...headerText(part), ...span });
+      headers.push(this.put(at, row, { role: "header", ...headerText(part), ...span }));
       const header = part.header.length + (part.unit === undefined ? 0 : UNIT_CHARACTERS);
       const width = this.width(at - 1, at - 1 + (part.span ?? 1));
       this.needsLines(row, Math.ceil(header / (HEADER_FILL * width)));
       part.rows.forEach((content, i) => {
+        if (typeof content === "object") {
+          body[i][headers.length - 1] = this.put(at, row + 1 + i, { ...content, ...span });
+          return;
+        }
         const named = rowLabel(i);
         if (isWords(part.role) && typeof content === "string" && !content.startsWith("=")) {
           this.needsLines(row + 1 + i, Math.ceil(content.length / width));
         }
-        this.put(at, row + 1 + i, {
+        body[i][headers.length - 1] = this.put(at, row + 1 + i, {
           role: part.role,
           ...contentOf(content, part.money),
           ...(part.role === "input" && {
@@ -447,6 +508,10 @@ export class PageBuilder {
       at += part.span ?? 1;
       return `${letter}${row + 1}:${letter}${row + count}`;
     });
+    this.parts.table({
+      headers,
+      rows: body.map((cells) => headers.map((_, i) => cells[i])),
+    });
     this.row = Math.max(this.row, row + count + 1);
     return ranges;
   }
@@ -461,6 +526,7 @@ export class PageBuilder {
       headerLines = 2,
       filled = columns.length,
       money,
+      headers = [],
       ...rest
     } = options;
     const formats = columns.map((part) =>
@@ -472,6 +538,7 @@ export class PageBuilder {
       spill: { rows, columns: filled, reserved, headed, formats },
       ...rest,
     });
+    this.parts.spill({ cell: at, headers });
     if (headed) this.needsLines(this.row, headerLines);
     this.row += reserved;
     return at;
@@ -489,22 +556,29 @@ export class PageBuilder {
     body: GridBody,
   ): string {
     const left = columnOf(column);
-    this.put(left, this.row, { role: "header", value: title });
-    across.forEach((at, i) =>
-      this.put(left + 1 + i, this.row, { role: "header", formula: `=${at}`, ...body.acrossFormat }),
-    );
+    const headers = [
+      this.put(left, this.row, { role: "header", value: title }),
+      ...across.map((at, i) =>
+        this.put(left + 1 + i, this.row, {
+          role: "header",
+          formula: `=${at}`,
+          ...body.acrossFormat,
+        }),
+      ),
+    ];
     this.needsLines(this.row, 2);
     const top = this.row + 1;
-    down.forEach((rowAt, r) => {
-      this.put(left, top + r, { role: "header", formula: `=${rowAt}`, ...body.downFormat });
-      across.forEach((_, c) =>
+    const rows = down.map((rowAt, r) => [
+      this.put(left, top + r, { role: "header", formula: `=${rowAt}`, ...body.downFormat }),
+      ...across.map((_, c) =>
         this.put(left + 1 + c, top + r, {
           role: body.role,
           formula: ifMoney(body.formula(r, c), body.money),
           ...(body.format !== undefined && { format: body.format }),
         }),
-      );
-    });
+      ),
+    ]);
+    this.parts.table({ headers, rows });
     this.row = top + down.length;
     return `${columnLetters(left)}${top}:${columnLetters(left + across.length - 1)}${this.row - 1}`;
   }
@@ -560,6 +634,7 @@ export class PageBuilder {
       name: this.name,
       widths: this.widths,
       cells: this.cells,
+      parts: this.parts.all(),
       lines: this.lines,
       printArea: `A1:${last}${this.working ? PRINTED_TITLE : this.lastRow}`,
       landscape: this.landscape,

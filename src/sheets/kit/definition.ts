@@ -156,12 +156,56 @@ export interface NamedFunction {
   readonly formula: string;
 }
 
+/** A label with the value beside it. */
+export interface FieldPart {
+  readonly label: string;
+  readonly value: string;
+  readonly unit?: string;
+}
+
+export interface BlockPart {
+  readonly heading?: string;
+  readonly fields: readonly FieldPart[];
+}
+
+/** A table of cells under their headers; a plain of cells has none. */
+export interface TablePart {
+  readonly heading?: string;
+  readonly headers: readonly string[];
+  readonly rows: readonly (readonly (string | undefined)[])[];
+}
+
+/** A table that one formula spills; its headers stand above it where the formula gives none. */
+export interface SpilledPart {
+  readonly heading?: string;
+  readonly headers: readonly string[];
+  readonly cell: string;
+}
+
+export interface AnswerPart {
+  readonly question: string;
+  readonly answer: string;
+}
+
+/**
+ * What a page is made of, as its builder laid it out, for who reads it without a grid: every part by
+ * the addresses of its cells, each kind from the top down and from the left.
+ */
+export interface PageParts {
+  readonly answers: readonly AnswerPart[];
+  readonly blocks: readonly BlockPart[];
+  readonly tables: readonly TablePart[];
+  readonly spilled: readonly SpilledPart[];
+}
+
 export interface Page {
   /** Name of the worksheet. */
   readonly name: string;
   /** Column widths in characters, from A on. */
   readonly widths: readonly number[];
   readonly cells: readonly SheetCell[];
+  /** A page of cells alone has none. */
+  readonly parts?: PageParts;
   /** Rows higher than one line: row number to number of lines. */
   readonly lines: ReadonlyMap<number, number>;
   readonly frozenRows?: number;

@@ -1,5 +1,5 @@
-import type { DrawnLook } from "./definition";
-import type { Role, SheetCell } from "./definition";
+import { palette, seriesColors } from "../../palette";
+import type { DrawnLook, Role, SheetCell } from "./definition";
 
 /** How a role looks, in a workbook file, on the trial page and in the open workbook alike. */
 export interface Look {
@@ -17,21 +17,6 @@ export interface Look {
   /** Characters of room before text that stands behind a number. */
   readonly indent?: number;
 }
-
-/** Field colours: moss for structure, heather for what the user sets, clay for warnings. */
-export const palette = {
-  ink: "#23281f",
-  quiet: "#5c6356",
-  moss: "#4c5d38",
-  mossRule: "#6d7a5c",
-  mossTint: "#e7ebdf",
-  mossWash: "#f3f5ee",
-  heather: "#56497f",
-  heatherTint: "#e6e3f1",
-  clay: "#7c3a16",
-  clayTint: "#f6e3d8",
-  fern: "#2f6b3a",
-} as const;
 
 export const BODY_SIZE = 10;
 
@@ -74,13 +59,17 @@ export const waiting: Look = { ink: palette.quiet };
 /** How a check begins that waits for something to be typed. */
 export const WAITING = "Type ";
 
-export function verdictLook(text: string): Look {
-  if (text === "OK") return passed;
-  return text.startsWith(WAITING) ? waiting : failed;
+export type Verdict = "passed" | "failed" | "waiting";
+
+/** What a check's cell says; one that is blank has yet to say it. */
+export function verdictOf(value: unknown): Verdict {
+  if (value === "OK") return "passed";
+  const waits = value === null || value === "" || String(value).startsWith(WAITING);
+  return waits ? "waiting" : "failed";
 }
 
-/** Colours of a chart's series, told apart by lightness and by their markers too. */
-export const seriesColours = [palette.moss, palette.heather, palette.clay] as const;
+/** What a chart's series are drawn in. */
+export const seriesInks = seriesColors.map((name) => palette[name]);
 
 /** What an input holds changes its look: text over several cells reads from the left. */
 export function lookOf({ role, span }: Pick<SheetCell, "role" | "span">, value: unknown): Look {

@@ -16,8 +16,7 @@ export function wordsOfQuote(
   value: string | undefined,
   name?: string,
 ): void {
-  page.put(1, page.row, { role: "label", value: label });
-  page.put(2, page.row, {
+  page.field({ column: 1, row: page.row, label }, 1, {
     role: "input",
     span: 4,
     label,
@@ -37,8 +36,7 @@ export function saidOnQuote(
   formula: string,
   lines: number,
 ): void {
-  page.put(1, row, { role: "label", value: label });
-  page.put(2, row, { role: "sentence", formula, span: 4 });
+  page.field({ column: 1, row, label }, 1, { role: "sentence", formula, span: 4 });
   page.needsLines(row, lines);
 }
 
@@ -161,9 +159,16 @@ export function linesOfBill(page: PageBuilder, sizes: OfPipe, lengths: OfPipe): 
   page.nameRange("BillFeeder", `A${row + 2}:B${row + 2}`);
 }
 
-/** The quote's total, at its place: a figure in money. */
-export function quoteTotal(page: PageBuilder, column: number, row: number, formula: string): void {
-  page.put(column, row, {
+/** The quote's total, so many columns after its label: a figure in money. */
+export function quoteTotal(
+  page: PageBuilder,
+  row: number,
+  after: number,
+  taxIsSaid: boolean,
+  formula: string,
+): void {
+  const text = taxIsSaid ? '="Total ("&Currency&"), tax included"' : '="Total ("&Currency&")"';
+  page.field({ column: 1, row, label: { text: "Total", formula: text } }, after, {
     role: "result",
     formula: inMoney(`=${formula}`),
     format: "#,##0.00",

@@ -1,4 +1,4 @@
-import { type Block, type PageBuilder, unitText } from "../kit/builder";
+import { type Block, type PageBuilder } from "../kit/builder";
 import type { Field } from "./bluestem-flat";
 import { LINE_WITHOUT_INLET } from "./line-inputs";
 import { amount, flow, height, length, sdr, size, temperature } from "./limits";
@@ -226,25 +226,21 @@ export function pipesAndCurve(page: PageBuilder, field: Field): void {
       },
       { header: "SDR", role: "input", allowed: sdr, rows: [field.sdr, field.sdr] },
       { header: "Inside", unit: "diameter", role: "result", rows: [inside(row), inside(row + 1)] },
-    ],
-    row - 1,
-  );
-  // A feeder's length follows from the positions: only the main's is an input.
-  page.put(6, row - 1, { role: "header", formula: `="Length ("&${unitText("length")}&")"` });
-  page.put(6, row, {
-    role: "input",
-    value: field.mainLength,
-    allowed: amount(1, 100000),
-    label: "Main, for all lines: Length",
-  });
-  page.put(6, row + 1, {
-    role: "result",
-    formula: "=FeederLength",
-    format: page.formatOf("length"),
-  });
-  page.table(
-    "G",
-    [
+      {
+        header: "Length",
+        unit: "length",
+        role: "result",
+        // A feeder's length follows from the positions: only the main's is an input.
+        rows: [
+          {
+            role: "input",
+            value: field.mainLength,
+            allowed: amount(1, 100000),
+            label: "Main, for all lines: Length",
+          },
+          "=FeederLength",
+        ],
+      },
       {
         header: "Outside",
         unit: "diameter",

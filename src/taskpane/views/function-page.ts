@@ -2,8 +2,8 @@ import type { CautionSubject } from "../../cautions";
 import type { ArgumentHelp, FunctionHelp } from "../../reference";
 import { oneCall } from "../../formula-text/dialect";
 import { freshId, make } from "../../screen/dom";
-import { formatValue, writtenNumber } from "../../screen/number-format";
-import type { CellValue } from "../../screen/host";
+import { formatResult } from "../../screen/number-format";
+import { resultTable } from "../../screen/result-table";
 import { button, message, selectField, textField } from "../components";
 import { callText, evaluateCall, type Evaluated } from "../evaluate";
 import { insertFormula } from "../insert";
@@ -101,34 +101,8 @@ function showResult(evaluated: Evaluated): HTMLElement {
   }
   const { value } = evaluated;
   return Array.isArray(value)
-    ? valueTable(value)
-    : make("output", {}, typeof value === "string" ? textSaid(value) : formatValue(value));
-}
-
-/** A spilled table, scrolled in its own box so that the pane keeps its width. */
-export function valueTable(rows: readonly (readonly CellValue[])[]): HTMLElement {
-  const headed = rows.length > 1 && rows[0].every((cell) => typeof cell === "string");
-  const cell = (tag: "td" | "th", value: CellValue) =>
-    make(tag, typeof value === "number" ? { class: "number" } : {}, shown(value));
-  const body = rows.slice(headed ? 1 : 0);
-  return make(
-    "div",
-    { class: "table-box", tabindex: "0", role: "group", "aria-label": strings.page.result },
-    make(
-      "table",
-      {},
-      ...(headed ? [make("thead", {}, make("tr", {}, ...rows[0].map((v) => cell("th", v))))] : []),
-      make("tbody", {}, ...body.map((row) => make("tr", {}, ...row.map((v) => cell("td", v))))),
-    ),
-  );
-}
-
-/** Six digits: enough to compare by eye, and a table still fits. */
-function shown(value: CellValue): string {
-  if (typeof value === "string") return textSaid(value);
-  return typeof value === "number"
-    ? writtenNumber(Number(value.toPrecision(6)))
-    : formatValue(value);
+    ? resultTable(value, { label: strings.page.result })
+    : make("output", {}, typeof value === "string" ? textSaid(value) : formatResult(value));
 }
 
 function cautionParts(help: FunctionHelp): HTMLElement[] {

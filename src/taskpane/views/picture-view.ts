@@ -1,4 +1,5 @@
 import { writtenNumber } from "../../screen/number-format";
+import { resultTable } from "../../screen/result-table";
 import { drawChart, type Stretch } from "../../screen/chart";
 import { make } from "../../screen/dom";
 import { button, message } from "../components";
@@ -7,7 +8,7 @@ import type { Pane } from "../pane";
 import { type Profile, readProfile } from "../profile";
 import { strings } from "../strings";
 import { selectedTable } from "../workbook";
-import { valueTable } from "./function-page";
+
 import { outsideNote } from "./functions-view";
 
 /** Draws the line whose profile is selected: pressure, flow, sizes and ground. */
@@ -102,16 +103,19 @@ function picture(pane: Pane, profile: Profile, width: number): HTMLElement[] {
     flowChart,
     copyButton(pane, flowChart, strings.picture.flow),
     make("h2", {}, strings.picture.table),
-    valueTable([
+    resultTable(
       [
-        strings.picture.head,
-        xTitle,
-        `${strings.picture.line} (${pressureUnit})`,
-        `${strings.picture.nozzle} (${pressureUnit})`,
-        `${strings.picture.head} (${flowUnit})`,
+        [
+          strings.picture.head,
+          xTitle,
+          `${strings.picture.line} (${pressureUnit})`,
+          `${strings.picture.nozzle} (${pressureUnit})`,
+          `${strings.picture.head} (${flowUnit})`,
+        ],
+        ...heads.map((h) => [h.head, h.distance, h.linePressure, h.nozzlePressure, h.headFlow]),
       ],
-      ...heads.map((h) => [h.head, h.distance, h.linePressure, h.nozzlePressure, h.headFlow]),
-    ]),
+      { label: strings.picture.table },
+    ),
   ];
 }
 

@@ -25,14 +25,16 @@ function write(page: PageBuilder, field: Field): void {
   const top = page.row + 1;
   corner(page.row, 1);
   corner(page.row, 6);
-  test.block.forEach((row, r) =>
-    row.forEach((caught, c) =>
-      page.put(2 + c, top + r, {
+  page.row = top;
+  page.plain(
+    2,
+    test.block.map((row, r) =>
+      row.map((caught, c) => ({
         role: "input",
         value: caught,
         label: `Can ${row.length * r + c + 1}`,
         allowed: { ...amount(0, 10000), optional: true },
-      }),
+      })),
     ),
   );
   corner(top + 4, 1);
@@ -124,11 +126,12 @@ function write(page: PageBuilder, field: Field): void {
     { format: "0.000" },
   );
   page.row = steps.row + 1;
-  page.put(5, page.row, { role: "label", value: "Between two positions" });
+  const between = page.put(5, page.row, { role: "label", value: "Between two positions" });
   page.row++;
   page.spill("E", "=IRRIG.APPLICATION.FOLD(Across, FoldStep, FoldMove)", {
     rows: Math.round(field.move / test.step),
     headed: false,
+    headers: [between],
     reserved: 12,
     columns: ["depth"],
     name: "FoldFirst",

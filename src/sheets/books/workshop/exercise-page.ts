@@ -1,6 +1,6 @@
 import { quoted } from "../../../formula-text/quoted";
 import type { Field } from "../../parts/bluestem-flat";
-import type { PageBuilder } from "../../kit/builder";
+import type { PageBuilder, PlainRow } from "../../kit/builder";
 import type { PagePlan } from "../../kit/workbook";
 import {
   callText,
@@ -32,22 +32,11 @@ function write(page: PageBuilder, field: Field): void {
   const top = page.row;
   page.row += 3;
   const first = page.row;
-  all.forEach((exercise, i) => {
-    const row = page.row;
+  const rows = all.map((exercise, i): PlainRow => {
+    const row = first + i;
     const { ask, hint, second } = words.exercises[exercise.id];
     const lesson = words.lessons.findIndex(({ id }) => id === exercise.lesson) + 1;
-    page.paragraph(
-      1,
-      row,
-      1,
-      `${i + 1}.  ${filled(inSystem(ask, field.system), exercise)} (Lesson ${lesson})`,
-    );
-    page.put(2, row, {
-      role: "input",
-      label: `Exercise ${i + 1}`,
-      allowed: { low: -1000000, high: 1000000, optional: true },
-    });
-    if (exercise.unit !== "") page.put(3, row, { role: "unit", value: exercise.unit });
+    const question = `${i + 1}.  ${filled(inSystem(ask, field.system), exercise)} (Lesson ${lesson})`;
     const right = callText(exercise);
     const off = `ABS(B${row}/${right}-1)`;
     const close = `IF(${off}<=${CLOSE_WITHIN}, "Close. ${text(second, exercise)}", "Not yet. ${text(hint, exercise)}")`;
@@ -55,14 +44,23 @@ function write(page: PageBuilder, field: Field): void {
       ? `IF(ABS(B${row}/100/${right}-1)<=${RIGHT_WITHIN}, "Close: that is percent; type it as a fraction.", ${close})`
       : close;
     const within = exercise.whole ? "0.000001" : String(RIGHT_WITHIN);
-    page.put(4, row, {
-      role: "mark",
-      span: 2,
-      formula: `=IF(B${row}="", "Type your answer.", IF(${off}<=${within}, "OK", ${more}))`,
-    });
-    page.needsLines(row, 2);
-    page.row++;
+    page.needsLines(row, Math.max(2, Math.ceil(question.length / page.width(0, 1))));
+    return [
+      { role: "text", value: question, span: 1 },
+      {
+        role: "input",
+        label: `Exercise ${i + 1}`,
+        allowed: { low: -1000000, high: 1000000, optional: true },
+      },
+      exercise.unit === "" ? undefined : { role: "unit", value: exercise.unit },
+      {
+        role: "mark",
+        span: 2,
+        formula: `=IF(B${row}="", "Type your answer.", IF(${off}<=${within}, "OK", ${more}))`,
+      },
+    ];
   });
+  page.plain(1, rows);
   const last = page.row - 1;
   page.row = top;
   const score = page.block("A", 1);
@@ -75,7 +73,8 @@ function write(page: PageBuilder, field: Field): void {
     const by = text(words.exercises[exercise.id].shown, exercise);
     return `IF(ShowNumber=${i + 1}, "${by}; =${quoted(callText(exercise))}", ${rest})`;
   }, '""');
-  page.put(4, top + 1, { role: "sentence", span: 2, formula: `=${shown}` });
+  page.row = top + 1;
+  page.plain(4, [[{ role: "sentence", span: 2, formula: `=${shown}` }]]);
   page.needsLines(top + 1, 3);
   page.row = last + 2;
 }
