@@ -238,8 +238,9 @@ export class FirstValues implements SheetValues {
     let term = this.terms.get(cell.formula);
     if (term === undefined) this.terms.set(cell.formula, (term = readFormula(cell.formula)));
     const value = evaluate(term, around);
-    if (!isTable(value)) return value;
-    if (value.length === 1 && value[0].length === 1) return sound(value[0][0]);
+    // What a formula takes from a blank cell is 0.
+    if (!isTable(value)) return value ?? 0;
+    if (value.length === 1 && value[0].length === 1) return sound(value[0][0]) ?? 0;
     if (cell.spill === undefined) throw new Beyond();
     if (this.isInTheWay(page, cell, value)) throw Fault.of("#SPILL!");
     return value;

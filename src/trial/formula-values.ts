@@ -10,7 +10,6 @@ import {
   number,
   single,
   sound,
-  type Table,
   text,
   truth,
   type Value,
@@ -103,9 +102,15 @@ class Evaluation {
       case "IFNA":
         return this.instead(given, locals, ({ error }) => error.code === "#N/A");
       case "ISERROR":
-        return this.judged(given[0], locals, () => true);
+        return this.judged(given[0], locals, (cell) => cell instanceof Fault);
       case "ISNA":
-        return this.judged(given[0], locals, ({ error }) => error.code === "#N/A");
+        return this.judged(
+          given[0],
+          locals,
+          (cell) => cell instanceof Fault && cell.error.code === "#N/A",
+        );
+      case "ISNUMBER":
+        return this.judged(given[0], locals, (cell) => typeof cell === "number");
       case "LET":
         return this.let(given, locals);
       case "FORMULATEXT": {
@@ -141,11 +146,11 @@ class Evaluation {
     );
   }
 
-  private judged(of: Term | undefined, locals: Locals, isSo: (fault: Fault) => boolean): Value {
+  /** An error is judged as any other cell. */
+  private judged(of: Term | undefined, locals: Locals, isSo: (cell: Cell) => boolean): Value {
     const value = this.attempt(of, locals);
-    const judge = (cell: Cell | Table) => cell instanceof Fault && isSo(cell);
-    if (value instanceof Fault || !isTable(value)) return judge(value);
-    return value.map((row) => row.map(judge));
+    if (value instanceof Fault || !isTable(value)) return isSo(value);
+    return value.map((row) => row.map(isSo));
   }
 
   private attempt(term: Term | undefined, locals: Locals): Value | Fault {

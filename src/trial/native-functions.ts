@@ -27,7 +27,6 @@ export const liftedFunctions: Readonly<
   FIXED: ([value, digits = 2, plain]) =>
     fixed(number(value), number(digits), plain !== undefined && truth(plain)),
   INT: ([value]) => Math.floor(number(value)),
-  ISNUMBER: ([value]) => typeof value === "number",
   LEN: ([value]) => text(value).length,
   MID: ([value, from, count]) =>
     text(value).slice(number(from) - 1, number(from) - 1 + number(count)),
@@ -83,9 +82,15 @@ export const wholeFunctions: Readonly<
   },
   INDEX: ([table, row, column]) => part(table, row, column),
   MATCH: ([wanted, range, kind]) => {
-    // An exact match only; text without regard to case.
-    if (kind !== 0 && kind !== false) return undefined;
-    const at = cells([range]).findIndex((cell) => like(cell) === like(single(wanted)));
+    const looked = single(wanted);
+    const all = cells([range]);
+    const order = kind === undefined ? 1 : number(single(kind));
+    if (order < 0) return undefined;
+    // The last that is not greater, in a column that rises; or the very same, whatever its case.
+    const at =
+      order > 0
+        ? all.findLastIndex((cell) => typeof cell === typeof looked && notAbove(cell, looked))
+        : all.findIndex((cell) => like(cell) === like(looked));
     if (at < 0) throw Fault.of("#N/A");
     return at + 1;
   },
@@ -144,6 +149,10 @@ function part(table: Value, row: Value, column: Value | undefined): Value | unde
   if (down > 0 && across > 0) return sound(rows[Math.floor(down) - 1][Math.floor(across) - 1]);
   if (across > 0) return rows.map((line) => [line[Math.floor(across) - 1]]);
   return down > 0 ? [rows[Math.floor(down) - 1]] : rows;
+}
+
+function notAbove(cell: Cell, other: CellValue): boolean {
+  return !(cell instanceof Fault) && compare("<=", cell, other);
 }
 
 function like(cell: Cell): Cell {
