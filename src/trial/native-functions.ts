@@ -89,7 +89,7 @@ export const wholeFunctions: Readonly<
     // The last that is not greater, in a column that rises; or the very same, whatever its case.
     const at =
       order > 0
-        ? all.findLastIndex((cell) => typeof cell === typeof looked && notAbove(cell, looked))
+        ? lastIn(all, (cell) => typeof cell === typeof looked && notAbove(cell, looked))
         : all.findIndex((cell) => like(cell) === like(looked));
     if (at < 0) throw Fault.of("#N/A");
     return at + 1;
@@ -149,6 +149,10 @@ function part(table: Value, row: Value, column: Value | undefined): Value | unde
   if (down > 0 && across > 0) return sound(rows[Math.floor(down) - 1][Math.floor(across) - 1]);
   if (across > 0) return rows.map((line) => [line[Math.floor(across) - 1]]);
   return down > 0 ? [rows[Math.floor(down) - 1]] : rows;
+}
+
+function lastIn(all: readonly Cell[], isWanted: (cell: Cell) => boolean): number {
+  return all.reduce<number>((last, cell, at) => (isWanted(cell) ? at : last), -1);
 }
 
 function notAbove(cell: Cell, other: CellValue): boolean {
