@@ -1,38 +1,47 @@
 import { readAddress, readRange, writeAddress, type Block } from "../sheets/kit/address";
 import type { Page, SheetCell } from "../sheets/kit/definition";
 import { DEFAULT_NAMESPACE, toScreen } from "../formula-text/dialect";
-import type { Reference } from "../reference";
 import { readFormula, type Term } from "../formula-text/formula";
-import type { CallError, CellValue, FunctionHost } from "../screen/host";
+import type { Argument, CellValue, FunctionHost } from "../screen/host";
+import { Beyond, type Cell, Fault, isTable, sound, type Table, type Value } from "./cell-values";
+import { evaluate, type Surroundings } from "./formula-values";
 import { type Content, isFormula, sameContent } from "./kept/changes";
 import { Steps } from "./kept/steps";
-import { nativeFunctions } from "./native-functions";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 
-/** A cell's error on its way through the cells that depend on it. */
-class Fault extends Error {
-  constructor(readonly error: CallError) {
-    super(error.message);
-  }
+/** What has to be known of our functions to call them. */
+export interface Callables {
+  readonly namespace: string;
+  readonly functions: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly arguments: readonly { readonly name: string; readonly range: boolean }[];
+  }[];
 }
 
-/** A formula beyond this first reckoning; the grid computes it when it is there. */
-class Beyond extends Error {}
-
-type Table = CellValue[][];
-type Value = CellValue | Table;
-
 /**
- * The values of a ready-made sheet until the grid has loaded. It reads the plain formulas that such
- * sheets consist of, and leaves a cell blank where a formula goes beyond them.
+ * The values of a ready-made sheet, worked out without the grid: each when it is asked for, and
+ * after a change only what reads the changed cell. What the ready-made sheets hold is all within it;
+ * of what someone adds in the grid, what is beyond it is told as not worked out.
  */
 export class FirstValues implements SheetValues {
   private readonly cells = new Map<string, SheetCell>();
   /** Cells that a formula elsewhere fills. */
   private readonly spilled = new Map<string, SheetCell>();
+  private readonly owners = new Map<SheetCell, string>();
   private readonly names = new Map<string, { readonly page: string; readonly block: Block }>();
-  private readonly functions: ReadonlyMap<string, Reference["functions"][number]>;
-  private computed = new Map<string, Value | Fault | Beyond>();
+  private readonly lambdas = new Map<string, Term>();
+  private readonly functions: ReadonlyMap<string, Callables["functions"][number]>;
+  private readonly pageNames: ReadonlySet<string>;
+  /** Outcomes by the formula's own cell. */
+  private readonly computed = new Map<string, Value | Fault | Beyond>();
+  /** Ranges that formulas read, by page and range. */
+  private readonly blocks = new Map<string, Table | Beyond>();
+  /** By cell, formula or range: the formulas and ranges that read it. */
+  private readonly readers = new Map<string, Set<string>>();
+  private reader: string | undefined;
+  private readonly terms = new Map<string, Term>();
+  private readonly around = new Map<string, Surroundings>();
   private readonly listeners: (() => void)[] = [];
   /** Formulas of the user's own. */
   private readonly own = new Map<string, SheetCell>();
@@ -41,10 +50,11 @@ export class FirstValues implements SheetValues {
   constructor(
     private readonly pages: readonly Page[],
     readonly typed: Map<string, Content>,
-    private readonly reference: Reference,
+    private readonly callables: Callables,
     private readonly host: FunctionHost,
   ) {
-    this.functions = new Map(reference.functions.map((help) => [help.name, help]));
+    this.functions = new Map(callables.functions.map((help) => [help.name, help]));
+    this.pageNames = new Set(pages.map(({ name }) => name));
     for (const page of pages) this.take(page);
     for (const [at, content] of typed) this.takeOwn(at, content);
   }
@@ -59,22 +69,14 @@ export class FirstValues implements SheetValues {
     }
   }
 
-  /** Whether a cell had to be left blank for the grid. */
+  /** Whether a cell has to be left to the grid. */
   leavesBlanks(): boolean {
     const isBeyond = (page: string, cell: SheetCell) => {
       if (cell.formula === undefined) return false;
-      try {
-        this.formulaValue(page, cell);
-        return false;
-      } catch (thrown) {
-        return thrown instanceof Beyond;
-      }
+      return this.read({ page, ...readAddress(cell.at) }).isPending === true;
     };
     return (
-      this.pages
-        // Names of the user's own are always beyond, and nothing depends on them.
-        .filter((page) => page.functions === undefined)
-        .some((page) => page.cells.some((cell) => isBeyond(page.name, cell))) ||
+      this.pages.some((page) => page.cells.some((cell) => isBeyond(page.name, cell))) ||
       [...this.own].some(([at, cell]) => isBeyond(at.slice(0, at.lastIndexOf("!")), cell))
     );
   }
@@ -87,16 +89,31 @@ export class FirstValues implements SheetValues {
     if (before === after || sameContent(before, after)) return;
     this.steps.add({ key: at, before, after });
     this.put(at, after);
+    this.tell();
+  }
+
+  /** All that differs from the ready-made sheet, as the grid tells it. */
+  adopt(contents: ReadonlyMap<string, Content>): void {
+    const changed = [...new Set([...this.typed.keys(), ...contents.keys()])].filter(
+      (at) => !sameContent(this.typed.get(at), contents.get(at)),
+    );
+    if (changed.length === 0) return;
+    for (const at of changed) this.put(at, contents.get(at));
+    this.tell();
   }
 
   undo(): void {
     const step = this.steps.undo();
-    if (step !== undefined) this.put(step.key, step.before);
+    if (step === undefined) return;
+    this.put(step.key, step.before);
+    this.tell();
   }
 
   redo(): void {
     const step = this.steps.redo();
-    if (step !== undefined) this.put(step.key, step.after);
+    if (step === undefined) return;
+    this.put(step.key, step.after);
+    this.tell();
   }
 
   private isReadyMade(at: string, value: CellValue): boolean {
@@ -108,7 +125,10 @@ export class FirstValues implements SheetValues {
     if (content === undefined) this.typed.delete(at);
     else this.typed.set(at, content);
     this.takeOwn(at, content);
-    this.computed = new Map();
+    this.forget(at);
+  }
+
+  private tell(): void {
     for (const listener of this.listeners) listener();
   }
 
@@ -131,180 +151,197 @@ export class FirstValues implements SheetValues {
       const { row, column } = readAddress(cell.at);
       this.cells.set(key(page.name, row, column), cell);
       if (cell.name !== undefined) this.name(cell.name, page.name, cell.at);
-      const { reserved = 0, columns = 0 } = cell.spill ?? {};
+      if (cell.spill === undefined) continue;
+      this.owners.set(cell, key(page.name, row, column));
+      const { reserved, columns, formats } = cell.spill;
       for (let down = 0; down < reserved; down++)
-        for (let across = 0; across < columns; across++)
+        for (let across = 0; across < Math.max(columns, formats.length); across++)
           this.spilled.set(key(page.name, row + down, column + across), cell);
     }
     for (const { name, range } of page.names ?? []) this.name(name, page.name, range);
+    for (const { name, formula } of page.functions ?? [])
+      this.lambdas.set(name.toUpperCase(), readFormula(formula));
+    this.around.set(page.name, this.surroundings(page.name));
   }
 
   private name(name: string, page: string, range: string): void {
     this.names.set(name.toUpperCase(), { page, block: readRange(range) });
   }
 
-  private value({ page, row, column }: CellPlace): CellValue {
-    const at = key(page, row, column);
+  private surroundings(page: string): Surroundings {
+    return {
+      range: (other, range) => this.block(other ?? page, readRange(range)),
+      named: (name) => {
+        const found = this.names.get(name.toUpperCase());
+        if (found === undefined) throw new Beyond();
+        return this.block(found.page, found.block);
+      },
+      lambdaNamed: (name) => this.lambdas.get(name),
+      own: (name, given) =>
+        name.startsWith(`${DEFAULT_NAMESPACE}.`)
+          ? this.callOwn(name.slice(DEFAULT_NAMESPACE.length + 1), given())
+          : undefined,
+      formulaText: (other, range) => {
+        const formula = this.cells.get(typedKey(other ?? page, range))?.formula;
+        if (formula === undefined) throw new Beyond();
+        return toScreen(formula, this.callables.namespace);
+      },
+    };
+  }
+
+  private value(place: CellPlace): CellValue {
+    return sound(this.cell(key(place.page, place.row, place.column), place));
+  }
+
+  private cell(at: string, { page, row, column }: CellPlace): Cell {
+    this.note(at);
     const own = this.own.get(at);
-    if (own !== undefined) return single(this.formulaValue(page, own));
+    if (own !== undefined) return this.firstOf(page, own);
     const typed = this.typed.get(at);
     if (typed !== undefined && !isFormula(typed)) return typed;
-    const owner = this.spilled.get(at);
-    if (owner !== undefined) {
-      const first = readAddress(owner.at);
-      const isFirst = row === first.row && column === first.column;
-      const table = isFirst ? this.formulaValue(page, owner) : this.spilledTable(page, owner);
-      const value = Array.isArray(table) ? table[row - first.row]?.[column - first.column] : table;
-      return value ?? null;
-    }
     const cell = this.cells.get(at);
-    if (cell === undefined) return null;
-    if (cell.formula === undefined) return plainValue(cell);
-    return single(this.formulaValue(page, cell));
+    if (cell?.formula !== undefined) return this.firstOf(page, cell);
+    if (cell !== undefined) return plainValue(cell);
+    const owner = this.spilled.get(at);
+    if (owner === undefined) return null;
+    // An error stands in the first cell alone; the others are blank then.
+    const table = this.outcome(page, owner);
+    if (table instanceof Fault || !isTable(table)) return null;
+    const first = readAddress(owner.at);
+    return table[row - first.row]?.[column - first.column] ?? null;
   }
 
-  /** An error stands in the first cell alone; the others are blank then. */
-  private spilledTable(page: string, owner: SheetCell): Value {
-    try {
-      return this.formulaValue(page, owner);
-    } catch (thrown) {
-      if (thrown instanceof Fault) return [];
-      throw thrown;
-    }
+  private firstOf(page: string, cell: SheetCell): Cell {
+    const value = this.outcome(page, cell);
+    if (value instanceof Fault) return value;
+    return (isTable(value) ? value[0]?.[0] : value) ?? null;
   }
 
-  private formulaValue(page: string, cell: SheetCell): Value {
+  /** Throws what is beyond; a fault is given, for it may be one of many cells. */
+  private outcome(page: string, cell: SheetCell): Value | Fault {
     const at = typedKey(page, cell.at);
-    let known = this.computed.get(at);
-    if (known === undefined && this.isInTheWay(page, cell)) known = new Beyond();
-    if (known === undefined) {
-      // Stands while the cell is computed: a formula that comes back to it ends here.
-      this.computed.set(at, new Beyond());
-      known = this.attempt(() => this.evaluate(readFormula(cell.formula ?? ""), page));
-      this.computed.set(at, known);
-    }
-    if (known instanceof Fault || known instanceof Beyond) throw known;
-    return known;
+    this.note(at);
+    const known = this.computed.get(at);
+    if (known instanceof Beyond) throw known;
+    if (known !== undefined) return known;
+    // Stands while the cell is computed: a formula that comes back to it ends here.
+    this.computed.set(at, new Beyond());
+    const found = this.readBy(at, () => this.evaluated(page, cell));
+    this.computed.set(at, found);
+    if (found instanceof Beyond) throw found;
+    return found;
   }
 
-  /** Something typed where a result would spill: what then shows is the grid's to say. */
-  private isInTheWay(page: string, { at, spill }: SheetCell): boolean {
-    if (spill === undefined || this.typed.size === 0) return false;
+  private evaluated(page: string, cell: SheetCell): Value {
+    const around = this.around.get(page);
+    if (around === undefined || cell.formula === undefined) throw new Beyond();
+    let term = this.terms.get(cell.formula);
+    if (term === undefined) this.terms.set(cell.formula, (term = readFormula(cell.formula)));
+    const value = evaluate(term, around);
+    // What a formula takes from a blank cell is 0.
+    if (!isTable(value)) return value ?? 0;
+    if (value.length === 1 && value[0].length === 1) return sound(value[0][0]) ?? 0;
+    if (cell.spill === undefined) throw new Beyond();
+    if (this.isInTheWay(page, cell, value)) throw Fault.of("#SPILL!");
+    return value;
+  }
+
+  /** Something that stands where a result would spill. */
+  private isInTheWay(page: string, { at }: SheetCell, table: Table): boolean {
     const first = readAddress(at);
-    for (let down = 0; down < spill.reserved; down++)
-      for (let across = 0; across < spill.columns; across++) {
-        const typed = this.typed.get(key(page, first.row + down, first.column + across));
-        if (down + across > 0 && typed !== undefined && typed !== null) return true;
-      }
-    return false;
+    return table.some((line, down) =>
+      line.some((_, across) => {
+        if (down + across === 0) return false;
+        const there = key(page, first.row + down, first.column + across);
+        const typed = this.typed.get(there);
+        if (typed !== undefined) return typed !== null && typed !== "";
+        const cell = this.cells.get(there);
+        return cell?.formula !== undefined || cell?.value !== undefined;
+      }),
+    );
   }
 
-  private attempt(compute: () => Value): Value | Fault | Beyond {
+  /** Notes who reads what while something is worked out, so that a change reaches its readers alone. */
+  private readBy<V>(reader: string, compute: () => V): V | Fault | Beyond {
+    const before = this.reader;
+    this.reader = reader;
     try {
       return compute();
     } catch (thrown) {
-      if (thrown instanceof Fault || thrown instanceof Beyond) return thrown;
-      return new Beyond();
+      // What cannot even be read is beyond too.
+      return thrown instanceof Fault || thrown instanceof Beyond ? thrown : new Beyond();
+    } finally {
+      this.reader = before;
     }
   }
 
-  private evaluate(term: Term, page: string): Value {
-    switch (term.kind) {
-      case "value":
-        return term.value;
-      case "table":
-        return term.rows.map((row) => row.map((part) => single(this.evaluate(part, page))));
-      case "range":
-        return this.block(term.page ?? page, readRange(term.range));
-      case "name":
-        return this.named(term.name);
-      case "negative":
-        return -number(this.evaluate(term.of, page));
-      case "percent":
-        return number(this.evaluate(term.of, page)) / 100;
-      case "operation":
-        return operate(term.operator, single(this.evaluate(term.left, page)), () =>
-          single(this.evaluate(term.right, page)),
-        );
-      case "call":
-        return this.call(term.name.toUpperCase(), term.arguments, page);
-    }
+  private note(at: string): void {
+    if (this.reader === undefined || this.reader === at) return;
+    const readers = this.readers.get(at);
+    if (readers === undefined) this.readers.set(at, new Set([this.reader]));
+    else readers.add(this.reader);
   }
 
-  private named(name: string): Value {
-    const found = this.names.get(name.toUpperCase());
-    if (found === undefined) throw new Beyond();
-    return this.block(found.page, found.block);
+  /** What was worked out from a cell is worked out anew when it is next asked for. */
+  private forget(changed: string): void {
+    const waiting = [changed];
+    // A cell in the way of a result, or out of its way again.
+    const owner = this.owners.get(this.spilled.get(changed) as SheetCell);
+    if (owner !== undefined) waiting.push(owner);
+    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+      this.computed.delete(next);
+      this.blocks.delete(next);
+      const readers = this.readers.get(next);
+      if (readers === undefined) continue;
+      this.readers.delete(next);
+      waiting.push(...readers);
+    }
   }
 
   private block(page: string, { row, column, rows, columns }: Block): Value {
     // A page of the user's own.
-    if (this.pages.every(({ name }) => name !== page)) throw new Beyond();
+    if (!this.pageNames.has(page)) throw new Beyond();
     if (rows === 1 && columns === 1) return this.value({ page, row, column });
-    return Array.from({ length: rows }, (_, down) =>
-      Array.from({ length: columns }, (__, across) =>
-        this.value({ page, row: row + down, column: column + across }),
-      ),
-    );
-  }
-
-  private call(name: string, given: readonly (Term | undefined)[], page: string): Value {
-    const compute = (part: Term | undefined) =>
-      part === undefined ? null : this.evaluate(part, page);
-    if (name.startsWith(`${DEFAULT_NAMESPACE}.`))
-      return this.callOwn(name.slice(DEFAULT_NAMESPACE.length + 1), given.map(compute));
-    // Only the branch that is taken may fail.
-    if (name === "IF") return compute(truth(single(compute(given[0]))) ? given[1] : given[2]);
-    if (name === "IFERROR" || name === "IFNA") {
-      const isCaught = ({ error }: Fault) => name === "IFERROR" || error.code === "#N/A";
-      try {
-        return compute(given[0]);
-      } catch (thrown) {
-        if (thrown instanceof Fault && isCaught(thrown)) return compute(given[1]);
-        throw thrown;
-      }
+    const at = `${key(page, row, column)}:${rows}:${columns}`;
+    this.note(at);
+    let known = this.blocks.get(at);
+    if (known === undefined) {
+      const table = this.readBy(at, () =>
+        Array.from({ length: rows }, (_, down) =>
+          Array.from({ length: columns }, (__, across) => {
+            const place = { page, row: row + down, column: column + across };
+            return this.cell(key(page, place.row, place.column), place);
+          }),
+        ),
+      );
+      known = table instanceof Fault ? new Beyond() : table;
+      this.blocks.set(at, known);
     }
-    if (name === "ISERROR") {
-      try {
-        compute(given[0]);
-        return false;
-      } catch (thrown) {
-        if (thrown instanceof Fault) return true;
-        throw thrown;
-      }
-    }
-    if (name === "FORMULATEXT") return this.formulaText(given[0], page);
-    const native = nativeFunctions[name];
-    if (native === undefined) throw new Beyond();
-    const value = native(given.map(compute));
-    if (value === undefined || Number.isNaN(value)) throw new Beyond();
-    return value;
-  }
-
-  private formulaText(of: Term | undefined, page: string): string {
-    if (of?.kind !== "range") throw new Beyond();
-    const formula = this.cells.get(typedKey(of.page ?? page, of.range))?.formula;
-    if (formula === undefined) throw new Beyond();
-    return toScreen(formula, this.reference.namespace);
+    if (known instanceof Beyond) throw known;
+    return known;
   }
 
   private callOwn(name: string, given: readonly Value[]): Value {
     const help = this.functions.get(name);
     if (help === undefined)
       throw new Fault({ code: "#NAME?", message: `there is no function ${name}` });
-    const cells = given.map((value, index) =>
-      help.arguments[index]?.range === true && !Array.isArray(value) && value !== null
-        ? [[value]]
-        : value,
-    );
-    const padded = [
-      ...cells,
-      ...new Array<null>(Math.max(0, help.arguments.length - cells.length)).fill(null),
-    ];
-    const outcome = this.host.call(help.id, ...padded);
+    const cells = help.arguments.map((argument, at) => argumentOf(argument, given[at] ?? null));
+    const outcome = this.host.call(help.id, ...cells);
     if (outcome.error !== undefined) throw new Fault(outcome.error);
     return outcome.value;
   }
+}
+
+/** As in the host, a function never sees an error value: it passes through. */
+function argumentOf(argument: { name: string; range: boolean }, given: Value): Argument {
+  if (!isTable(given)) return argument.range && given !== null ? [[given]] : given;
+  const cells = given.map((line) => line.map(sound));
+  if (argument.range) return cells;
+  if (cells.length === 1 && cells[0].length === 1) return cells[0][0];
+  throw new Fault({
+    code: "#VALUE!",
+    message: `${argument.name} takes one cell; got ${cells.length} × ${cells[0]?.length ?? 0} cells`,
+  });
 }
 
 function key(page: string, row: number, column: number): string {
@@ -314,91 +351,4 @@ function key(page: string, row: number, column: number): string {
 function plainValue({ value }: SheetCell): CellValue {
   if (value === undefined) return null;
   return typeof value === "string" ? value.replace(/^'/, "") : value;
-}
-
-function single(value: Value): CellValue {
-  if (!Array.isArray(value)) return value;
-  // Reckoning with whole tables is the grid's.
-  if (value.length !== 1 || value[0].length !== 1) throw new Beyond();
-  return value[0][0];
-}
-
-function number(value: Value): number {
-  const cell = single(value);
-  const read = cell === null || cell === "" ? 0 : Number(cell);
-  if (cell === "" || !Number.isFinite(read))
-    throw new Fault({ code: "#VALUE!", message: `a number is due where "${String(cell)}" stands` });
-  return read;
-}
-
-function truth(value: CellValue): boolean {
-  return value === true || (typeof value === "number" && value !== 0);
-}
-
-function text(value: CellValue): string {
-  if (value === null) return "";
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return typeof value === "number" ? String(Number(value.toPrecision(15))) : value;
-}
-
-function operate(operator: string, left: CellValue, rightOf: () => CellValue): CellValue {
-  const right = rightOf();
-  switch (operator) {
-    case "&":
-      return text(left) + text(right);
-    case "+":
-      return number(left) + number(right);
-    case "-":
-      return number(left) - number(right);
-    case "*":
-      return number(left) * number(right);
-    case "/": {
-      const divisor = number(right);
-      if (divisor === 0)
-        throw new Fault({
-          code: "#DIV/0!",
-          message: "the formula divides by 0 or by a blank cell",
-        });
-      return number(left) / divisor;
-    }
-    case "^":
-      return number(left) ** number(right);
-    default:
-      return compare(operator, left, right);
-  }
-}
-
-function compare(operator: string, left: CellValue, right: CellValue): boolean {
-  const order = orderOf(left, right);
-  switch (operator) {
-    case "=":
-      return order === 0;
-    case "<>":
-      return order !== 0;
-    case "<":
-      return order < 0;
-    case ">":
-      return order > 0;
-    case "<=":
-      return order <= 0;
-    case ">=":
-      return order >= 0;
-    default:
-      throw new Beyond();
-  }
-}
-
-/** As sheets order values: numbers before text before truth; a blank is like the other's nothing. */
-function orderOf(left: CellValue, right: CellValue): number {
-  const blankFor = (other: CellValue) =>
-    typeof other === "string" ? "" : typeof other === "boolean" ? false : 0;
-  const one = left ?? blankFor(right);
-  const two = right ?? blankFor(left);
-  const rank = (value: CellValue) => ["number", "string", "boolean"].indexOf(typeof value);
-  if (rank(one) !== rank(two)) return rank(one) - rank(two);
-  const [a, b] =
-    typeof one === "string"
-      ? [one.toLowerCase(), String(two).toLowerCase()]
-      : [Number(one), Number(two)];
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -65,7 +65,7 @@ test("an error stands in the first cell of what it would have filled; the others
   expect(read("A2")).toEqual({ value: 0 });
 });
 
-test("formulas of the user's own count; pages of the user's own and a cell in a result's way are beyond", () => {
+test("formulas of the user's own count, and a cell in a result's way; pages of the user's own are beyond", () => {
   const page: Page = {
     name: "One",
     widths: [10, 10],
@@ -89,7 +89,11 @@ test("formulas of the user's own count; pages of the user's own and a cell in a 
   expect(read(own, "A9")).toBe(20);
   expect(own.leavesBlanks()).toBe(false);
   expect(open(["One!A9", { formula: "=Notes!A1" }]).leavesBlanks()).toBe(true);
-  expect(open(["One!B3", "in the way"]).leavesBlanks()).toBe(true);
+  const blocked = open(["One!B3", "in the way"]);
+  expect(read(blocked, "B1")).toBe("#SPILL!");
+  expect(read(blocked, "C2")).toBe(null);
+  blocked.write({ page: "One", ...readAddress("B3") }, null);
+  expect(read(blocked, "C2")).toBe(45);
   // A formula that comes back to itself is the grid's to name.
   expect(open(["One!A9", { formula: "=A9+1" }]).leavesBlanks()).toBe(true);
 });
