@@ -85,10 +85,11 @@ function edits({ cell }: Input): Typed[] {
 }
 
 /** Inputs of each workbook that are edited. */
-const EDITED = 4;
+const EDITED = 2;
 
 describe.each(readyMadeSheets.map((sheet) => [sheet.id, sheet] as const))("%s", (_, sheet) => {
-  test.each(["US", "SI"] as const)(
+  // In SI the formulas are the same.
+  test.each(["US"] as const)(
     "every cell shows in %s what the grid's engine works out, before and after edits",
     async (system: UnitSystem) => {
       const pages = sheet.pages(system);
@@ -99,7 +100,7 @@ describe.each(readyMadeSheets.map((sheet) => [sheet.id, sheet] as const))("%s", 
         expect(differences(pages, values, engine)).toEqual([]);
         const all = inputs(pages);
         const step = Math.max(1, Math.floor(all.length / EDITED));
-        for (let at = system === "US" ? 0 : 1; at < all.length; at += step) {
+        for (let at = 0; at < all.length; at += step) {
           const input = all[at];
           const choices = edits(input);
           const content = choices[Math.floor(at / step) % choices.length];
