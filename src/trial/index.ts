@@ -284,11 +284,6 @@ class TrialPage {
     this.showAddress(address);
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
-    if (page.functions !== undefined) {
-      // Names of the user's own are worked out by the grid alone.
-      part("sheet").classList.add("needs-grid");
-      this.wantGrid();
-    }
     const { values } = this;
     this.view = new SheetView(page, values);
     this.view.title(part("sheet-title"));

@@ -414,6 +414,27 @@ test.each([
   }
 });
 
+test("on a phone every page of every workbook is worked out without the grid", async () => {
+  const { page } = await open(NARROW);
+  const large: string[] = [];
+  page.on("response", (response) => {
+    if (Number(response.headers()["content-length"]) > 3e6) large.push(response.url());
+  });
+  for (const { id } of readyMadeSheets) {
+    await page.selectOption("#sheet-choice", id);
+    for (const tab of await page.locator(".tabs[aria-label='Pages of the sheet'] button").all()) {
+      await tab.click();
+      await page.waitForFunction(
+        () => !document.querySelector("#reading")?.textContent?.includes("computing…"),
+        undefined,
+        PATIENCE,
+      );
+    }
+  }
+  expect(large).toEqual([]);
+  await page.context().close();
+});
+
 test("a phone gets the grid when it asks for it", async () => {
   const { page, misdeeds } = await open(NARROW);
   await page.getByRole("button", { name: "Spreadsheet" }).click();
