@@ -215,13 +215,19 @@ function firstNot(cells: readonly string[]): string {
   return cells.reduceRight((rest, at) => `IF(${at}<>"OK", ${at}, ${rest})`, '"OK"');
 }
 
-/** How many checks pass, which fail, and the first failed one's sentence. */
+/**
+ * How many checks pass, which fail, and the first failed one's sentence. A check that only waits for
+ * another is not named: it would stand before the cause.
+ */
 function checkLine(checks: readonly Placed[], results: readonly string[]): string {
   if (checks.length === 0)
     return `IF(${INPUT_FAULT}="OK", "This workbook judges no plan.", ${INPUT_FAULT})`;
   const passed = results.map((at) => `N(${at}="OK")`).join("+");
   const failed = results
-    .map((at, i) => `IF(${at}="OK", "", "; ${quoted(String(checks[i].cell.label))}")`)
+    .map(
+      (at, i) =>
+        `IF(OR(${at}="OK", LEFT(${at}, 10)="Not judged"), "", "; ${quoted(String(checks[i].cell.label))}")`,
+    )
     .join("&");
   const all = results.length;
   return (

@@ -1,0 +1,306 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { XMLParser, XMLValidator } from "fast-xml-parser";
+import type { Browser, Page } from "playwright-core";
+import type { Grid } from "../../src/trial/grid";
+import { launchBrowser, openPage, serve, type Misdeeds, type Served } from "../support/browser";
+
+declare const trialGrid: Grid;
+
+const PATIENCE = { timeout: 120000 };
+
+/** Some eight acres, six corners, rising to the north. */
+const CORNERS = [
+  [0, 0],
+  [590, 0],
+  [620, 330],
+  [520, 640],
+  [140, 690],
+  [0, 400],
+];
+const TREES = { x: 300, y: 300, radius: 30 };
+const SPOTS = [
+  [0, 0, 0],
+  [590, 0, 4],
+  [620, 330, 5],
+  [520, 640, 7],
+  [140, 690, 6],
+  [0, 400, 3],
+  [300, 300, 4],
+];
+const ORIGIN = { latitude: 40.5, longitude: -98.5 };
+
+let browser: Browser;
+let site: Served;
+let page: Page;
+let misdeeds: Misdeeds;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serve();
+  ({ page, misdeeds } = await openPage(browser, `${site.address}#plan/us/Field`, {
+    viewport: { width: 1280, height: 800 },
+    acceptDownloads: true,
+  }));
+  await page.waitForSelector('html[data-grid="ready"]', PATIENCE);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+async function show(name: string): Promise<void> {
+  await page.locator(".tabs").getByRole("button", { name, exact: true }).click();
+}
+
+/** As with the keys, each field left by the next. */
+async function type(values: Readonly<Record<string, string | number>>): Promise<void> {
+  for (const [label, value] of Object.entries(values))
+    await page.getByLabel(label, { exact: true }).first().fill(String(value));
+  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+  await settled();
+}
+
+async function settled(): Promise<void> {
+  await page.waitForTimeout(300);
+  await page.evaluate(() => trialGrid.quiet());
+}
+
+function typedCorners(): Record<string, number> {
+  return Object.fromEntries(
+    CORNERS.flatMap(([x, y], i) => [
+      [`Corner ${i + 1}: x east, or latitude`, x],
+      [`Corner ${i + 1}: y north, or longitude`, y],
+    ]),
+  );
+}
+
+function typedSpots(): Record<string, number> {
+  return Object.fromEntries(
+    SPOTS.flatMap(([x, y, ground], i) => [
+      [`Spot ${i + 1}: x`, x],
+      [`Spot ${i + 1}: y`, y],
+      [`Spot ${i + 1}: Ground`, ground],
+    ]),
+  );
+}
+
+async function answers(): Promise<string> {
+  await show("Plan");
+  return page.locator(".answers").innerText();
+}
+
+/** The words of each sheet of paper. */
+async function paper(): Promise<string[]> {
+  const pdf = join(tmpdir(), `fieldsum-plan-${process.pid}.pdf`);
+  writeFileSync(pdf, await page.pdf({ format: "Letter", landscape: true }));
+  try {
+    const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
+    return text.split("\f").filter((sheet) => sheet.trim() !== "");
+  } finally {
+    rmSync(pdf);
+  }
+}
+
+/** Rows of the table of flags: two ends of every run, and the hydrants. */
+async function flagCount(): Promise<number> {
+  const first = await page
+    .locator("#reading table tbody tr")
+    .evaluateAll((rows) => rows.map((row) => row.firstElementChild?.textContent ?? ""));
+  return first.filter((name) => /^(position|hydrant) \d/.test(name)).length;
+}
+
+test("a rectangle needs two numbers only", async () => {
+  await type({
+    "Rectangle: length from west to east": 500,
+    "Rectangle: length from south to north": 600,
+  });
+  expect(await answers()).toContain("All 20 checks pass.");
+  await expect(page.locator(".plan-picture").isVisible()).resolves.toBe(true);
+});
+
+test("six corners, a clump of trees and spot heights become a plan that holds", async () => {
+  await show("Field");
+  await type({
+    ...typedCorners(),
+    "Obstacle 1: x": TREES.x,
+    "Obstacle 1: y": TREES.y,
+    "Obstacle 1: Radius": TREES.radius,
+    ...typedSpots(),
+    "Latitude of x 0, y 0": ORIGIN.latitude,
+    "Longitude of x 0, y 0": ORIGIN.longitude,
+  });
+  const said = await answers();
+  expect(said).toContain("All 20 checks pass.");
+  expect(said).toMatch(/\d lines? of \d+ sprinklers every \d+ ft/);
+});
+
+test("it is printed: drawing, specification, runs, checks, cost in its parts and signature", async () => {
+  await show("Plan");
+  const svg = page.locator(".plan-picture");
+  // The edge as typed, closed: shoelace area over the drawing's square against that of the corners.
+  const drawn = await svg
+    .locator(".drawn-edge")
+    .first()
+    .evaluate((path) =>
+      (path.getAttribute("d") ?? "")
+        .slice(1)
+        .split("L")
+        .map((point) => point.split(" ").map(Number)),
+    );
+  const six = drawn.slice(0, CORNERS.length);
+  const ratio = Math.hypot(six[1][0] - six[0][0], six[1][1] - six[0][1]) / 590;
+  expect(shoelace(six) / ratio ** 2 / shoelace(CORNERS)).toBeCloseTo(-1, 2);
+  const sheets = (await paper()).join("\n");
+  for (const words of [
+    "Plan of Bluestem Flat",
+    "All 20 checks pass.",
+    "north is up, the bar is",
+    "Best plans",
+    "capital, energy and labor",
+    "Lowest nozzle",
+    "Static pressure and the rating",
+    "What holds the plan back",
+    "As installed",
+    "Test pressure",
+  ])
+    expect(sheets).toContain(words);
+});
+
+test("the quote follows: a bill of that plan, with a total", async () => {
+  await show("Quote");
+  await settled();
+  const text = await page.locator("#reading").innerText();
+  const total = /Total[^\d]*([\d,]+\.\d\d|[\d,]+)/.exec(text)?.[1];
+  expect(Number(total?.replace(/,/g, ""))).toBeGreaterThan(1000);
+  expect(text).toMatch(/Made for\s+2 lines of 13 sprinklers/);
+  expect(text).toContain("hydrant connection with valve, gauge and screen");
+  const cells = await page
+    .locator("#reading table")
+    .first()
+    .locator("tbody tr")
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.children].map((cell) => cell.textContent ?? "")),
+    );
+  const lines = cells
+    .map((row) => Number((row.at(-1) ?? "").replace(/,/g, "")))
+    .filter((value) => value > 0);
+  expect(lines.length).toBeGreaterThan(8);
+});
+
+describe("Save flags", () => {
+  interface Flag {
+    readonly name: string;
+    readonly latitude: number;
+    readonly longitude: number;
+  }
+
+  const xml = new XMLParser({
+    ignoreAttributes: false,
+    attributeNamePrefix: "@",
+    isArray: (tag) => tag === "wpt" || tag === "Placemark",
+  });
+  const READERS: Readonly<Record<string, (text: string) => Flag[]>> = {
+    GPX: (text) => {
+      expect(XMLValidator.validate(text)).toBe(true);
+      const { gpx } = xml.parse(text) as {
+        gpx: { wpt: { name: string; "@lat": string; "@lon": string }[] };
+      };
+      return gpx.wpt.map((point) => ({
+        name: point.name,
+        latitude: Number(point["@lat"]),
+        longitude: Number(point["@lon"]),
+      }));
+    },
+    KML: (text) => {
+      expect(XMLValidator.validate(text)).toBe(true);
+      const { kml } = xml.parse(text) as {
+        kml: { Document: { Placemark: { name: string; Point: { coordinates: string } }[] } };
+      };
+      return kml.Document.Placemark.map(({ name, Point }) => {
+        const [longitude, latitude] = Point.coordinates.split(",").map(Number);
+        return { name, latitude, longitude };
+      });
+    },
+    GeoJSON: (text) => {
+      const { type, features } = JSON.parse(text) as {
+        type: string;
+        features: {
+          properties: { name: string };
+          geometry: { type: string; coordinates: [number, number] };
+        }[];
+      };
+      expect(type).toBe("FeatureCollection");
+      return features.map(({ properties, geometry }) => ({
+        name: properties.name,
+        latitude: geometry.coordinates[1],
+        longitude: geometry.coordinates[0],
+      }));
+    },
+  };
+  const seen: Flag[][] = [];
+
+  test.each(Object.keys(READERS))(
+    "%s is saved, and read back by a general parser",
+    async (format) => {
+      await show("Flags");
+      await page.getByLabel("Format of the map file").selectOption(format);
+      await settled();
+      const [download] = await Promise.all([
+        page.waitForEvent("download", PATIENCE),
+        page.getByRole("button", { name: "Save flags" }).click(),
+      ]);
+      expect(download.suggestedFilename()).toBe(`flags.${format.toLowerCase()}`);
+      const flags = READERS[format](readFileSync(await download.path(), "utf8"));
+      expect(flags.length).toBe(await flagCount());
+      for (const { latitude, longitude } of flags) {
+        // 700 ft are 0.00192 degrees of latitude and, at 40.5 degrees, 0.00252 of longitude (a degree
+        // of latitude is 111 km long); hydrants stand at the edge.
+        expect(latitude).toBeGreaterThan(ORIGIN.latitude - 0.0002);
+        expect(latitude).toBeLessThan(ORIGIN.latitude + 0.0021);
+        expect(longitude).toBeGreaterThan(ORIGIN.longitude - 0.0002);
+        expect(longitude).toBeLessThan(ORIGIN.longitude + 0.0024);
+      }
+      expect(flags.map(({ name }) => name).join()).toMatch(/position 1, near end.*hydrant 1/);
+      seen.push(flags);
+      for (const [i, flag] of flags.entries()) {
+        expect(flag.name).toBe(seen[0][i].name);
+        expect(flag.latitude).toBeCloseTo(seen[0][i].latitude, 6);
+        expect(flag.longitude).toBeCloseTo(seen[0][i].longitude, 6);
+      }
+    },
+  );
+});
+
+test("a plan that cannot be had says which limit to move, and moving it gives the plan", async () => {
+  await show("Field");
+  await type({ speed: 3 });
+  const said = await answers();
+  const limit =
+    /No plan keeps to every limit\. Move this one: speed \(ft\/s\) is 3, and the cheapest plan without that limit comes to ([\d.]+)\./.exec(
+      said,
+    );
+  expect(limit).not.toBeNull();
+  // The cause is not hidden behind the checks that wait for it.
+  expect(said).not.toContain("Row chosen");
+  await show("Field");
+  await type({ speed: Number(limit?.[1]) + 0.01 });
+  expect(await answers()).not.toContain("No plan keeps");
+  await show("Field");
+  await type({ speed: 5 });
+});
+
+test("the page asked nobody else and reported no error", () => {
+  expect(misdeeds).toEqual({ errors: [], outside: [] });
+});
+
+/** Twice the area, positive counterclockwise. */
+function shoelace(points: readonly (readonly number[])[]): number {
+  return points.reduce((sum, [x, y], i) => {
+    const [nextX, nextY] = points[(i + 1) % points.length];
+    return sum + x * nextY - nextX * y;
+  }, 0);
+}
