@@ -56,15 +56,16 @@ export const passed: Look = { ink: palette.fern };
 export const failed: Look = { ink: palette.clay, fill: palette.clayTint };
 export const waiting: Look = { ink: palette.quiet };
 
-/** How a check begins that waits for something to be typed. */
-export const WAITING = "Type ";
+/** How a check begins that waits: for something to be typed, or for what it judges. */
+export const WAITING = ["Type ", "Not judged"] as const;
 
 export type Verdict = "passed" | "failed" | "waiting";
 
 /** What a check's cell says; one that is blank has yet to say it. */
 export function verdictOf(value: unknown): Verdict {
   if (value === "OK") return "passed";
-  const waits = value === null || value === "" || String(value).startsWith(WAITING);
+  const text = String(value ?? "");
+  const waits = text === "" || WAITING.some((begin) => text.startsWith(begin));
   return waits ? "waiting" : "failed";
 }
 

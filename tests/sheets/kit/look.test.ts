@@ -2,7 +2,8 @@ import { verdictOf, WAITING } from "../../../src/sheets/kit/look";
 
 test.each([
   ["OK", "passed"],
-  [`${WAITING}your answer`, "waiting"],
+  [`${WAITING[0]}your answer`, "waiting"],
+  ["Not judged: there is no plan.", "waiting"],
   ["", "waiting"],
   [null, "waiting"],
   ["speed of 7 ft/s is 2 ft/s above the limit", "failed"],
