@@ -226,7 +226,7 @@ function checkLine(checks: readonly Placed[], results: readonly string[]): strin
   const failed = results
     .map(
       (at, i) =>
-        `IF(OR(${at}="OK", LEFT(${at}, 10)="Not judged"), "", "; ${quoted(String(checks[i].cell.label))}")`,
+        `IF(OR(${at}="OK", MID(${at}, 1, 10)="Not judged"), "", "; ${quoted(String(checks[i].cell.label))}")`,
     )
     .join("&");
   const all = results.length;
