@@ -20,7 +20,7 @@ import { type Outcome, proposePlan } from "../../../src/trial/start/propose";
 const host = FunctionHost.standIn();
 // Loaded after the stand-in stands, as a host loads the script into its runtime.
 // eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../../src/functions/associate");
+require("../../../src/hosts/excel-functions");
 const reference = {
   namespace: "IRRIG",
   version: "test",
