@@ -107,7 +107,7 @@ test("nothing but files of this folder is kept, and nothing of the pages inside 
 test("a newer build is offered, loaded when asked, and replaces the one before as a whole", async () => {
   await context.setOffline(false);
   const index = join(folder, "index.html");
-  writeFileSync(index, readFileSync(index, "utf8").replace("<title>", "<title>Newer "));
+  writeFileSync(index, readFileSync(index, "utf8").replace("<html ", '<html data-build="newer" '));
   const worker = join(folder, "offline.js");
   const script = readFileSync(worker, "utf8");
   const revised = script.replace(/(url:"index\.html",revision:")[0-9a-f]+/, "$1newer");
@@ -115,14 +115,19 @@ test("a newer build is offered, loaded when asked, and replaces the one before a
   writeFileSync(worker, revised);
 
   const page = await visit();
-  expect(await page.title()).not.toContain("Newer");
+  const build = () => document.documentElement.dataset.build;
+  expect(await page.evaluate(build)).toBeUndefined();
   const field = page.getByLabel("Sprinkler spacing").first();
   await field.fill("42");
   await field.blur();
   await page.getByText("There is a newer version of this page.").waitFor(PATIENCE);
   expect(await newest(page)).toBe("installed");
   await page.getByRole("button", { name: "Load it" }).click();
-  await page.waitForFunction(() => document.title.includes("Newer"), undefined, PATIENCE);
+  await page.waitForFunction(
+    () => document.documentElement.dataset.build === "newer",
+    undefined,
+    PATIENCE,
+  );
   // What was typed is a piece of work of one's own, and still there.
   await page.waitForFunction(
     () => [...document.querySelectorAll("input")].some(({ value }) => value === "42"),
