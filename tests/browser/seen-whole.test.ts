@@ -1,4 +1,5 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { packContents } from "../../src/trial/files/link";
 import { launchBrowser, serve, type Served } from "../support/browser";
 
 const PATIENCE = { timeout: 120000 };
@@ -80,7 +81,9 @@ test("what waits for the grid says computing, a table too", async () => {
   const context = await browser.newContext({ viewport: { width: 390, height: 800 } });
   contexts.push(context);
   const page = await context.newPage();
-  await page.goto(`${site.address}#quote/us/Quote`);
+  // A formula of one's own, of functions that the grid alone knows.
+  const given = packContents(new Map([["Layout!D10", { formula: "=ROUND(EXP(LN(14)),0)" }]]));
+  await page.goto(`${site.address}#quote/us/Quote?with=${given}`);
   await page.waitForFunction(
     () => document.querySelector(".spilled")?.textContent?.includes("computing…") === true,
   );
