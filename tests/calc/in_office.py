@@ -18,7 +18,9 @@ def place(document, name):
 
 
 with Office(sys.argv[1]) as office:
-    document = office.open()
+    # The menu works on the document in front; a hidden one never is.
+    document = office.desktop.loadComponentFromURL("private:factory/scalc", "_blank", 0, ())
+    document.CurrentController.Frame.activate()
     cells = document.Sheets.getByIndex(0)
     typed = cells.getCellByPosition(0, 0)
     typed.FormulaLocal = '=IRRIG.PIPE.FRICTION(50;2.067;100;"US";150)'
