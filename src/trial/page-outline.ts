@@ -1,43 +1,21 @@
 import { readAddress } from "../sheets/kit/address";
-import type { Page, SheetCell } from "../sheets/kit/definition";
+import type {
+  BlockPart,
+  FieldPart,
+  Page,
+  PageParts,
+  SheetCell,
+  SpilledPart,
+  TablePart,
+} from "../sheets/kit/definition";
 
-/** A label with the value beside it, as a form shows them. */
-export interface Field {
-  readonly label: SheetCell;
-  readonly value: SheetCell;
-  readonly unit?: SheetCell;
-}
-
-export interface Block {
-  readonly heading?: SheetCell;
-  readonly fields: readonly Field[];
-}
-
-export interface Answer {
-  readonly question: SheetCell;
-  readonly answer: SheetCell;
-}
-
-/** A table of cells under their headers; a plain of cells has none. */
-export interface CellTable {
-  readonly heading?: SheetCell;
-  readonly headers: readonly SheetCell[];
-  readonly rows: readonly (readonly (SheetCell | undefined)[])[];
-}
-
-/** A table that one formula spills. */
-export interface SpilledTable {
-  readonly heading?: SheetCell;
-  readonly headers: readonly SheetCell[];
-  readonly cell: SheetCell;
-}
+export type Field = FieldPart<SheetCell>;
+export type Block = BlockPart<SheetCell>;
+export type CellTable = TablePart<SheetCell>;
+export type SpilledTable = SpilledPart<SheetCell>;
 
 /** What a page says, in the order in which a reader without a grid wants it. */
-export interface Outline {
-  readonly answers: readonly Answer[];
-  readonly blocks: readonly Block[];
-  readonly tables: readonly CellTable[];
-  readonly spilled: readonly SpilledTable[];
+export interface Outline extends PageParts<SheetCell> {
   /** Texts that are in no table. */
   readonly texts: readonly SheetCell[];
 }

@@ -3,9 +3,9 @@ import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import type { Grid } from "../../src/trial/grid";
-import { launchBrowser, serve, type Served } from "../support/browser";
+import { people } from "../support/people";
 
 declare const trialGrid: Grid;
 declare const axe: { run(context: { exclude: string[][] }): Promise<AxeResults> };
@@ -14,34 +14,11 @@ const WIDE: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
 const NARROW: BrowserContextOptions = { viewport: { width: 390, height: 844 } };
 const PATIENCE = { timeout: 60000 };
 
-let browser: Browser;
-let site: Served;
-const contexts: BrowserContext[] = [];
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serve();
-});
-
-afterEach(async () => {
-  await Promise.all(contexts.splice(0).map((context) => context.close()));
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
-
-/** Runs once for each person at a browser of their own. */
-async function someone(options: BrowserContextOptions): Promise<BrowserContext> {
-  const context = await browser.newContext({ acceptDownloads: true, ...options });
-  contexts.push(context);
-  return context;
-}
+const { address, someone } = people();
 
 async function visit(context: BrowserContext, hash = ""): Promise<Page> {
   const page = await context.newPage();
-  await page.goto(site.address + hash);
+  await page.goto(address() + hash);
   await page.waitForSelector("#work-choice", PATIENCE);
   return page;
 }
@@ -461,9 +438,10 @@ describe("in and out", () => {
     if (options === WIDE) await withGrid(page);
     await fill(page, HEADS, "12");
     await fill(page, "Name of the field", "North & <forty>");
-    await page.waitForTimeout(600);
+    await eventually(async () => {
+      expect(await page.locator(".answers").innerText()).toContain("12 sprinklers");
+    });
     const answers = await page.locator(".answers").innerText();
-    expect(answers).toContain("12 sprinklers");
     const file = await saveFile(page);
     expect(file.name).toBe("My line layout.xlsx");
     const other = await visit(await someone(NARROW), "#season/si");
@@ -547,7 +525,7 @@ describe("in and out", () => {
     await page.waitForURL(/#quote\/si\/Cost/);
     await page.goBack();
     await page.waitForURL(/#quote\/si\/Prices/);
-    await page.goto(`${site.address}#workshop/us/Rate%20and%20soil`);
+    await page.goto(`${address()}#workshop/us/Rate%20and%20soil`);
     await eventually(() =>
       expect(page.locator("#sheet-title").innerText()).resolves.toContain("rain"),
     );
@@ -639,7 +617,7 @@ describe("printed", () => {
         return [style("body").backgroundColor, style("#sheet-title").color];
       });
     await expect(look()).resolves.toEqual(["rgb(255, 255, 255)", "rgb(0, 0, 0)"]);
-    await page.goto(`${site.address}#cans`);
+    await page.goto(`${address()}#cans`);
     await page.waitForSelector(".depth", { state: "attached" });
     const shades = await page
       .locator(".depth")

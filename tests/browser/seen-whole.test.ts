@@ -1,32 +1,15 @@
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { packContents } from "../../src/trial/files/link";
-import { launchBrowser, serve, type Served } from "../support/browser";
+import { people } from "../support/people";
 
 const PATIENCE = { timeout: 120000 };
 
-let browser: Browser;
-let site: Served;
-const contexts: BrowserContext[] = [];
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serve();
-});
-
-afterEach(async () => {
-  await Promise.all(contexts.splice(0).map((context) => context.close()));
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
+const { address, someone } = people();
 
 async function visit(hash: string, width: number, more: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 800 }, ...more });
-  contexts.push(context);
+  const context = await someone({ viewport: { width, height: 800 }, ...more });
   const page = await context.newPage();
-  await page.goto(site.address + hash);
+  await page.goto(address() + hash);
   await page.waitForSelector(".page-view");
   return page;
 }
@@ -78,12 +61,11 @@ test("at 1280 px the bill shows its prices without scrolling, items left and fig
 });
 
 test("what waits for the grid says computing, a table too", async () => {
-  const context = await browser.newContext({ viewport: { width: 390, height: 800 } });
-  contexts.push(context);
+  const context = await someone({ viewport: { width: 390, height: 800 } });
   const page = await context.newPage();
   // A formula of one's own, of functions that the grid alone knows.
   const given = packContents(new Map([["Layout!D10", { formula: "=ROUND(EXP(LN(14)),0)" }]]));
-  await page.goto(`${site.address}#quote/us/Quote?with=${given}`);
+  await page.goto(`${address()}#quote/us/Quote?with=${given}`);
   await page.waitForFunction(
     () => document.querySelector(".spilled")?.textContent?.includes("computing…") === true,
   );

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { AxeResults } from "axe-core";
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { launchBrowser, serve, type Served } from "../support/browser";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { people } from "../support/people";
 
 declare const axe: { run(context: string): Promise<AxeResults> };
 
@@ -10,29 +10,12 @@ const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 844 }, ha
 const SMALL: BrowserContextOptions = { viewport: { width: 320, height: 640 } };
 const PATIENCE = { timeout: 60000 };
 
-let browser: Browser;
-let site: Served;
-const contexts: BrowserContext[] = [];
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serve();
-});
-
-afterEach(async () => {
-  await Promise.all(contexts.splice(0).map((context) => context.close()));
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
+const { address, someone } = people();
 
 async function visit(hash: string, options: BrowserContextOptions = WIDE): Promise<Page> {
-  const context = await browser.newContext(options);
-  contexts.push(context);
+  const context = await someone(options);
   const page = await context.newPage();
-  await page.goto(site.address + hash);
+  await page.goto(address() + hash);
   return page;
 }
 

@@ -1,28 +1,17 @@
-import { functionFiles, generate } from "../../build/metadata";
 import type * as Engine from "../../build/sheet-engine";
-import { catalogue } from "../../src/catalogue";
-import { FunctionHost } from "../../src/screen/host";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
 import type { Page, SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
 import { FirstValues } from "../../src/trial/first-values";
 import { bundled } from "../support/bundled";
+import { host, reference } from "../support/page-functions";
 
 /** The view without the grid follows edits one after the other, as the grid's own engine does. */
-const host = FunctionHost.standIn();
-// Loaded after the stand-in stands, as a host loads the script into its runtime.
-// eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../src/hosts/excel-functions");
 const world = globalThis as { CustomFunctions?: unknown };
 const ours = world.CustomFunctions;
 // It brings functions and a host of its own.
 const { SheetEngine } = bundled<typeof Engine>("sheet-engine");
 const theirs = world.CustomFunctions;
-
-const callables = {
-  namespace: "IRRIG",
-  functions: generate(functionFiles(), catalogue).functions,
-};
 
 type Input = { readonly page: string; readonly cell: SheetCell };
 type Typed = string | number | boolean | null;
@@ -93,7 +82,7 @@ describe.each(readyMadeSheets.map((sheet) => [sheet.id, sheet] as const))("%s", 
     "every cell shows in %s what the grid's engine works out, before and after edits",
     async (system: UnitSystem) => {
       const pages = sheet.pages(system);
-      const values = new FirstValues(pages, new Map(), callables, host);
+      const values = new FirstValues(pages, new Map(), reference, host);
       world.CustomFunctions = theirs;
       const engine = await SheetEngine.open(pages, "IRRIG");
       try {

@@ -1,24 +1,12 @@
-import { functionFiles, generate } from "../../build/metadata";
 import type * as Evaluator from "../../build/sheet-evaluator";
-import { catalogue } from "../../src/catalogue";
-import { FunctionHost } from "../../src/screen/host";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress, writeAddress } from "../../src/sheets/kit/address";
 import type { Page, SheetCell, UnitSystem } from "../../src/sheets/kit/definition";
 import { FirstValues } from "../../src/trial/first-values";
 import { bundled } from "../support/bundled";
+import { host, reference } from "../support/page-functions";
 
 /** The view before the grid shows what the grid's own formula engine then shows, cell by cell. */
-const host = FunctionHost.standIn();
-// Loaded after the stand-in stands, as a host loads the script into its runtime.
-// eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../src/hosts/excel-functions");
-const reference = {
-  namespace: "IRRIG",
-  version: "test",
-  functions: generate(functionFiles(), catalogue).functions,
-};
-
 const world = globalThis as { CustomFunctions?: unknown };
 const ours = world.CustomFunctions;
 // It brings functions and a host of its own.

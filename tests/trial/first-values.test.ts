@@ -1,21 +1,9 @@
-import { functionFiles, generate } from "../../build/metadata";
-import { catalogue } from "../../src/catalogue";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
 import type { Page } from "../../src/sheets/kit/definition";
 import type { Content } from "../../src/trial/kept/changes";
 import { FirstValues } from "../../src/trial/first-values";
-import { FunctionHost } from "../../src/screen/host";
-
-const host = FunctionHost.standIn();
-// Loaded after the stand-in stands, as a host loads the script into its runtime.
-// eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../src/hosts/excel-functions");
-const reference = {
-  namespace: "IRRIG",
-  version: "test",
-  functions: generate(functionFiles(), catalogue).functions,
-};
+import { host, reference } from "../support/page-functions";
 
 test("a typed value goes through to what depends on it, and errors carry their message", () => {
   const pages = readyMadeSheets[0].pages("US");

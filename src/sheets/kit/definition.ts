@@ -156,46 +156,46 @@ export interface NamedFunction {
   readonly formula: string;
 }
 
-/** A label with the value beside it. */
-export interface FieldPart {
-  readonly label: string;
-  readonly value: string;
-  readonly unit?: string;
+/** A label with the value beside it; parts name their cells by address unless they hold them. */
+export interface FieldPart<Cell = string> {
+  readonly label: Cell;
+  readonly value: Cell;
+  readonly unit?: Cell;
 }
 
-export interface BlockPart {
-  readonly heading?: string;
-  readonly fields: readonly FieldPart[];
+export interface BlockPart<Cell = string> {
+  readonly heading?: Cell;
+  readonly fields: readonly FieldPart<Cell>[];
 }
 
 /** A table of cells under their headers; a plain of cells has none. */
-export interface TablePart {
-  readonly heading?: string;
-  readonly headers: readonly string[];
-  readonly rows: readonly (readonly (string | undefined)[])[];
+export interface TablePart<Cell = string> {
+  readonly heading?: Cell;
+  readonly headers: readonly Cell[];
+  readonly rows: readonly (readonly (Cell | undefined)[])[];
 }
 
 /** A table that one formula spills; its headers stand above it where the formula gives none. */
-export interface SpilledPart {
-  readonly heading?: string;
-  readonly headers: readonly string[];
-  readonly cell: string;
+export interface SpilledPart<Cell = string> {
+  readonly heading?: Cell;
+  readonly headers: readonly Cell[];
+  readonly cell: Cell;
 }
 
-export interface AnswerPart {
-  readonly question: string;
-  readonly answer: string;
+export interface AnswerPart<Cell = string> {
+  readonly question: Cell;
+  readonly answer: Cell;
 }
 
 /**
  * What a page is made of, as its builder laid it out, for who reads it without a grid: every part by
  * the addresses of its cells, each kind from the top down and from the left.
  */
-export interface PageParts {
-  readonly answers: readonly AnswerPart[];
-  readonly blocks: readonly BlockPart[];
-  readonly tables: readonly TablePart[];
-  readonly spilled: readonly SpilledPart[];
+export interface PageParts<Cell = string> {
+  readonly answers: readonly AnswerPart<Cell>[];
+  readonly blocks: readonly BlockPart<Cell>[];
+  readonly tables: readonly TablePart<Cell>[];
+  readonly spilled: readonly SpilledPart<Cell>[];
 }
 
 export interface Page {

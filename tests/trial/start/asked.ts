@@ -1,7 +1,3 @@
-import { functionFiles, generate } from "../../../build/metadata";
-import { catalogue } from "../../../src/catalogue";
-import type { Reference } from "../../../src/reference";
-import { FunctionHost } from "../../../src/screen/host";
 import { readyMadeSheets } from "../../../src/sheets";
 import type { UnitSystem } from "../../../src/sheets/kit/definition";
 import type { Contents } from "../../../src/trial/kept/changes";
@@ -16,16 +12,7 @@ import {
   type Water,
 } from "../../../src/trial/start/given";
 import { type Outcome, proposePlan } from "../../../src/trial/start/propose";
-
-const host = FunctionHost.standIn();
-// Loaded after the stand-in stands, as a host loads the script into its runtime.
-// eslint-disable-next-line @typescript-eslint/no-require-imports
-require("../../../src/hosts/excel-functions");
-const reference = {
-  namespace: "IRRIG",
-  version: "test",
-  functions: generate(functionFiles(), catalogue).functions,
-} as Reference;
+import { host, reference } from "../../support/page-functions";
 
 /** The workbook Line layout, asked as the page asks it. */
 export function bookIn(system: UnitSystem, already: Contents = new Map()): AskedBook {
