@@ -1,55 +1,27 @@
-import type { OpenWorkbook, Setting } from "../../build/open-workbook";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress, readRange } from "../../src/sheets/kit/address";
-import type { Allowed, Page, UnitSystem } from "../../src/sheets/kit/definition";
+import type { Allowed, UnitSystem } from "../../src/sheets/kit/definition";
 import { Chance } from "../support/chance";
-import { loadWorkbooks } from "../support/open-workbook";
-
-const { openWorkbook } = loadWorkbooks();
+import {
+  ask,
+  closeWorkbook,
+  inputsOf,
+  pagesOf,
+  STATIC,
+  SURGE,
+  type Typed,
+} from "../support/asked-workbook";
 
 /** A plan is searched anew for every value that is tried. */
 jest.setTimeout(400000);
 
-type Typed = Setting;
-
-/** One workbook is open at a time: the next one asked closes it. */
-let open: { readonly key: string; readonly book: OpenWorkbook } | undefined;
-
-async function ask(id: string, system: UnitSystem, typed: Readonly<Record<string, Typed>>) {
-  const key = `${id} ${system}`;
-  if (open?.key !== key) {
-    open?.book.close();
-    open = { key, book: await openWorkbook(id, system) };
-  }
-  const { book } = open;
-  await book.set(typed);
-  const checks = book.checks();
-  const values = book.values();
-  return {
-    answers: book.answers(),
-    values,
-    value: (name: string) => values[name],
-    failed: checks.filter(({ ok }) => !ok).map(({ name }) => name),
-    says: (name: string) => checks.find((check) => check.name === name)?.text,
-  };
-}
-
-afterAll(() => open?.book.close());
-
-function pagesOf(id: string, system: UnitSystem): readonly Page[] {
-  const sheet = readyMadeSheets.find((one) => one.id === id);
-  if (sheet === undefined) throw new Error(`no sheet ${id}`);
-  return sheet.pages(system);
-}
-
-const STATIC = "Static pressure and the rating";
-const SURGE = "With surge, against the whole rating";
+afterAll(closeWorkbook);
 
 const plans = readyMadeSheets.flatMap(({ id }) =>
   (["US", "SI"] as const).map((system) => ({ id, system })),
 );
 
-/** Those about one line, whose inputs have the same names; a plan's own cases are below. */
+/** Those about one line, whose inputs have the same names; a plan's own cases stand in worst-case-plan. */
 const lines = plans.filter(({ id }) => id !== "plan");
 
 describe.each(lines)("$id ($system)", ({ id, system }) => {
@@ -94,7 +66,7 @@ describe.each(lines)("$id ($system)", ({ id, system }) => {
   });
 
   test("a pump with more shut-off head raises the static pressure", async () => {
-    const curve = level(id, system, "PumpCurve");
+    const curve = inputsOf(id, system, "PumpCurve");
     const higher = curve.map(([flow, head]) => [flow, flow === 0 ? head * 1.5 : head]);
     const { failed } = await ask(id, system, { PumpCurve: higher });
     expect(failed).toContain(STATIC);
@@ -120,122 +92,9 @@ describe.each(lines)("$id ($system)", ({ id, system }) => {
   });
 });
 
-describe.each(plans.filter(({ id }) => id === "plan"))("$id ($system)", ({ id, system }) => {
-  const us = system === "US";
-
-  test("the demo passes; a wall too thin for the valves shut fails, in main and in all that is offered", async () => {
-    const demo = await ask(id, system, {});
-    expect(demo.failed).toEqual([]);
-    expect(demo.answers[0]).toMatch(/^All \d+ checks pass\.$/);
-    const main = await ask(id, system, { MainSDR: 33 });
-    expect(main.failed).toContain(STATIC);
-    // The search leaves a weak size out; where all are weak it says which limit is in the way.
-    const all = await ask(id, system, {
-      LineSDRs: [[41], [41], [41]],
-      FeederSDRs: [[41], [41]],
-    });
-    expect(all.failed).toContain(STATIC);
-  });
-
-  test("the pump's shut-off head, a deep point and low ground raise the static pressure", async () => {
-    const before = (await ask(id, system, {})).value("StaticPressure") as number;
-    const curve = level(id, system, "PumpCurve");
-    const higher = curve.map(([flow, head]) => [flow, flow === 0 ? head * 1.6 : head]);
-    expect((await ask(id, system, { PumpCurve: higher })).failed).toContain(STATIC);
-    const deep = await ask(id, system, { Drop: us ? 80 : 25 });
-    expect(deep.value("StaticPressure")).toBeGreaterThan(before);
-    const downhill = await ask(id, system, { Slope: -4 });
-    expect(downhill.value("StaticPressure")).toBeGreaterThan(before);
-    const slammed = await ask(id, system, { Closure: 0 });
-    expect(slammed.failed).toContain(SURGE);
-  });
-
-  test("a plan that cannot be had says which limit to move, once, and nothing else is judged", async () => {
-    const tight: readonly Readonly<Record<string, Typed>>[] = [
-      { Limit: 0.02 },
-      { Wind: us ? 30 : 48 },
-    ];
-    for (const typed of tight) {
-      const { answers, failed, says, values } = await ask(id, system, typed);
-      expect(says("A plan within every limit")).toMatch(
-        /^No plan keeps to every limit\. Move this one: .+ is [\d.]+, and the cheapest plan without that limit comes to [\d.]+\.$/,
-      );
-      expect(answers[0]).toContain("Move this one");
-      for (const name of failed.slice(1).filter((other) => other !== "Prices"))
-        expect(says(name)).toBe("Not judged: there is no plan.");
-      expect(typeof values.QuoteTotal).toBe("string");
-      for (const answer of answers.slice(1)) expect(answer).toMatch(/^No answer/);
-    }
-    const none = await ask(id, system, { Limit: 0.02, Wind: us ? 30 : 48 });
-    expect(none.says("A plan within every limit")).toMatch(
-      /leaving out any one of them gives none/,
-    );
-  });
-
-  test("a row that there is not is named; drawing, bill and flags follow the row that is", async () => {
-    const beyond = await ask(id, system, { Chosen: 5 });
-    expect(beyond.says("Row chosen")).toMatch(/^Row 5 is chosen and there are 2 plans/);
-    const first = await ask(id, system, {});
-    const second = await ask(id, system, { Chosen: 2 });
-    for (const name of ["ChosenLines", "QuoteTotal", "FlagRows", "BillTubing", "Turns"])
-      expect([name, second.value(name)]).not.toEqual([name, first.value(name)]);
-  });
-
-  test("an irregular field with trees and heights: every run on its own ground", async () => {
-    const k = us ? 1 : 0.3;
-    const round = (rows: readonly (readonly number[])[]) =>
-      rows.map((row) => row.map((value) => Math.round(value * k)));
-    const plan = await ask(id, system, {
-      CornersTyped: round([
-        [0, 0],
-        [640, 20],
-        [700, 380],
-        [520, 660],
-        [180, 700],
-        [-40, 300],
-      ]),
-      Obstacles: round([[330, 340, 40]]),
-      SpotsTyped: round([
-        [-200, -200, 4],
-        [900, -200, 0],
-        [900, 900, 8],
-        [-200, 900, 10],
-        [330, 330, 7],
-      ]),
-      LeastCoverage: 0.8,
-      GreatestSpeed: us ? 6 : 1.8,
-    });
-    expect(plan.says("A plan within every limit")).toBe("OK");
-    const solved = (plan.value("Solved") as (number | null)[][]).filter(([at]) => at !== null);
-    const runs = (plan.value("Runs") as (number | null)[][]).filter(([at]) => at !== null);
-    expect(solved.map((row) => row.slice(0, 2))).toEqual(runs.map((row) => row.slice(0, 2)));
-    expect(runs.some(([, run]) => run === 2)).toBe(true);
-    expect(new Set(solved.map((row) => Number(row[4]).toFixed(2))).size).toBeGreaterThan(3);
-    expect(Math.min(...solved.map((row) => Number(row[4])))).toBeGreaterThan(
-      (plan.value("ChosenLowest") as number) - (us ? 0.05 : 0.5),
-    );
-  });
-});
-
 /** The first number of a range. */
 function first(range: unknown): number {
   return Number((range as readonly (readonly unknown[])[])[0][0]);
-}
-
-/** What stands in a range of inputs, from the definition. */
-function level(id: string, system: UnitSystem, name: string): number[][] {
-  const pages = pagesOf(id, system);
-  for (const page of pages) {
-    const range = page.names?.find((one) => one.name === name)?.range;
-    if (range === undefined) continue;
-    const [, from, top, to, bottom] = /^([A-Z])(\d+):([A-Z])(\d+)$/.exec(range) ?? [];
-    return Array.from({ length: Number(bottom) - Number(top) + 1 }, (_, i) =>
-      [from, to].map((letter) =>
-        Number(page.cells.find(({ at }) => at === `${letter}${Number(top) + i}`)?.value),
-      ),
-    );
-  }
-  throw new Error(`no range ${name}`);
 }
 
 test("a pump curve that no pump can have passes no check of the pump", async () => {
