@@ -2,7 +2,6 @@ import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } fro
 import type { ICellData, IWorkbookData, IWorksheetData, Workbook } from "@univerjs/core";
 import {
   CELL_INVERTED_INDEX_CACHE,
-  ErrorType,
   FormulaDataModel,
   IFunctionService,
   SetFormulaCalculationNotificationMutation,
@@ -18,15 +17,7 @@ import type { Page, SheetCell } from "../src/sheets/kit/definition";
 import { compareWithoutIndex } from "../src/trial/comparison-index";
 import { sameSpills, type Spills } from "../src/trial/same-spills";
 import { Messages, SheetFunction } from "./engine-functions";
-
-export type Value = string | number | boolean | null;
-
-/** A cell by the index of its page, and by row and column from 0. */
-export interface Place {
-  readonly page: number;
-  readonly row: number;
-  readonly column: number;
-}
+import type { NewContent, Place, Value, WorkbookEngine } from "./workbook-engine";
 
 const BOOLEAN = 3;
 /** Room for spills that grow, as a real worksheet has. */
@@ -38,11 +29,8 @@ const MOST_ROUNDS = 20;
 /** The engine keeps parsed formulas by the workbook's id, for as long as the process runs. */
 let opened = 0;
 
-export const isErrorCode = (value: unknown): value is string => errorCodes.has(value);
-const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
-
 /** The pages of a ready-made sheet in the formula engine of the trial page's grid, without a browser. */
-export class SheetEngine {
+export class SheetEngine implements WorkbookEngine {
   private readonly id = `workbook${++opened}.`;
   private readonly univer: Univer;
   private readonly book: Workbook;
@@ -89,18 +77,11 @@ export class SheetEngine {
     return this.shown(place);
   }
 
-  /** Why our own function gave the error that the cell shows. */
   message({ page, row, column }: Place): string | undefined {
     return this.messages.of(sheetId(page), row, column);
   }
 
-  /** Puts contents into cells and computes the workbook, as if it had been opened with them. */
-  async put(
-    contents: readonly {
-      readonly place: Place;
-      readonly content: Pick<SheetCell, "formula" | "value">;
-    }[],
-  ): Promise<void> {
+  async put(contents: readonly NewContent[]): Promise<void> {
     for (const { place, content } of contents) {
       this.commands.syncExecuteCommand(
         SetRangeValuesMutation.id,

@@ -1,8 +1,10 @@
 import { readAddress } from "../src/sheets/kit/address";
 import type { Page } from "../src/sheets/kit/definition";
-import { isErrorCode, SheetEngine, type Value } from "./sheet-engine";
+import { isErrorCode } from "../src/screen/error-words";
+import { SheetEngine } from "./sheet-engine";
+import type { Value } from "./workbook-engine";
 
-export type { Value } from "./sheet-engine";
+export type { Value } from "./workbook-engine";
 
 /** What every cell of a ready-made sheet shows, computed without a browser. */
 export interface EvaluatedSheet {

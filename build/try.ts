@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../src/sheets/kit/definition";
-import { Misuse, openWorkbook, type Setting, workbookIds } from "./open-workbook";
-import type { Value } from "./sheet-engine";
+import type { Setting } from "./asked-workbook";
+import { Misuse, openWorkbook, workbookIds } from "./open-workbook";
+import type { Value } from "./workbook-engine";
 
 const USAGE = `npm run --silent try -- <workbook> <US|SI> Name=value 'Range=[[1],[2]]' …
 npm run --silent try -- list`;

@@ -258,20 +258,26 @@ function operate(operator: string, left: CellValue, right: CellValue): CellValue
     case "&":
       return text(left) + text(right);
     case "+":
-      return number(left) + number(right);
+      return finite(number(left) + number(right));
     case "-":
-      return number(left) - number(right);
+      return finite(number(left) - number(right));
     case "*":
-      return number(left) * number(right);
+      return finite(number(left) * number(right));
     case "/": {
       const divisor = number(right);
       const divided = number(left);
       if (divisor === 0) throw Fault.of("#DIV/0!");
-      return divided / divisor;
+      return finite(divided / divisor);
     }
     case "^":
-      return number(left) ** number(right);
+      return finite(number(left) ** number(right));
     default:
       return compare(operator, left, right);
   }
+}
+
+/** A root of a negative number, or more than a number holds. */
+function finite(result: number): number {
+  if (!Number.isFinite(result)) throw Fault.of("#NUM!");
+  return result;
 }

@@ -2,7 +2,7 @@ import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
 import type { Page, SheetCell } from "../../src/sheets/kit/definition";
 import { DEFAULT_NAMESPACE } from "../../src/formula-text/dialect";
-import type { OpenWorkbook } from "../../build/open-workbook";
+import type { OpenWorkbook } from "../../build/asked-workbook";
 import { Chance } from "../support/chance";
 import { loadEvaluator } from "../support/sheet-evaluator";
 import { loadWorkbooks } from "../support/open-workbook";

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { EXTENSION, OFFICE_PYTHON, WORKBOOKS } from "../../build/hosts/calc/office";
-import type { CellError } from "../../build/open-workbook";
+import type { CellError } from "../../build/asked-workbook";
 import type { UnitSystem } from "../../src/sheets/kit/definition";
 import { loadWorkbooks } from "../support/open-workbook";
 import { withOffice } from "./office";

@@ -1,9 +1,10 @@
-import type { OpenWorkbook, Setting } from "../../build/open-workbook";
+import { isDeepStrictEqual } from "node:util";
+import { AskedWorkbook, type OpenWorkbook, type Setting } from "../../build/asked-workbook";
+import type { Value } from "../../build/workbook-engine";
 import { readyMadeSheets } from "../../src/sheets";
 import type { Page, UnitSystem } from "../../src/sheets/kit/definition";
 import { loadWorkbooks } from "./open-workbook";
-
-const { openWorkbook } = loadWorkbooks();
+import { PageEngine } from "./page-engine";
 
 export const STATIC = "Static pressure and the rating";
 export const SURGE = "With surge, against the whole rating";
@@ -11,17 +12,42 @@ export const SURGE = "With surge, against the whole rating";
 /** What an input is set to. */
 export type Typed = Setting;
 
+/** Both put a stand-in for the host's runtime in place; each is asked with its own. */
+const runtime = globalThis as { CustomFunctions?: unknown };
+const pagesRuntime = runtime.CustomFunctions;
+const { openWorkbook } = loadWorkbooks();
+const gridsRuntime = runtime.CustomFunctions;
+
 /** One workbook is open at a time: the next one asked closes it. */
-let open: { readonly key: string; readonly book: OpenWorkbook } | undefined;
+let open: { readonly key: string; readonly page: OpenWorkbook; grid?: OpenWorkbook } | undefined;
+let asked = 0;
+/** The page's own reckoning is quick; of so many questions one goes to the grid's engine as well. */
+const ALSO_ASKED_OF_THE_GRID = 12;
 
 /** What a workbook answers to inputs other than its own; those not given are the definition's. */
 export async function ask(id: string, system: UnitSystem, typed: Readonly<Record<string, Typed>>) {
   const key = `${id} ${system}`;
   if (open?.key !== key) {
-    open?.book.close();
-    open = { key, book: await openWorkbook(id, system) };
+    closeWorkbook();
+    const engine = (pages: readonly Page[]) => Promise.resolve(new PageEngine(pages));
+    open = { key, page: new AskedWorkbook(pagesOf(id, system), engine) };
   }
-  const { book } = open;
+  runtime.CustomFunctions = pagesRuntime;
+  const answer = await answerOf(open.page, typed);
+  if (asked++ % ALSO_ASKED_OF_THE_GRID === 0) {
+    runtime.CustomFunctions = gridsRuntime;
+    open.grid ??= await openWorkbook(id, system);
+    const grid = await answerOf(open.grid, typed);
+    const expected = comparable(grid, typed);
+    const differs = comparable(answer, typed)
+      .map((one, at) => [one, expected[at]])
+      .filter(([one, other]) => !isDeepStrictEqual(one, other));
+    expect([key, typed, differs]).toEqual([key, typed, []]);
+  }
+  return answer;
+}
+
+async function answerOf(book: OpenWorkbook, typed: Readonly<Record<string, Typed>>) {
   await book.set(typed);
   const checks = book.checks();
   const values = book.values();
@@ -34,8 +60,31 @@ export async function ask(id: string, system: UnitSystem, typed: Readonly<Record
   };
 }
 
+/**
+ * Alike up to what two orders of summing differ by; where one leaves a cell blank, another shows 0.
+ * A blank input is handed to a function as a blank by one and as 0 by the other, as hosts do: what
+ * is said of it must be the same then, and the values behind need not.
+ */
+function comparable(
+  { answers, failed, values }: Awaited<ReturnType<typeof answerOf>>,
+  typed: Readonly<Record<string, Typed>>,
+) {
+  const isBlank = Object.values(typed).flat(2).includes(null);
+  const plain = (value: Value) =>
+    typeof value === "number" ? Number(value.toPrecision(9)) : (value ?? 0);
+  return [
+    answers,
+    failed,
+    ...Object.entries(isBlank ? {} : values).map(([name, value]) => [
+      name,
+      Array.isArray(value) ? value.map((row) => row.map(plain)) : plain(value),
+    ]),
+  ];
+}
+
 export function closeWorkbook(): void {
-  open?.book.close();
+  open?.page.close();
+  open?.grid?.close();
   open = undefined;
 }
 

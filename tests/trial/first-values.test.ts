@@ -118,3 +118,22 @@ test("what is beyond the first view is told as not worked out yet, and not as a 
   expect(read("A1")).toEqual({ value: null, isPending: true });
   expect(read("A2")).toEqual({ value: null });
 });
+
+test("a root of a negative number, a division by 0 and a number too large are errors", () => {
+  const page: Page = {
+    name: "One",
+    widths: [10, 10],
+    lines: new Map(),
+    printArea: "A1:B9",
+    cells: [
+      { at: "A1", role: "input", value: -0.9 },
+      { at: "B1", role: "result", formula: "=A1^1.852" },
+      { at: "B2", role: "result", formula: "=1/(A1-A1)" },
+      { at: "B3", role: "result", formula: "=A1*10^308*10" },
+      { at: "B4", role: "result", formula: "=B1*2" },
+    ],
+  };
+  const values = new FirstValues([page], new Map(), reference, host);
+  const code = (at: string) => values.read({ page: "One", ...readAddress(at) }).error?.code;
+  expect(["B1", "B2", "B3", "B4"].map(code)).toEqual(["#NUM!", "#DIV/0!", "#NUM!", "#NUM!"]);
+});

@@ -1,4 +1,4 @@
-import type { OpenWorkbook } from "../../../build/open-workbook";
+import type { OpenWorkbook } from "../../../build/asked-workbook";
 import { readyMadeSheets } from "../../../src/sheets";
 import type { UnitSystem } from "../../../src/sheets/kit/definition";
 import { inputsOf } from "../../../src/trial/kept/inputs";
