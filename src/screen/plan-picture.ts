@@ -1,4 +1,4 @@
-import { DRAWN, drawnLooks } from "../sheets/kit/look";
+import { DRAWN, drawnLooks, UNLISTED } from "../sheets/kit/look";
 import type { DrawnLook } from "../sheets/kit/definition";
 import type { Point } from "./chart";
 import { make, makeSvg } from "./dom";
@@ -10,26 +10,16 @@ export interface DrawnSeries {
   readonly points: readonly Point[];
 }
 
-const SIDE = 640;
+/** Of the picture's own square, which is scaled to its place. */
+export const SIDE = 640;
 
-/** A plan with one scale both ways, its legend below; the tables beside it say the same in numbers. */
-export function drawPlan(series: readonly DrawnSeries[], description: string): HTMLElement {
-  const seen = series.filter(({ look, points }) => look !== "nothing" && isSomewhere(points));
-  if (seen.length === 0) {
-    return make(
-      "p",
-      { class: "picture-empty" },
-      "Nothing to draw: mend the cells with errors first.",
-    );
-  }
-  const svg = makeSvg("svg", {
-    viewBox: `0 0 ${SIDE} ${SIDE}`,
-    role: "img",
-    "aria-label": description,
-    class: "plan-picture",
-  });
-  for (const one of seen) svg.append(...drawSeries(one));
-  return make("div", { class: "picture" }, svg, legend(seen));
+/** Lines and marks of all that is seen, in the order in which they lie on each other. */
+export function planStrokes(series: readonly DrawnSeries[]): SVGElement[] {
+  return seen(series).flatMap((one) => [...drawSeries(one), ...said(one)]);
+}
+
+function seen(series: readonly DrawnSeries[]): readonly DrawnSeries[] {
+  return series.filter(({ look, points }) => look !== "nothing" && isSomewhere(points));
 }
 
 /** What is not there lies on the square's first corner. */
@@ -37,9 +27,24 @@ function isSomewhere(points: readonly Point[]): boolean {
   return points.some(({ x, y }) => x !== 0 || y !== 0);
 }
 
-function at({ x, y }: Point): [number, number] {
+/** North and the scale bar say what they are where they stand. */
+function said({ look, title, points }: DrawnSeries): SVGElement[] {
+  if (look !== "north" && look !== "bar") return [];
+  const [x, y] = inPicture(look === "north" ? points[1] : points[points.length - 1]);
+  const place =
+    look === "north" ? { x, y: y - 6, "text-anchor": "middle" } : { x: x + 8, y: y + 5 };
+  return [makeSvg("text", { class: "drawn-text", ...place }, title)];
+}
+
+/** From the drawing's square, y up, to the picture's, y down. */
+export function inPicture({ x, y }: Point): [number, number] {
   const share = (value: number) => (value - DRAWN.low) / (DRAWN.high - DRAWN.low);
   return [SIDE * share(x), SIDE * (1 - share(y))];
+}
+
+export function outOfPicture([x, y]: readonly [number, number]): Point {
+  const value = (share: number) => DRAWN.low + share * (DRAWN.high - DRAWN.low);
+  return { x: value(x / SIDE), y: value(1 - y / SIDE) };
 }
 
 function drawSeries({ look, points }: DrawnSeries): SVGElement[] {
@@ -47,7 +52,7 @@ function drawSeries({ look, points }: DrawnSeries): SVGElement[] {
   const parts: SVGElement[] = [];
   if (line !== undefined) {
     const path = points.map((point) =>
-      at(point)
+      inPicture(point)
         .map((value) => value.toFixed(1))
         .join(" "),
     );
@@ -63,7 +68,7 @@ function drawSeries({ look, points }: DrawnSeries): SVGElement[] {
   if (mark !== undefined) {
     const places = new Set(
       points.map((point) =>
-        at(point)
+        inPicture(point)
           .map((v) => v.toFixed(1))
           .join(" "),
       ),
@@ -109,25 +114,27 @@ function shape(look: DrawnLook, x: number, y: number): SVGElement {
   });
 }
 
-function legend(series: readonly DrawnSeries[]): HTMLElement {
+export function planLegend(series: readonly DrawnSeries[]): HTMLElement {
   return make(
     "ul",
     { class: "legend" },
-    ...series.map(({ title, look }) => {
-      const { line, mark } = drawnLooks[look];
-      const key = makeSvg("svg", { viewBox: "0 0 34 12", "aria-hidden": "true", class: "key" });
-      if (line !== undefined) {
-        key.append(
-          makeSvg("path", {
-            class: `drawn drawn-${look}`,
-            d: "M1 6H33",
-            "stroke-width": line.width,
-            ...(line.dashed === true && { "stroke-dasharray": "6 4" }),
-          }),
-        );
-      }
-      if (mark !== undefined) key.append(shape(look, 17, 6));
-      return make("li", {}, key, title);
-    }),
+    ...seen(series)
+      .filter(({ look }) => !UNLISTED.has(look))
+      .map(({ title, look }) => {
+        const { line, mark } = drawnLooks[look];
+        const key = makeSvg("svg", { viewBox: "0 0 34 12", "aria-hidden": "true", class: "key" });
+        if (line !== undefined) {
+          key.append(
+            makeSvg("path", {
+              class: `drawn drawn-${look}`,
+              d: "M1 6H33",
+              "stroke-width": line.width,
+              ...(line.dashed === true && { "stroke-dasharray": "6 4" }),
+            }),
+          );
+        }
+        if (mark !== undefined) key.append(shape(look, 17, 6));
+        return make("li", {}, key, title);
+      }),
   );
 }

@@ -6,7 +6,7 @@ import type { Argument, CellValue, FunctionHost } from "../screen/host";
 import { Beyond, type Cell, Fault, isTable, sound, type Table, type Value } from "./cell-values";
 import { evaluate, type Surroundings } from "./formula-values";
 import { type Content, isFormula, sameContent } from "./kept/changes";
-import { Steps } from "./kept/steps";
+import { type CellStep, Steps } from "./kept/steps";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 
 /** What has to be known of our functions to call them. */
@@ -81,14 +81,24 @@ export class FirstValues implements SheetValues {
     );
   }
 
-  write({ page, row, column }: CellPlace, value: CellValue): void {
-    const at = key(page, row, column);
-    const before = this.typed.get(at);
-    // The ready-made content typed again is no change of it.
-    const after = this.isReadyMade(at, value) ? undefined : value;
-    if (before === after || sameContent(before, after)) return;
-    this.steps.add({ key: at, before, after });
-    this.put(at, after);
+  write(place: CellPlace, value: CellValue): void {
+    this.writeBlock(place, [[value]]);
+  }
+
+  writeBlock({ page, row, column }: CellPlace, rows: readonly (readonly CellValue[])[]): void {
+    const step = rows.flatMap((values, down) =>
+      values.flatMap((value, across): CellStep[] => {
+        const at = key(page, row + down, column + across);
+        const before = this.typed.get(at);
+        // The ready-made content typed again is no change of it.
+        const after = this.isReadyMade(at, value) ? undefined : value;
+        const isSame = before === after || sameContent(before, after);
+        return isSame ? [] : [{ key: at, before, after }];
+      }),
+    );
+    if (step.length === 0) return;
+    this.steps.add(step);
+    for (const { key: at, after } of step) this.put(at, after);
     this.tell();
   }
 
@@ -105,14 +115,14 @@ export class FirstValues implements SheetValues {
   undo(): void {
     const step = this.steps.undo();
     if (step === undefined) return;
-    this.put(step.key, step.before);
+    for (const { key: at, before } of step) this.put(at, before);
     this.tell();
   }
 
   redo(): void {
     const step = this.steps.redo();
     if (step === undefined) return;
-    this.put(step.key, step.after);
+    for (const { key: at, after } of step) this.put(at, after);
     this.tell();
   }
 

@@ -14,7 +14,7 @@ import { sameSpills, type Spills } from "./same-spills";
 import { type Changes, type Content, plainChanges } from "./kept/changes";
 import { cellOf, changesIn, contentOf, withChanges } from "./kept/grid-changes";
 import { placeOf } from "./kept/inputs";
-import type { Step, Steps } from "./kept/steps";
+import type { CellStep, Steps } from "./kept/steps";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 import {
   CELL_INVERTED_INDEX_CACHE,
@@ -195,6 +195,12 @@ export class Grid implements SheetValues {
     this.sheet(page)
       .getRange(row, column)
       .setValue(value ?? "");
+  }
+
+  writeBlock({ page, row, column }: CellPlace, rows: readonly (readonly CellValue[])[]): void {
+    this.sheet(page)
+      .getRange(row, column, rows.length, rows[0].length)
+      .setValues(rows.map((values) => values.map((value) => value ?? "")));
   }
 
   /** As typed: a formula where it begins with an equals sign. */
@@ -402,13 +408,13 @@ export class Grid implements SheetValues {
     for (const step of steps.all())
       undoing.pushUndoRedo({
         unitID: this.id,
-        undoMutations: [this.mutation(step, step.before)],
-        redoMutations: [this.mutation(step, step.after)],
+        undoMutations: step.map((cell) => this.mutation(cell, cell.before)),
+        redoMutations: step.map((cell) => this.mutation(cell, cell.after)),
       });
     for (let i = 0; i < steps.redos; i++) this.undo();
   }
 
-  private mutation({ key }: Step, content: Content | undefined) {
+  private mutation({ key }: CellStep, content: Content | undefined) {
     const { page, row, column } = placeOf(key);
     const subUnitId = this.sheet(page).getSheetId();
     const ready = contentOf(
@@ -488,7 +494,7 @@ export class Grid implements SheetValues {
 /** As if nothing had been taken back; the grid then takes it back itself, and can do it again. */
 function withAllSteps({ changes, steps }: GridOptions): Changes {
   const contents = new Map(changes.contents);
-  for (const { key, after } of steps.all().slice(steps.undos)) {
+  for (const { key, after } of steps.all().slice(steps.undos).flat()) {
     if (after === undefined) contents.delete(key);
     else contents.set(key, after);
   }

@@ -285,7 +285,7 @@ class TrialPage {
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     const { values } = this;
-    this.view = new SheetView(page, values);
+    this.view = new SheetView(page, values, this.pages);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.desk.open.sheet.purpose;
     part("reading").replaceChildren(
@@ -349,7 +349,7 @@ class TrialPage {
       }
       waiting.remove();
       this.take(grid);
-      for (const { key, after } of first.steps.all().slice(late))
+      for (const { key, after } of first.steps.all().slice(late).flat())
         grid.write(placeOf(key), (after ?? null) as CellValue);
       const under = new UnderGrid(grid);
       part("under-grid").replaceChildren(...under.build(this.page));

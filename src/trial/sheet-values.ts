@@ -22,6 +22,8 @@ export interface CellPlace {
 export interface SheetValues {
   read(place: CellPlace): ShownCell;
   write(place: CellPlace, value: CellValue): void;
+  /** Rows of values from a cell on, as one step that Undo takes back whole. */
+  writeBlock(place: CellPlace, rows: readonly (readonly CellValue[])[]): void;
   /** Called after every change, when all that follows from it has been computed. */
   onSettled(listener: () => void): void;
 }

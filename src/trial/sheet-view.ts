@@ -6,12 +6,13 @@ import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/a
 import { cautionText } from "../screen/cautions-text";
 import { drawChart, type ChartContent, type Point, type Stretch } from "../screen/chart";
 import { freshId, make } from "../screen/dom";
-import { drawPlan } from "../screen/plan-picture";
 import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
 import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
+import { fieldCells } from "./plan-drawing/field";
+import { type Drawn, PlanDrawing } from "./plan-drawing/plan-drawing";
 import type { SheetValues, ShownCell } from "./sheet-values";
 import { commaFault, readTyped } from "./typed";
 
@@ -38,6 +39,8 @@ export class SheetView {
   constructor(
     private readonly page: Page,
     private values: SheetValues,
+    /** All of the workbook, this page among them. */
+    private readonly pages: readonly Page[],
   ) {}
 
   /** From now on the values come from there. */
@@ -54,12 +57,11 @@ export class SheetView {
     const parts = outline(this.page);
     const withInputs = parts.blocks.filter(hasInput);
     const withoutInputs = parts.blocks.filter((block) => !hasInput(block));
-    const spilledCharts = this.page.charts ?? [];
     const view = make(
       "div",
       { class: this.page.onePage === true ? "page-view one-page" : "page-view" },
       ...this.answers(parts.answers),
-      ...spilledCharts.map((chart) => this.picture(chart)),
+      ...this.charts().map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [
         ...withInputs.map((block) => this.block(block)),
         ...this.tables(parts.tables.filter(tableHasInput)),
@@ -356,13 +358,29 @@ export class SheetView {
     return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
   }
 
+  /** Those of the page; the corners of a field have its drawing beside them. */
+  private charts(): readonly SheetChart[] {
+    const hasCorners = this.page.names?.some(({ name }) => name === "CornersTyped") === true;
+    const drawings = hasCorners ? this.pages.flatMap(({ charts = [] }) => charts) : [];
+    return [...(this.page.charts ?? []), ...drawings.filter(({ drawing }) => drawing === true)];
+  }
+
   private picture(chart: SheetChart): HTMLElement {
-    const holder = make("div");
     const title = freshId("picture");
+    return make(
+      "figure",
+      { class: "figure", "aria-labelledby": title },
+      make("figcaption", { id: title }, chart.title),
+      chart.drawing === true ? this.plan(chart) : this.chart(chart),
+    );
+  }
+
+  private chart(chart: SheetChart): HTMLElement {
+    const holder = make("div");
     // Drawn as wide as its place is, so that its text keeps its size.
     let width = 0;
     const draw = () => {
-      if (width > 0) holder.replaceChildren(this.drawn(chart, width));
+      if (width > 0) holder.replaceChildren(drawChart(this.chartContent(chart), width));
     };
     new ResizeObserver(([entry]) => {
       const now = Math.round(entry.contentRect.width);
@@ -371,16 +389,23 @@ export class SheetView {
       draw();
     }).observe(holder);
     this.refreshers.push(draw);
-    return make(
-      "figure",
-      { class: "figure", "aria-labelledby": title },
-      make("figcaption", { id: title }, chart.title),
-      holder,
-    );
+    return holder;
   }
 
-  private drawn(chart: SheetChart, width: number): HTMLElement {
-    if (chart.drawing !== true) return drawChart(this.chartContent(chart), width);
+  private plan(chart: SheetChart): HTMLElement {
+    const cells = fieldCells(this.pages);
+    if (cells === undefined) throw new Error("a drawing without a field");
+    const plan = new PlanDrawing(
+      cells,
+      () => this.values,
+      () => this.drawn(chart),
+      chart.description,
+    );
+    this.refreshers.push(() => plan.refresh());
+    return plan.element;
+  }
+
+  private drawn(chart: SheetChart): Drawn {
     const { page = this.page.name } = chart;
     const column = ({ row, column: at, rows }: CellBlock) =>
       Array.from(
@@ -398,7 +423,15 @@ export class SheetView {
         }),
       };
     });
-    return drawPlan(series, chart.description);
+    return { series, fault: this.faultOf(chart) };
+  }
+
+  /** Why the formula that spills a drawing gives none. */
+  private faultOf({ page = this.page.name, x }: SheetChart): string | undefined {
+    const { row, column } = readRange(x.range);
+    const { error } = this.values.read({ page, row: row - 1, column });
+    if (error === undefined) return undefined;
+    return `${screenSaid("The lines are not drawn:")} ${errorSaid(error.message)}`;
   }
 
   private chartContent(chart: SheetChart): ChartContent {

@@ -59,11 +59,41 @@ describe.each(["US", "SI"] as const)("plan (%s)", (system) => {
 
   test("a row that there is not is named; drawing, bill and flags follow the row that is", async () => {
     const beyond = await ask("plan", system, { Chosen: 5 });
-    expect(beyond.says("Row chosen")).toMatch(/^Row 5 is chosen and there are 2 plans/);
-    const first = await ask("plan", system, {});
-    const second = await ask("plan", system, { Chosen: 2 });
+    expect(beyond.says("Row chosen")).toMatch(
+      new RegExp(`^Row 5 is chosen and there are ${us ? 3 : 4} plans`),
+    );
+    // A main that carries three lines, so that a row has another number of them.
+    const main = { MainSize: 110 };
+    const first = await ask("plan", system, main);
+    const third = await ask("plan", system, { ...main, Chosen: us ? 4 : 3 });
     for (const name of ["ChosenLines", "QuoteTotal", "FlagRows", "BillTubing", "Turns"])
-      expect([name, second.value(name)]).not.toEqual([name, first.value(name)]);
+      expect([name, third.value(name)]).not.toEqual([name, first.value(name)]);
+  });
+
+  test("a round of one day asks for more lines than the main carries: no such plan is offered, and the main is named", async () => {
+    const hurried = await ask("plan", system, { RoundLimit: 1 });
+    expect(hurried.says("A plan within every limit")).toMatch(
+      /^No plan keeps to every limit\..+Or move this one: flow that the main carries \((gpm|m³\/h)\) is [\d.]+, /,
+    );
+    for (const name of hurried.failed.slice(1))
+      expect(hurried.says(name)).toBe("Not judged: there is no plan.");
+    // Bore area by the speed allowed (continuity); the main's bore stands on the page.
+    const { value } = hurried;
+    const bore = (value("MainInside") as number) * (us ? 0.0254 : 0.001);
+    const speed = us ? 5 * 0.3048 : 1.5;
+    const carried = (Math.PI / 4) * bore ** 2 * speed * (us ? 15850.323 : 3600);
+    expect(value("FlowLimit")).toBeCloseTo(carried, 2);
+    const limits = hurried.value("PlanLimits") as (string | number | null)[][];
+    const main = limits.find(([name]) => String(name).startsWith("pump flow"));
+    expect(main?.[2]).toBeGreaterThan(3 * carried);
+  });
+
+  test("a pump that gives less than the main carries is the limit, and is named", async () => {
+    const most = us ? 60 : 13;
+    const weak = await ask("plan", system, { MostPumpFlow: most });
+    expect(weak.value("FlowLimit")).toBe(most);
+    expect(weak.says("A plan within every limit")).toContain("pump's most flow");
+    expect(weak.says("A plan within every limit")).not.toContain("main");
   });
 
   test("an irregular field with trees and heights: every run on its own ground", async () => {
@@ -88,6 +118,7 @@ describe.each(["US", "SI"] as const)("plan (%s)", (system) => {
         [330, 330, 7],
       ]),
       LeastCoverage: 0.8,
+      MainSize: 110,
       GreatestSpeed: us ? 6 : 1.8,
     });
     expect(plan.says("A plan within every limit")).toBe("OK");

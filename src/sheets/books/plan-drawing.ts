@@ -1,4 +1,4 @@
-import type { PageBuilder } from "../kit/builder";
+import { type PageBuilder, unitText } from "../kit/builder";
 import type { SheetChart } from "../kit/definition";
 import type { PagePlan } from "../kit/workbook";
 import { MOST_HEADS } from "./plan-room";
@@ -27,8 +27,8 @@ const LAST = HEADERS + MOST_HEADS;
 
 /** Scale bar and north arrow stand in columns of their own: T to W. */
 const OWN = [
-  ["Scale bar", "bar", "T", "U"],
-  ["North", "north", "V", "W"],
+  ["bar", "T", "U"],
+  ["north", "V", "W"],
 ] as const;
 
 function column(index: number): string {
@@ -58,7 +58,7 @@ export function planChart(place: SheetChart["place"]): SheetChart {
         titleAt: `S${LABELS}`,
         look: "start" as const,
       },
-      ...OWN.map(([, look, x, y]) => ({
+      ...OWN.map(([look, x, y]) => ({
         x: range(x, FIRST + 5),
         range: range(y, FIRST + 5),
         titleAt: `${x}${LABELS}`,
@@ -89,7 +89,8 @@ function points(page: PageBuilder): void {
     page.put(2 * i + 1, LABELS, { role: "text", value: label });
   });
   page.put(19, LABELS, { role: "text", value: "Position 1" });
-  OWN.forEach(([label], i) => page.put(20 + 2 * i, LABELS, { role: "text", value: label }));
+  page.put(20, LABELS, { role: "text", formula: `=BarLength&" "&${unitText("length")}` });
+  page.put(22, LABELS, { role: "text", value: "North" });
   page.needsLines(LABELS, 2);
   page.row = HEADERS;
   page.spill(

@@ -4,6 +4,7 @@ import type { PagePlan } from "../kit/workbook";
 import type { Field } from "../parts/bluestem-flat";
 import {
   amount,
+  type Bounds,
   degrees,
   flow,
   fraction,
@@ -232,7 +233,7 @@ function choices(page: PageBuilder, field: Field): void {
       unit: "length",
       role: "input",
       allowed: given,
-      rows: [field.spacing, field.spacing - step, undefined],
+      rows: [field.spacing, us ? 42 : 13, undefined],
     },
     {
       header: "Move",
@@ -253,36 +254,7 @@ function choices(page: PageBuilder, field: Field): void {
   page.nameRange("Moves", moves);
   page.nameRange("Pressures", pressures);
   page.gap();
-  const widths = us ? [90, 92, 96] : [28, 28.2, 29.3];
-  const [names, at, flows, wetted] = page.table("A", [
-    {
-      header: "Sprinkler, by its chart",
-      role: "input",
-      allowed: { text: true },
-      rows: field.chart.map(() => "medium"),
-    },
-    {
-      header: "Pressure",
-      unit: "pressure",
-      role: "input",
-      allowed: pressure,
-      rows: field.chart.map(([p]) => p),
-    },
-    {
-      header: "Flow",
-      unit: "headFlow",
-      role: "input",
-      allowed: amount(0.001, 1000),
-      rows: field.chart.map(([, q]) => q),
-    },
-    {
-      header: "Wetted",
-      unit: "length",
-      role: "input",
-      allowed: amount(0.1, 1000),
-      rows: widths,
-    },
-  ]);
+  const [names, at, flows, wetted] = sprinklers(page, field);
   page.nameRange("Sprinklers", over(names, wetted));
   page.nameRange("SprinklerNames", names);
   page.nameRange("SprinklerCharts", over(at, wetted));
@@ -312,6 +284,61 @@ function choices(page: PageBuilder, field: Field): void {
     field,
   );
   page.row = Math.max(left, page.row);
+}
+
+/** Name, pressure, flow and wetted diameter; the rows of a second sprinkler may be left blank. */
+function sprinklers(page: PageBuilder, field: Field): string[] {
+  const us = field.system === "US";
+  const medium = field.chart.map(([at, q], i) => [
+    at,
+    q,
+    (us ? [90, 92, 96] : [28, 28.2, 29.3])[i],
+  ]);
+  const small = us
+    ? [
+        [35, 3.4, 90],
+        [45, 3.85, 91],
+        [55, 4.2, 94],
+      ]
+    : [
+        [250, 0.81, 27.6],
+        [300, 0.88, 28],
+        [350, 0.94, 28.8],
+      ];
+  const column = (header: string, allowed: Bounds, index: number, unit: Quantity) => ({
+    header,
+    unit,
+    role: "input" as const,
+    allowed,
+    rows: [
+      ...medium.map((row) => row[index]),
+      ...small.map((row, i) => ({
+        role: "input" as const,
+        value: row[index],
+        label: `${header}, row ${medium.length + i + 1}`,
+        allowed: optional(allowed),
+      })),
+    ],
+  });
+  return page.table("A", [
+    {
+      header: "Sprinkler, by its chart",
+      role: "input",
+      allowed: { text: true },
+      rows: [
+        ...medium.map(() => "medium"),
+        ...small.map((_, i) => ({
+          role: "input" as const,
+          value: "small",
+          label: `Sprinkler, by its chart, row ${medium.length + i + 1}`,
+          allowed: { text: true, optional: true } as const,
+        })),
+      ],
+    },
+    column("Pressure", pressure, 0, "pressure"),
+    column("Flow", amount(0.001, 1000), 1, "headFlow"),
+    column("Wetted", amount(0.1, 1000), 2, "length"),
+  ]);
 }
 
 /** Sizes with bore, price and rating, each from its own wall: columns H to M. */
@@ -494,7 +521,9 @@ export function termsTable(page: PageBuilder, column: string, field: Field): voi
       header: "Value",
       role: "result",
       format: "General",
-      rows: all.map(({ name }) => `=IF(${name}="", "", ${name})`),
+      rows: all.map(({ term, name }) =>
+        term === "pump flow" ? "=FlowLimit" : `=IF(${name}="", "", ${name})`,
+      ),
     },
   ]);
   page.nameRange("Terms", over(names, values));

@@ -17,6 +17,11 @@ const SPOTS = typed("SpotsTyped", '""');
 const SEARCHED = `${CORNERS}, Spacings, Moves, Pressures, Sprinklers, LineSizes, FeederSizes, Terms, Units`;
 const LAID = `${CORNERS}, Bearing, ChosenSpacing, ChosenMove, Units, , Setback, ${OBSTACLES}, ChosenHeads`;
 
+/** A limit as PLAN.SEARCH and PLAN.LIMITS name it; that of the flow by what it is the limit of. */
+export function limitInWords(limit: string): string {
+  return `IF(MID(${limit}, 1, 9)="pump flow", FlowLimitWords&MID(${limit}, 10, 20), ${limit})`;
+}
+
 /**
  * What the row that is chosen says in one of PLAN.SEARCH's columns: the search's own error, #N/A where
  * there is no such row.
@@ -37,7 +42,7 @@ export function planRunsPage(field: Field): PagePlan {
     landscape: true,
     working: true,
     write(page) {
-      search(page);
+      search(page, field);
       const top = page.row;
       chosenPlan(page);
       const after = page.row;
@@ -53,11 +58,14 @@ export function planRunsPage(field: Field): PagePlan {
   };
 }
 
-function search(page: PageBuilder): void {
+/** Plans that there are of the demo. */
+const BEST = { US: 3, SI: 4 };
+
+function search(page: PageBuilder, field: Field): void {
   page.heading("The best plans");
   const best = page.row;
   page.spill("A", `=IRRIG.PLAN.SEARCH(${SEARCHED}, ${PLANS}, ${OBSTACLES}, ${SPOTS})`, {
-    rows: 3,
+    rows: 1 + BEST[field.system],
     reserved: PLANS + 1,
     headerLines: 3,
     columns: general(30),
@@ -70,7 +78,7 @@ function search(page: PageBuilder): void {
 function limits(page: PageBuilder): void {
   const top = page.row;
   page.spill("L", `=IRRIG.PLAN.LIMITS(${SEARCHED}, ${OBSTACLES}, ${SPOTS})`, {
-    rows: 11,
+    rows: 12,
     reserved: MOST_LIMITS + 1,
     columns: general(5),
   });
@@ -151,6 +159,20 @@ function chosenPlan(page: PageBuilder): void {
     name: "MainInside",
     unit: "diameter",
   });
+  line("Flow that the main carries", "=IRRIG.FLUSH.FLOW(MainInside, Units, GreatestSpeed)", {
+    name: "MainFlow",
+    unit: "flow",
+  });
+  line("Pump's most flow", `=IF(MostPumpFlow="", MAX(INDEX(PumpCurve, 0, 1)), MostPumpFlow)`, {
+    name: "PumpFlow",
+    unit: "flow",
+  });
+  line("Flow limit of the search", "=MIN(MainFlow, PumpFlow)", { name: "FlowLimit", unit: "flow" });
+  line(
+    "Flow limit, in words",
+    `=IF(MainFlow<PumpFlow, "flow that the main carries", "pump's most flow")`,
+    { name: "FlowLimitWords", format: "General" },
+  );
   line("Wetted diameter at the lowest nozzle", `=${WETTED}`, {
     name: "ChosenWetted",
     unit: "length",

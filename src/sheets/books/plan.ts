@@ -7,7 +7,7 @@ import { planFieldPage } from "./plan-field";
 import { planFlagsPage } from "./plan-flags";
 import { planPricesPage, planQuotePage } from "./plan-quote";
 import { MOST_HEADS, MOST_HYDRANTS, MOST_RUNS, PLANS } from "./plan-room";
-import { planRunsPage } from "./plan-runs";
+import { limitInWords, planRunsPage } from "./plan-runs";
 
 const LENGTH = unitText("length");
 const PRESSURE = unitText("pressure");
@@ -224,7 +224,7 @@ function bestPlans(page: PageBuilder): void {
       ["Labor a year", best(27), "#,##0"],
       ["Cost a year", best(28), "#,##0"],
       ["The same", best(29), "General"],
-      ["Held back by", best(30), "General"],
+      ["Held back by", (row) => limitInWords(best(30)(row)), "General"],
     ],
     PLANS,
     ["Capital a year", "Energy a year", "Labor a year", "Cost a year"],
@@ -251,7 +251,7 @@ function heldBack(page: PageBuilder): void {
       header: "Limit",
       role: "text",
       span: 3,
-      rows: rows.map((row) => known(row, `INDEX(PlanLimits, ${row}, 1)`)),
+      rows: rows.map((row) => known(row, limitInWords(`INDEX(PlanLimits, ${row}, 1)`))),
     },
     { ...column("Now", 2), format: "0.0##" },
     { ...column("Best without it", 3), format: "0.0##" },
@@ -340,14 +340,19 @@ function judged(block: Block, label: string, formula: string): void {
 
 const ROOM = `IF(INDEX(Summary, 3, 2)>${MOST_RUNS}, "The layout has "&INDEX(Summary, 3, 2)&" runs; the pages hold ${MOST_RUNS}.", IF(INDEX(Summary, 5, 2)>${MOST_HEADS}, "The layout has "&INDEX(Summary, 5, 2)&" heads; the pages hold ${MOST_HEADS}.", IF(COUNT(INDEX(Hydrants, 0, 1))>=${MOST_HYDRANTS}, "The pages hold ${MOST_HYDRANTS} hydrants.", "OK")))`;
 
-/** Whether there is a plan; if not, the one limit to move, and how far. */
+/** Whether there is a plan; if not, the limits of which any one would do to move, and how far. */
 function aPlan(): string {
-  const of = (column: number) => `INDEX(PlanLimits, MIN(LimitRows), ${column})`;
+  const way = (rank: number) => {
+    const of = (column: number) => `INDEX(PlanLimits, SMALL(LimitRows, ${rank}), ${column})`;
+    return `${limitInWords(of(1))}&" is "&${plain(of(2))}&", and the cheapest plan without that limit comes to "&${plain(of(3))}&"."`;
+  };
+  const other = (rank: number) =>
+    `IF(COUNT(LimitRows)<${rank}, "", " Or move this one: "&${way(rank)})`;
   const none =
     '"No plan keeps to every limit, and leaving out any one of them gives none: move at least two, or offer other sizes, spacings and pressures."';
   return (
     'IF(IFNA(PlanHead, "none")<>"none", "OK", IF(IFNA(LimitsHead, "none")="none", ' +
-    `${none}, "No plan keeps to every limit. Move this one: "&${of(1)}&" is "&${plain(of(2))}&", and the cheapest plan without that limit comes to "&${plain(of(3))}&"."))`
+    `${none}, "No plan keeps to every limit. Move this one: "&${way(1)}&${other(2)}&${other(3)}))`
   );
 }
 

@@ -29,6 +29,7 @@ import {
   BODY_SIZE,
   DRAWN,
   drawnLooks,
+  UNLISTED,
   FONT,
   type Look,
   lookOf,
@@ -592,7 +593,7 @@ function drawing(page: Page, chart: SheetChart, shown: ShownValues): FileChart {
     legend: "right",
     legendFontSize: 8,
     legendEntries: chart.series.flatMap(({ look }, idx) =>
-      look === "nothing" ? [{ idx, delete: true }] : [],
+      look !== undefined && UNLISTED.has(look) ? [{ idx, delete: true }] : [],
     ),
     plotAreaLayout: {
       x: PLOT.left,

@@ -109,3 +109,6 @@ export const drawnLooks: Readonly<Record<DrawnLook, SeriesLook>> = {
   north: { ink: palette.ink, line: { width: 1.5 } },
   nothing: { ink: palette.ink },
 };
+
+/** What says of itself what it is, or is not seen: no legend lists it. */
+export const UNLISTED: ReadonlySet<DrawnLook> = new Set(["nothing", "bar", "north"]);

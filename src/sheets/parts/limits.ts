@@ -4,7 +4,7 @@ import type { Allowed } from "../kit/definition";
  * What the inputs of the ready-made sheets allow. Wide enough for every real field in either unit
  * system; what lies beyond is a slip of the finger.
  */
-type Bounds = Allowed & { readonly low: number; readonly high: number };
+export type Bounds = Allowed & { readonly low: number; readonly high: number };
 
 export function amount(low: number, high: number): Bounds {
   return { low, high };

@@ -1,11 +1,15 @@
 import type { Content } from "./changes";
 
-export interface Step {
+/** What one cell held before and after. */
+export interface CellStep {
   readonly key: string;
   /** undefined where the ready-made workbook's own content stood. */
   readonly before: Content | undefined;
   readonly after: Content | undefined;
 }
+
+/** Cells that were changed together, and are taken back together. */
+export type Step = readonly CellStep[];
 
 /** Steps that can be taken back and taken again, until the grid keeps its own. */
 export class Steps {

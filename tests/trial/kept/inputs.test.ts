@@ -40,14 +40,14 @@ test("the shape of a workbook is the same each time, and another for another wor
 test("steps go back and forth; a new one ends what was taken back", () => {
   const steps = new Steps();
   expect(steps.undo()).toBeUndefined();
-  steps.add({ key: "A!A1", before: undefined, after: 1 });
-  steps.add({ key: "A!A1", before: 1, after: 2 });
-  expect(steps.undo()).toEqual({ key: "A!A1", before: 1, after: 2 });
+  steps.add([{ key: "A!A1", before: undefined, after: 1 }]);
+  steps.add([{ key: "A!A1", before: 1, after: 2 }]);
+  expect(steps.undo()).toEqual([{ key: "A!A1", before: 1, after: 2 }]);
   expect([steps.undos, steps.redos]).toEqual([1, 1]);
-  expect(steps.redo()?.after).toBe(2);
+  expect(steps.redo()?.[0].after).toBe(2);
   expect(steps.redo()).toBeUndefined();
   steps.undo();
-  steps.add({ key: "A!A1", before: 1, after: 3 });
+  steps.add([{ key: "A!A1", before: 1, after: 3 }]);
   expect([steps.undos, steps.redos]).toEqual([2, 0]);
 });
 
