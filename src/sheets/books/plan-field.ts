@@ -531,4 +531,7 @@ export function termsTable(page: PageBuilder, column: string, field: Field): voi
     },
   ]);
   page.nameRange("Terms", over(names, values));
+  const [first] = names.split(":");
+  const row = Number(/\d+/.exec(first)?.[0]) + all.findIndex(({ term }) => term === "pump flow");
+  page.nameRange("FlowTerm", `${column}${row}:${column}${row}`);
 }

@@ -26,7 +26,7 @@ const LAID = `${CORNERS}, Bearing, ChosenSpacing, ChosenMove, Units, , Setback, 
 
 /** A limit as PLAN.SEARCH and PLAN.LIMITS name it; that of the flow by what it is the limit of. */
 export function limitInWords(limit: string): string {
-  return `IF(MID(${limit}, 1, 9)="pump flow", FlowLimitWords&MID(${limit}, 10, 20), ${limit})`;
+  return `IF(MID(${limit}, 1, 9)=FlowTerm, FlowLimitWords&MID(${limit}, 10, 20), ${limit})`;
 }
 
 /**
