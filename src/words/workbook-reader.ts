@@ -7,7 +7,7 @@ import type { Page, ReadyMadeSheet, SheetCell, SheetChart } from "../sheets/kit/
 export type Say = (text: string) => string;
 
 /** Workbooks that stay English, whole, until their own texts are translated: half of each helps nobody. */
-export const WAITING_FOR_WORDS: ReadonlySet<string> = new Set(["plan"]);
+export const WAITING_FOR_WORDS: ReadonlySet<string> = new Set();
 
 /**
  * The workbook in a language: the same cells, names, limits and formulas, and the pieces of text in

@@ -96,6 +96,22 @@ describe.each(["US", "SI"] as const)("plan (%s)", (system) => {
     expect(weak.says("A plan within every limit")).not.toContain("main");
   });
 
+  test("spot heights that leave a corner out name the corner, not a limit", async () => {
+    const [east, north] = us ? [630, 700] : [196, 210];
+    const short = await ask("plan", system, {
+      SpotsTyped: [
+        [0, 0, 2],
+        [east - 30, 0, 1],
+        [east - 30, north, 3],
+        [0, north, 4],
+      ],
+    });
+    expect(short.says("A plan within every limit")).toBe(
+      "Spot heights do not reach corner 2 and 1 more: on the page Field, type a height there or farther out, or leave all heights blank.",
+    );
+    expect(short.answers[0]).toContain("do not reach corner 2");
+  });
+
   test("an irregular field with trees and heights: every run on its own ground", async () => {
     const k = us ? 1 : 0.3;
     const round = (rows: readonly (readonly number[])[]) =>

@@ -18,8 +18,8 @@ import {
   size,
   temperature,
 } from "../parts/limits";
+import { MOST_CORNERS } from "./plan-room";
 
-const CORNERS = 12;
 const OBSTACLES = 6;
 const SPOTS = 12;
 
@@ -103,20 +103,24 @@ function corners(page: PageBuilder): void {
     y: ["0", "0", "NorthLength", "NorthLength"],
   };
   const used = (axis: "x" | "y", index: number) =>
-    blanks(CORNERS).map((_, i) => {
+    blanks(MOST_CORNERS).map((_, i) => {
       const own = `B${row(i)}`;
       const value = `IF(CornersAre="degrees", INDEX(IRRIG.FIELD.LOCAL(B${row(i)}:C${row(i)}, Latitude, Longitude, Units), 2, ${index}), ${axis === "x" ? "B" : "C"}${row(i)})`;
       return `=IF(COUNTA(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${own}="", C${row(i)}=""), "", ${value}))`;
     });
   const [, x, y] = page.table("A", [
-    { header: "Corner", role: "label", rows: blanks(CORNERS).map((_, i) => `Corner ${i + 1}`) },
-    { header: "x east, or latitude", role: "input", allowed: place, rows: blanks(CORNERS) },
-    { header: "y north, or longitude", role: "input", allowed: place, rows: blanks(CORNERS) },
+    {
+      header: "Corner",
+      role: "label",
+      rows: blanks(MOST_CORNERS).map((_, i) => `Corner ${i + 1}`),
+    },
+    { header: "x east, or latitude", role: "input", allowed: place, rows: blanks(MOST_CORNERS) },
+    { header: "y north, or longitude", role: "input", allowed: place, rows: blanks(MOST_CORNERS) },
     { header: "x as it counts", unit: "length", role: "result", rows: used("x", 1) },
     { header: "y as it counts", unit: "length", role: "result", rows: used("y", 2) },
   ]);
   page.nameRange("CornersTyped", over(x, y));
-  page.nameRange("Corners", `D${row(0)}:E${row(CORNERS - 1)}`);
+  page.nameRange("Corners", `D${row(0)}:E${row(MOST_CORNERS - 1)}`);
 }
 
 /** Obstacles and heights, and water, pump and main below them. */
@@ -527,4 +531,7 @@ export function termsTable(page: PageBuilder, column: string, field: Field): voi
     },
   ]);
   page.nameRange("Terms", over(names, values));
+  const [first] = names.split(":");
+  const row = Number(/\d+/.exec(first)?.[0]) + all.findIndex(({ term }) => term === "pump flow");
+  page.nameRange("FlowTerm", `${column}${row}:${column}${row}`);
 }

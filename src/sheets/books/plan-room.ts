@@ -4,3 +4,4 @@ export const MOST_RUNS = 50;
 export const MOST_HEADS = 500;
 export const MOST_HYDRANTS = 12;
 export const MOST_LIMITS = 20;
+export const MOST_CORNERS = 12;

@@ -4,7 +4,14 @@ import type { Field } from "../parts/bluestem-flat";
 import { outside } from "../parts/supply";
 import { rating, termsTable } from "./plan-field";
 import { flagRows } from "./plan-flags";
-import { MOST_HEADS, MOST_HYDRANTS, MOST_LIMITS, MOST_RUNS, PLANS } from "./plan-room";
+import {
+  MOST_CORNERS,
+  MOST_HEADS,
+  MOST_HYDRANTS,
+  MOST_LIMITS,
+  MOST_RUNS,
+  PLANS,
+} from "./plan-room";
 
 /** Without the rows that are blank: a host may hand those over as zeros, and (0, 0) is a corner. */
 export const CORNERS = 'FILTER(Corners, INDEX(Corners, 0, 1)<>"")';
@@ -19,7 +26,7 @@ const LAID = `${CORNERS}, Bearing, ChosenSpacing, ChosenMove, Units, , Setback, 
 
 /** A limit as PLAN.SEARCH and PLAN.LIMITS name it; that of the flow by what it is the limit of. */
 export function limitInWords(limit: string): string {
-  return `IF(MID(${limit}, 1, 9)="pump flow", FlowLimitWords&MID(${limit}, 10, 20), ${limit})`;
+  return `IF(MID(${limit}, 1, 9)=FlowTerm, FlowLimitWords&MID(${limit}, 10, 20), ${limit})`;
 }
 
 /**
@@ -97,6 +104,21 @@ function limits(page: PageBuilder): void {
     },
   ]);
   page.nameRange("LimitRows", rows);
+  page.row = top;
+  // Where every corner lies among the spots, all of the field does.
+  const [outside] = page.table("T", [
+    {
+      header: "Corner outside the spots",
+      role: "result",
+      format: "General",
+      rows: Array.from({ length: MOST_CORNERS }, (_, i) => {
+        const corner = `INDEX(Corners, ${i + 1}, 1)`;
+        const height = `INDEX(IRRIG.FIELD.HEIGHT(INDEX(Corners, ${i + 1}, 0), ${SPOTS}), 1, 1)`;
+        return `=IF(COUNT(SpotsTyped)=0, "", IF(${corner}="", "", IF(IFNA(${height}, "outside")="outside", ${i + 1}, "")))`;
+      }),
+    },
+  ]);
+  page.nameRange("CornersOutside", outside);
 }
 
 function chosenPlan(page: PageBuilder): void {
@@ -132,6 +154,10 @@ function chosenPlan(page: PageBuilder): void {
   line("Sets", chosen(12), { name: "ChosenSets", format: "0" });
   line("Set time", chosen(13), { name: "ChosenHours", unit: { word: "hours" }, format: "0.0" });
   line("Sets a day with one line", chosen(14), { name: "ChosenPerDay", format: "0" });
+  line("Days of a round", "=ROUNDUP(ROUNDUP(ChosenSets/ChosenLines, 0)/ChosenPerDay, 0)", {
+    name: "ChosenRound",
+    format: "0",
+  });
   line("Lowest nozzle, wanted", chosen(15), { name: "ChosenLowest", unit: "pressure" });
   line("Inlet of a line", chosen(17), { name: "ChosenInlet", unit: "pressure" });
   line("Pump head needed", chosen(18), { name: "ChosenHead", unit: "length" });

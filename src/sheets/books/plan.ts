@@ -36,7 +36,7 @@ export const plan = workbook({
     ],
     [
       "How long is a set, and how many days does a round take?",
-      '=FIXED(ChosenHours, 1)&" hours a set, "&ChosenPerDay&IF(ChosenPerDay=1, " set", " sets")&" a day with each line; "&ROUNDUP(ROUNDUP(ChosenSets/ChosenLines, 0)/ChosenPerDay, 0)&" days for "&ChosenSets&" sets."',
+      '=FIXED(ChosenHours, 1)&" hours a set, "&ChosenPerDay&IF(ChosenPerDay=1, " set", " sets")&" a day with each line; "&ChosenRound&IF(ChosenRound=1, " day", " days")&" for "&ChosenSets&" sets."',
     ],
   ],
   field: bluestemFlat,
@@ -313,7 +313,7 @@ function checks(page: PageBuilder): void {
   );
   check(
     "Days and the round",
-    'IF(ROUNDUP(ROUNDUP(ChosenSets/ChosenLines, 0)/ChosenPerDay, 0)<=RoundLimit+0.05, "OK", "It takes "&ROUNDUP(ROUNDUP(ChosenSets/ChosenLines, 0)/ChosenPerDay, 0)&" days to cover the field; "&FIXED(RoundLimit, 1)&" days are allowed.")',
+    'IF(ChosenRound<=RoundLimit+0.05, "OK", "It takes "&ChosenRound&IF(ChosenRound=1, " day", " days")&" to cover the field; "&FIXED(RoundLimit, 1)&" days are allowed.")',
   );
   check(
     "Feeders reach",
@@ -348,11 +348,13 @@ function aPlan(): string {
   };
   const other = (rank: number) =>
     `IF(COUNT(LimitRows)<${rank}, "", " Or move this one: "&${way(rank)})`;
+  const outside =
+    '"Spot heights do not reach corner "&MIN(CornersOutside)&IF(COUNT(CornersOutside)>1, " and "&(COUNT(CornersOutside)-1)&" more", "")&": on the page Field, type a height there or farther out, or leave all heights blank."';
   const none =
     '"No plan keeps to every limit, and leaving out any one of them gives none: move at least two, or offer other sizes, spacings and pressures."';
   return (
     'IF(IFNA(PlanHead, "none")<>"none", "OK", IF(IFNA(LimitsHead, "none")="none", ' +
-    `${none}, "No plan keeps to every limit. Move this one: "&${way(1)}&${other(2)}&${other(3)}))`
+    `IF(COUNT(CornersOutside)>0, ${outside}, ${none}), "No plan keeps to every limit. Move this one: "&${way(1)}&${other(2)}&${other(3)}))`
   );
 }
 

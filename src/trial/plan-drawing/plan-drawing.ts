@@ -310,7 +310,7 @@ export class PlanDrawing {
       this.placeOf(target) !== undefined &&
       !isAt(from, this.placeOf(target) ?? from)
     )
-      this.say(`${this.nameOf(target, to)}: the plan is worked out anew. Undo takes it back.`);
+      this.say(`${this.nameOf(target, to)}: the plan follows. Undo takes it back.`);
   }
 
   /** A rectangle becomes a field of corners only when its user says so. */

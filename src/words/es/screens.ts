@@ -235,6 +235,35 @@ export const screens: Texts = {
   "the formula cannot be computed": "la fórmula no se puede calcular",
   "the formula has an error": "la fórmula tiene un error",
   none: "ninguno",
+  // The drawing of a plan.
+  "Corners and obstacles, to be moved": "Esquinas y obstáculos, para mover",
+  "Lines bear (degrees from north)": "Rumbo de las líneas (grados desde el norte)",
+  Field: "Campo",
+  "Add an obstacle": "Agregar un obstáculo",
+  "Add a corner after it": "Agregar una esquina después",
+  "Remove this corner": "Quitar esta esquina",
+  "Remove this obstacle": "Quitar este obstáculo",
+  east: "al este",
+  west: "al oeste",
+  north: "al norte",
+  south: "al sur",
+  "Drag a corner or an obstacle, or choose it and press the arrow keys: with Shift ten times as far, Escape takes it back. The tables of the page Field say the same.":
+    "Arrastre una esquina o un obstáculo, o elíjalo y use las flechas: con Mayús avanza diez veces más, Escape lo devuelve. Las tablas de la página Campo dicen lo mismo.",
+  "Corners in degrees are changed in their table on the page Field. Obstacles can be dragged, or chosen and moved by the arrow keys.":
+    "Las esquinas en grados se cambian en su tabla de la página Campo. Los obstáculos se pueden arrastrar, o elegir y mover con las flechas.",
+  "The lines are not drawn:": "Las líneas no se dibujan:",
+  "Turn the rectangle into corners?": "¿Convertir el rectángulo en esquinas?",
+  "Turn it into corners": "Convertirlo en esquinas",
+  "Leave the rectangle": "Dejar el rectángulo",
+  "Added. Corners are counted anew from here on.":
+    "Agregada. Desde aquí las esquinas se cuentan de nuevo.",
+  "Removed. Undo brings the corner back.": "Quitada. Deshacer la trae de vuelta.",
+  "Removed. Undo brings the obstacle back.": "Quitado. Deshacer lo trae de vuelta.",
+  "Three corners are the fewest that bound a field.": "Un campo tiene por lo menos tres esquinas.",
+  "The table of obstacles is full: remove one first.":
+    "La tabla de obstáculos está llena: quite uno primero.",
+  "Added in the middle of the field: move it to its place and type its radius.":
+    "Agregado en el medio del campo: muévalo a su lugar y escriba su radio.",
 };
 
 /** Texts with places; one whose name begins with "own" is the user's, and stays. */
@@ -331,4 +360,17 @@ export const screenForms: Messages = {
   "{stretch} inside": "{stretch} interior",
   "{name} comes from a cell that shows {code}: fix that one first":
     "{name} viene de una celda que muestra {code}: corrija primero esa",
+  "Corner {n}, {x} {ux} {dx}, {y} {uy} {dy}": "Esquina {n}, {x} {ux} {dx}, {y} {uy} {dy}",
+  "Obstacle {n}, {x} {ux} {dx}, {y} {uy} {dy}": "Obstáculo {n}, {x} {ux} {dx}, {y} {uy} {dy}",
+  "Corner {n}": "Esquina {n}",
+  "Obstacle {n}": "Obstáculo {n}",
+  "East ({unit})": "Este ({unit})",
+  "North ({unit})": "Norte ({unit})",
+  "Radius ({unit})": "Radio ({unit})",
+  "{place}: the plan follows. Undo takes it back.":
+    "{place}: el plan lo sigue. Deshacer lo devuelve.",
+  "The table holds {n} corners: remove one first.":
+    "La tabla tiene lugar para {n} esquinas: quite una primero.",
+  "The field is a rectangle of {a} by {b} {unit}. With a corner moved it becomes a field of typed corners, which count instead of the two lengths. The lengths stay where they are: Undo, or corners cleared on the page Field, brings the rectangle back.":
+    "El campo es un rectángulo de {a} por {b} {unit}. Con una esquina movida pasa a ser un campo de esquinas escritas, que cuentan en lugar de los dos largos. Los largos quedan donde están: Deshacer, o borrar las esquinas en la página Campo, trae de vuelta el rectángulo.",
 };
