@@ -18,7 +18,7 @@ import { readyMadeSheets } from "../src/sheets";
 import { isLanguage, type Language, LANGUAGES } from "../src/words/language";
 import { functionWordsPage, shownIn } from "../src/words/function-words";
 import { functionWordsIn, workbookWordsIn } from "../src/words/load";
-import { WAITING_FOR_WORDS, workbookIn } from "../src/words/workbook-reader";
+import { workbookIn } from "../src/words/workbook-reader";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
 import { fileParts } from "../src/sheets/file/workbook-file";
 import type { ShownValues } from "../src/sheets/kit/definition";
@@ -70,7 +70,7 @@ async function writeSheet(
   if (evaluated.errors.length > 0) {
     throw new Error(`${sheet.title} (${system}) shows errors:\n${evaluated.errors.join("\n")}`);
   }
-  const words = WAITING_FOR_WORDS.has(sheet.id) ? undefined : await functionWordsIn(language);
+  const words = await functionWordsIn(language);
   const about = { title: sheet.title, description: sheet.purpose, date: BUILD_DATE };
   const write = (notice: string, valuesOnly: boolean) => {
     const isWhole = words === undefined || valuesOnly;

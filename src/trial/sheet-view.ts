@@ -171,13 +171,13 @@ export class SheetView {
         "sentence",
         typeof shown.value === "string" && shown.value.length > SHORT_TEXT,
       );
-      if (isCheck) showVerdict(dd, shown);
+      if (isCheck) this.showVerdict(dd, shown);
     });
     return make("div", {}, this.live(make("dt"), field.label), dd);
   }
 
   private judged<E extends HTMLElement>(element: E, cell: SheetCell): E {
-    return this.live(element, cell, (shown) => showVerdict(element, shown));
+    return this.live(element, cell, (shown) => this.showVerdict(element, shown));
   }
 
   private control(
@@ -356,6 +356,11 @@ export class SheetView {
       );
     });
     return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
+  }
+
+  /** How a verdict looks follows from what it says. */
+  private showVerdict(element: HTMLElement, { error, value }: ShownCell): void {
+    element.dataset.check = verdictOf(error?.code ?? value, this.page.waiting);
   }
 
   /** Those of the page; the corners of a field have its drawing beside them. */
@@ -572,11 +577,6 @@ function contains(cell: SheetCell, block: CellBlock): boolean {
 /** A value as the page shows it: what a function says in words, in the page's language. */
 function said(value: CellValue, format?: string): string {
   return typeof value === "string" ? textSaid(value) : formatValue(value, format);
-}
-
-/** How a verdict looks follows from what it says. */
-function showVerdict(element: HTMLElement, { error, value }: ShownCell): void {
-  element.dataset.check = verdictOf(error?.code ?? value);
 }
 
 function errorText({ error, value }: ShownCell): HTMLElement {

@@ -1,13 +1,11 @@
 import { rename } from "../formula-text/dialect";
 import { quoted } from "../formula-text/quoted";
 import { readAddress, readRange } from "../sheets/kit/address";
+import { WAITING } from "../sheets/kit/look";
 import type { Page, ReadyMadeSheet, SheetCell, SheetChart } from "../sheets/kit/definition";
 
 /** A text of a workbook in a language. */
 export type Say = (text: string) => string;
-
-/** Workbooks that stay English, whole, until their own texts are translated: half of each helps nobody. */
-export const WAITING_FOR_WORDS: ReadonlySet<string> = new Set();
 
 /**
  * The workbook in a language: the same cells, names, limits and formulas, and the pieces of text in
@@ -19,7 +17,6 @@ export function workbookIn(
   say: Say,
   keeps: "nothing" | "keys" = "nothing",
 ): ReadyMadeSheet {
-  if (WAITING_FOR_WORDS.has(sheet.id)) return sheet;
   return {
     id: sheet.id,
     title: say(sheet.title),
@@ -48,6 +45,7 @@ function pageIn(
   return {
     ...page,
     name: names.get(page.name) ?? page.name,
+    waiting: WAITING.map((begin) => say(begin.trim()) + (begin.endsWith(" ") ? " " : "")),
     cells,
     widths,
     lines: roomForLines(page, cells, widths),

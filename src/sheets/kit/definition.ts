@@ -222,6 +222,8 @@ export interface Page {
   readonly marks?: readonly Marks[];
   readonly names?: readonly NamedRange[];
   readonly functions?: readonly NamedFunction[];
+  /** How its checks begin that wait, in a language other than English. */
+  readonly waiting?: readonly string[];
   /** Subjects of src/cautions.ts that stand on this page, beside the cells of role "caution". */
   readonly cautions?: readonly string[];
 }

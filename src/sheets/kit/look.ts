@@ -57,15 +57,15 @@ export const failed: Look = { ink: palette.clay, fill: palette.clayTint };
 export const waiting: Look = { ink: palette.quiet };
 
 /** How a check begins that waits: for something to be typed, or for what it judges. */
-export const WAITING = ["Type ", "Not judged"] as const;
+export const WAITING: readonly string[] = ["Type ", "Not judged"];
 
 export type Verdict = "passed" | "failed" | "waiting";
 
 /** What a check's cell says; one that is blank has yet to say it. */
-export function verdictOf(value: unknown): Verdict {
+export function verdictOf(value: unknown, waiting = WAITING): Verdict {
   if (value === "OK") return "passed";
   const text = String(value ?? "");
-  const waits = text === "" || WAITING.some((begin) => text.startsWith(begin));
+  const waits = text === "" || waiting.some((begin) => text.startsWith(begin));
   return waits ? "waiting" : "failed";
 }
 

@@ -19,7 +19,9 @@ export function lookRules(page: Page): LookRule[] {
       const verdict = `$${at}`;
       const range =
         runsOver === 1 ? at : `${at}:${writeAddress({ row, column: column + runsOver - 1 })}`;
-      const begins = WAITING.map((begin) => `LEFT(${verdict},${begin.length})="${begin}"`);
+      const begins = (page.waiting ?? WAITING).map(
+        (begin) => `LEFT(${verdict},${begin.length})="${begin}"`,
+      );
       const isWaiting = `OR(${begins.join(",")})`;
       return [
         { range, formula: `${verdict}="OK"`, look: passed },

@@ -27,7 +27,10 @@ export const sayWorkbook = formReader(
   {
     "{n}.  {ask} (Lesson {lesson})": "{n}.  {ask} (Lección {lesson})",
     ...Object.fromEntries(
-      pairs(en.exercises, es.exercises).filter(([text]) => /[a-z]{3} .*\{/.test(text)),
+      // With nothing but places and signs it would be the form of any text.
+      pairs(en.exercises, es.exercises).filter(
+        ([text]) => text.includes("{") && /[a-z]{3}/.test(text.replace(/\{\w+\}/g, "")),
+      ),
     ),
     ...composed,
   },

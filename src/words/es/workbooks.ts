@@ -7,6 +7,68 @@ import type { Messages } from "./messages";
  * "OK") is not here and stays.
  */
 export const workbooks: Texts = {
+  // How checks begin that wait; the workbook's own formula compares as many letters as the English has.
+  Type: "Escriba",
+  "Not judged": "No juzgado",
+  "For an officer or a teacher: the reasons behind the numbers, step by step, by hand and by function, with exercises that check themselves.":
+    "Para quien asesora o enseña: las razones detrás de los números, paso a paso, a mano y con función, con ejercicios que se revisan solos.",
+  "What it asks": "Qué pregunta",
+  "Type your guess, then look below.": "Escriba lo que adivina y luego mire abajo.",
+  "It is more: look below.": "Es más: mire abajo.",
+  "It is less: look below.": "Es menos: mire abajo.",
+  "◎ sprinkler": "◎ aspersor",
+  Depth: "Lámina",
+  "Depth (": "Lámina (",
+  "By hand, in words": "A mano, en palabras",
+  "The line of cans": "La fila de pluviómetros",
+  "Depth in each can across one line; the numbers stand in the table above.":
+    "Lámina en cada pluviómetro a través de una línea; los números están en la tabla de arriba.",
+  "From the line": "Desde la línea",
+  "What is left in the bucket": "Lo que queda en el balde",
+  "Water left to use, falling from day to day; the numbers stand beside it.":
+    "Agua que queda por usar, que baja día a día; los números están al lado.",
+  Positions: "Posiciones",
+  "Round the field": "Vuelta al campo",
+  "Positions watered, day by day; the numbers stand beside it.":
+    "Posiciones regadas, día por día; los números están al lado.",
+  "Wind (": "Viento (",
+  "Widest move (": "Mayor paso (",
+  "Wind and the widest move": "El viento y el mayor paso",
+  "Widest move against wind, in steps; the numbers stand beside it.":
+    "Mayor paso según el viento, por escalones; los números están al lado.",
+  "It is in": "Está en",
+  "In bar": "En bar",
+  "Shortcut, equal flows (": "Atajo, caudales iguales (",
+  "Solved (": "Resuelta (",
+  "Uphill (": "Cuesta arriba (",
+  "Level (": "A nivel (",
+  "Downhill (": "Cuesta abajo (",
+  "Sprinklers, all in the larger tubing": "Aspersores, todos en la tubería mayor",
+  "Room left to the limit, up and down hill": "Lo que queda hasta el límite, cuesta arriba y abajo",
+  "Room left": "Queda",
+  "How far each nozzle is above the lowest pressure that the limit allows, uphill, level and downhill; the numbers stand in the table above.":
+    "Cuánto está cada boquilla sobre la menor presión que permite el límite, cuesta arriba, a nivel y cuesta abajo; los números están en la tabla de arriba.",
+  "Pressure lost": "Presión perdida",
+  "Pressure lost in the same pipe against its bore, rising steeply as the bore narrows; the numbers stand in the first table.":
+    "Presión perdida en la misma tubería según su diámetro interior, que crece mucho cuando este se angosta; los números están en la primera tabla.",
+  "Price, relative": "Precio, relativo",
+  "All larger (": "Toda mayor (",
+  "As on Base (": "Como en Base (",
+  "One size and two": "Un tamaño y dos",
+  "Nozzle pressure along the line in one size and in two; the numbers stand beside it.":
+    "Presión de boquilla a lo largo de la línea en un tamaño y en dos; los números están al lado.",
+  "It reads": "Marca",
+  "Less flow, more head": "Menos caudal, más carga",
+  "Head of the pump against its flow; the numbers stand beside it.":
+    "Carga de la bomba según su caudal; los números están al lado.",
+  "Close: that is percent; type it as a fraction.":
+    "Cerca: eso es en por ciento; escríbalo como fracción.",
+  "), tax included": "), con impuesto",
+  "position ": "posición ",
+  ", run ": ", tendido ",
+  ", near end": ", extremo cercano",
+  ", far end": ", extremo lejano",
+  "hydrant ": "hidrante ",
   "50 mm, SDR 17: bore by hand, wall 3.0 mm": "50 mm, SDR 17: interior a mano, pared 3.0 mm",
   "Base's line: which segments in the larger tubing":
     "Línea de Base: qué tramos en la tubería mayor",
@@ -187,7 +249,6 @@ export const workbooks: Texts = {
   "Flow into the line": "Caudal a la línea",
   "Average flow per sprinkler": "Caudal medio por aspersor",
   "Lowest pressure at a nozzle": "Menor presión en una boquilla",
-  "at sprinkler": "en el aspersor",
   "Highest pressure at a nozzle": "Mayor presión en una boquilla",
   "Average pressure at a nozzle": "Presión media en una boquilla",
   "Pressure varies by": "La presión varía",
@@ -348,7 +409,6 @@ export const workbooks: Texts = {
   "The least-cost choice of sizes within the limits of the page Line, and the rolls for the sizes that you settled on there.":
     "La elección de tamaños de menor costo dentro de los límites de la hoja Línea, y los rollos de los tamaños que usted eligió allí.",
   "Sizes to choose from": "Tamaños entre los que se elige",
-  "Price per (": "Precio por (",
   "Most sprinklers in this size alone": "Máximo de aspersores solo en este tamaño",
   none: "ninguno",
   "Least cost for these sprinklers at the pressure available":
@@ -397,8 +457,6 @@ export const workbooks: Texts = {
     "Presión que se pierde en una tubería, con su propia C de fricción fija en 140.",
   "Inside diameter of the tubing you stock, by its nominal size in mm, SDR 17.":
     "Diámetro interior de la tubería que usted tiene, por su tamaño nominal en mm, SDR 17.",
-  "Hours for a net depth from the flow of a head, with your own efficiency fixed at 0.75.":
-    "Horas para una lámina neta según el caudal de un aspersor, con su propia eficiencia fija en 0.75.",
   Gives: "Da",
   "What it stands for": "Lo que representa",
   "Checks and limits": "Comprobaciones y límites",
@@ -416,7 +474,6 @@ export const workbooks: Texts = {
   Check: "Comprobación",
   Page: "Hoja",
   Result: "Resultado",
-  "Inputs and what they allow": "Entradas y lo que admiten",
   Input: "Entrada",
   Allowed: "Admite",
   "a blank": "una celda en blanco",
@@ -453,7 +510,6 @@ export const workbooks: Texts = {
   " of head (": " de carga (",
   ") from the pump; calculated, not guaranteed": ") de la bomba; calculado, no garantizado",
   "Checks of the plan": "Comprobaciones del plan",
-  "Besides the lines": "Además de las líneas",
   "Pump, delivered and set": "Bomba, entregada e instalada",
   Delivery: "Entrega",
   Labor: "Mano de obra",
@@ -506,13 +562,11 @@ export const workbooks: Texts = {
   "Spacing step": "Paso del espaciamiento",
   "Smallest move": "Menor paso entre posiciones",
   "Move step": "Aumento del paso",
-  "Their cost": "Su costo",
   "A sprinkler with saddle and stand": "Un aspersor con collarín y soporte",
   "Tubing, price per": "Tubería, precio por",
   "Spacing (": "Espaciamiento (",
   Heads: "Aspersores",
   "Inlet (": "Entrada (",
-  "Each sprinkler (": "Cada aspersor (",
   "Varies by": "Varía",
   "Line alone": "Solo la línea",
   varies: "varía",
@@ -525,7 +579,6 @@ export const workbooks: Texts = {
   "too wide": "muy lejos",
   Rate: "Intensidad",
   "Set time in hours, and lines needed": "Horas del turno, y líneas necesarias",
-  "Cost of the lines: heads and tubing": "Costo de las líneas: aspersores y tubería",
   "Cheapest that passes": "La más barata que cumple",
   "none passes": "ninguna cumple",
   "What if: inlet pressure by tubing": "¿Y si…?: presión de entrada por tubería",
@@ -533,7 +586,6 @@ export const workbooks: Texts = {
     "La línea de la hoja Base con sus aspersores y espaciamiento, en un solo tamaño todo el camino o como está tendida allí. Una marca dice qué falla: presión baja, una boquilla por debajo de lo deseado o de la tabla; alta, una boquilla por encima de la tabla; varía, presión más allá del límite; muy rápido, agua por encima de la velocidad.",
   "Lowest inlet pressure": "Menor presión de entrada",
   "Pressure step": "Paso de la presión",
-  "as on Base": "como en Base",
   "Marks and lowest pressure": "Marcas y menor presión",
   "low pressure": "presión baja",
   Lowest: "Menor",
@@ -544,8 +596,6 @@ export const workbooks: Texts = {
   "The two what-if pages start from these cells: change them here, and both grids move.":
     "Las dos hojas ¿y si…? parten de estas celdas: cámbielas aquí, y ambas tablas se mueven.",
   Season: "Temporada",
-  "From soil, crop and weather to hours, moves, lines, pump and power, and how to put the line away in autumn.":
-    "De suelo, cultivo y clima a horas, traslados, líneas, bomba y energía, y cómo guardar la línea en otoño.",
   "Season: ": "Temporada: ",
   " along the line, efficiency ": " a lo largo de la línea, eficiencia ",
   "; pressure varies by ": "; la presión varía ",
@@ -556,7 +606,6 @@ export const workbooks: Texts = {
   " days; ": " días; ",
   " runs": " riega",
   " run": " riegan",
-  ". Power and labor cost ": ". Energía y mano de obra cuestan ",
   "Change the shaded cells; everything else follows. The line and the pump are on the page Water source. The field is invented, and so are its prices.":
     "Cambie las celdas sombreadas; todo lo demás sigue. La línea y la bomba están en la hoja Fuente de agua. El campo es inventado, y también sus precios.",
   "Soil and crop": "Suelo y cultivo",
@@ -623,7 +672,6 @@ export const workbooks: Texts = {
   "Hours of moving lines": "Horas de mover líneas",
   "Labor cost": "Costo de la mano de obra",
   "per ha × 10 mm": "por ha × 10 mm",
-  "Power and labor": "Energía y mano de obra",
   Rotation: "Rotación",
   "Rotation: which line stands where on ": "Rotación: qué línea está dónde en ",
   "Each line takes a block of positions and works through it; a set is whole, and no line is in two places.":
@@ -709,8 +757,6 @@ export const workbooks: Texts = {
     "Cien diámetros exteriores: guía publicada para polietileno, de memoria.",
   "Pull and the tubing": "Tiro y tubería",
   "4  Before the frost, empty these too": "4  Antes de la helada, vacíe también esto",
-  "Trapped water breaks metal first. In this order, with the power locked out and every gauge at zero:":
-    "El agua atrapada rompe primero el metal. En este orden, con la corriente bloqueada y todo manómetro en cero:",
   "Pump: take out the drain plugs of the casing and of the suction side; turn the shaft by hand once; leave the plugs with the key.":
     "Bomba: quite los tapones de drenaje de la carcasa y del lado de succión; gire una vez el eje a mano; deje los tapones con la llave.",
   "Filter and screens: open the drain, lift the element out, leave the lid loose.":
@@ -744,46 +790,22 @@ export const workbooks: Texts = {
   "All checks": "Todas las comprobaciones",
   "Besides the table below, tax included": "Además de la tabla de abajo, con impuesto",
   Workshop: "Taller",
-  "For an officer or a teacher: the reasons behind the numbers, step by step, by hand and by function, with an exercise that checks itself.":
-    "Para un extensionista o un docente: las razones detrás de los números, paso a paso, a mano y con función, con un ejercicio que se revisa solo.",
   Start: "Inicio",
   "Workshop: why the numbers are what they are": "Taller: por qué los números son los que son",
   ": what they cost stands in the workbook Quote. Here is why there can be ":
     ": lo que cuestan está en el libro Cotización. Aquí se ve por qué puede haber ",
   " of them.": " de ellos.",
-  "Each page takes one step. Change a tinted cell, say first what will happen, then look. The formula stands beside each result, as you would type it.":
-    "Cada hoja da un paso. Cambie una celda sombreada, diga primero qué pasará, luego mire. La fórmula está junto a cada resultado, como usted la escribiría.",
   Friction: "Fricción",
   "Along the line": "A lo largo de la línea",
-  "20 percent": "20 por ciento",
   Bore: "Diámetro interior",
   "Catch cans": "Pluviómetros",
-  "Soil and time": "Suelo y tiempo",
   Exercise: "Ejercicio",
-  "What it shows": "Qué muestra",
-  "What a pipe takes from the pressure, worked by hand and by function.":
-    "Lo que una tubería le quita a la presión, calculado a mano y con función.",
-  "Why the flow in the tubing falls from head to head, and what the multiple-outlet factor stands for.":
-    "Por qué el caudal en la tubería baja de aspersor a aspersor, y qué representa el factor de salidas múltiples.",
-  "How far pressure may vary, and what that does to the flow of the heads.":
-    "Cuánto puede variar la presión, y qué le hace eso al caudal de los aspersores.",
-  "Why the size on the tubing is not the size in the formula.":
-    "Por qué el tamaño escrito en el tubo no es el de la fórmula.",
-  "What the ground got: depth in the cans, two measures of evenness, and the overlap of two positions.":
-    "Lo que recibió el suelo: lámina en los pluviómetros, dos medidas de qué tan pareja es, y el traslape de dos posiciones.",
-  "How long to run: what the soil holds, what the crop uses, what the ground takes in.":
-    "Cuánto tiempo regar: lo que guarda el suelo, lo que usa el cultivo, lo que absorbe el terreno.",
   "Empty cells that tell you whether you are right.": "Celdas vacías que le dicen si acertó.",
-  "1  What a pipe takes from the pressure": "1  Lo que una tubería le quita a la presión",
-  "The handbook's Hazen–Williams equation: feet lost in 100 feet of pipe, from gallons a minute and inches. It holds for every consistent sheet; only the units around it change.":
-    "La ecuación de Hazen–Williams de los manuales: pies perdidos en 100 pies de tubería, a partir de galones por minuto y pulgadas. Vale para todo sistema coherente; solo cambian las unidades alrededor.",
   "One pipe": "Una tubería",
   "Inside diameter": "Diámetro interior",
   Length: "Largo",
   "C: how smooth": "C: qué tan lisa",
   "By hand": "A mano",
-  "Flow in gallons a minute": "Caudal en galones por minuto",
-  "Inside diameter in inches": "Diámetro interior en pulgadas",
   "Lost in every hundred lengths": "Se pierde en cada cien largos",
   "m per 100 m": "m por 100 m",
   "ft per 100 ft": "ft por 100 ft",
@@ -791,17 +813,11 @@ export const workbooks: Texts = {
   "As pressure": "Como presión",
   "By function": "Con función",
   "The same": "Lo mismo",
-  "They differ by": "Difieren en",
   "Speed of the water": "Velocidad del agua",
   "What moves it most": "Qué la mueve más",
   "Twice the flow: the loss becomes": "El doble de caudal: la pérdida es",
   "A tenth more diameter: the loss becomes": "Un décimo más de diámetro: la pérdida es",
   "Rougher, C 130: the loss becomes": "Más rugosa, C 130: la pérdida es",
-  "2  Why the flow falls along the line": "2  Por qué el caudal baja a lo largo de la línea",
-  "Each head takes its share, so the tubing carries less and less, and loses less and less. Eight equal heads on the pipe of the page before.":
-    "Cada aspersor toma su parte, así que la tubería lleva cada vez menos, y pierde cada vez menos. Ocho aspersores iguales en la tubería de la hoja anterior.",
-  "Flow of a head": "Caudal de un aspersor",
-  "From head to head": "De aspersor a aspersor",
   "Segment, from the inlet": "Tramo, desde la entrada",
   "It carries (": "Lleva (",
   "It loses (": "Pierde (",
@@ -811,33 +827,14 @@ export const workbooks: Texts = {
   "The whole flow through the whole length": "Todo el caudal por todo el largo",
   "Their ratio": "Su relación",
   "The multiple-outlet factor F": "El factor de salidas múltiples F",
-  "The shortcut": "El atajo",
-  "And what F leaves out: heads are not equal":
-    "Y lo que F deja fuera: los aspersores no son iguales",
-  "Friction of the line on the page Base": "Fricción de la línea de la hoja Base",
-  "The shortcut, were it all the larger tubing": "El atajo, si fuera toda de la tubería mayor",
-  "Solved, were it all the larger tubing": "Resuelta, si fuera toda de la tubería mayor",
-  "The shortcut takes equal heads and one size. The solved line lets each head take what its own pressure gives it.":
-    "El atajo supone aspersores iguales y un solo tamaño. La línea resuelta deja que cada aspersor tome lo que su propia presión le da.",
   "What each segment carries": "Lo que lleva cada tramo",
   Segment: "Tramo",
   "Flow in each of eight segments, falling from the inlet; the numbers stand in the table above.":
     "Caudal en cada uno de ocho tramos, que baja desde la entrada; los números están en la tabla de arriba.",
-  "3  The 20 percent rule, and what it does to flow":
-    "3  La regla del 20 por ciento, y qué le hace al caudal",
-  "Pressure along a line may vary by a fifth of the average. A head's flow goes with the square root of its pressure, so a fifth of pressure is a tenth of flow.":
-    "La presión a lo largo de una línea puede variar un quinto de la media. El caudal de un aspersor va con la raíz cuadrada de su presión, así que un quinto de presión es un décimo de caudal.",
   "The line on the page Base: pressure varies by": "La línea de la hoja Base: la presión varía",
   "and its flow by": "y su caudal",
   "The check says": "La comprobación dice",
   "Ground rises along the line by": "El terreno sube a lo largo de la línea",
-  "Percent, uphill positive. Try 2 and -2.": "Porcentaje, positivo cuesta arriba. Pruebe 2 y -2.",
-  "Heads, all in the larger tubing": "Aspersores, todos en la tubería mayor",
-  "The most heads within the rule": "Máximo de aspersores dentro de la regla",
-  "4  The size on the tubing is not the size in the formula":
-    "4  El tamaño escrito en el tubo no es el de la fórmula",
-  "Metric polyethylene is sold by its outside diameter. The bore is that less two walls, and friction goes with nearly the fifth power of it.":
-    "El polietileno métrico se vende por su diámetro exterior. El interior es ese menos dos paredes, y la fricción va casi con la quinta potencia de él.",
   "Nominal size, outside (mm), SDR 17": "Tamaño nominal, exterior (mm), SDR 17",
   "Bore (": "Interior (",
   "With the size on the tubing instead": "Con el tamaño escrito en el tubo",
@@ -847,9 +844,6 @@ export const workbooks: Texts = {
   "Other series, other rules": "Otras series, otras reglas",
   "2 in by outside diameter, DR 11: bore": "2 in por diámetro exterior, DR 11: interior",
   "2 in by inside diameter, SIDR 15: bore": "2 in por diámetro interior, SIDR 15: interior",
-  "5  What the ground got": "5  Lo que recibió el suelo",
-  "Sixteen cans on a grid between four heads, after a set. Type what each caught, in mL.":
-    "Dieciséis pluviómetros en cuadrícula entre cuatro aspersores, después de un turno. Escriba lo que recogió cada uno, en mL.",
   "Caught, as above; blank: knocked over": "Recogido, como arriba; vacío: volcado",
   "Counts as": "Cuenta como",
   "Cans read in mL, or by ruler in": "Leídos en mL, o con regla en",
@@ -868,74 +862,27 @@ export const workbooks: Texts = {
     "Uniformidad de Christiansen: uno menos la desviación media",
   "Distribution uniformity: the driest quarter over the average":
     "Uniformidad de distribución: el cuarto más seco entre la media",
-  "By hand, four of sixteen cans": "A mano, cuatro de dieciséis pluviómetros",
-  "For the whole line, where pressure differs too":
-    "Para toda la línea, donde también difiere la presión",
-  "Uniformity along it": "Uniformidad a lo largo",
-  "Hours to give the driest quarter what Base asks":
-    "Horas para dar al cuarto más seco lo que pide Base",
   "One line's catch across it, laid over that of the next position":
     "Las lecturas de una línea a través de ella, puestas sobre las de la posición siguiente",
-  "Steps from the line": "Pasos desde la línea",
-  "Caught (": "Recogido (",
   "One step is": "Un paso es",
   "The line moves": "La línea se mueve",
   "A whole number of steps.": "Un número entero de pasos.",
   "Between two positions": "Entre dos posiciones",
   "Uniformity of the overlap": "Uniformidad del traslape",
-  "6  How long to run": "6  Cuánto tiempo regar",
-  "The soil is a tank: what it holds, how deep the roots reach, and how far it may be drawn down. The rate fills it; the crop empties it.":
-    "El suelo es un tanque: lo que guarda, qué tan hondo llegan las raíces, y cuánto se puede vaciar. La intensidad lo llena; el cultivo lo vacía.",
-  "The tank": "El tanque",
   "It uses, at its peak": "Usa, en su máximo",
   "The soil holds": "El suelo guarda",
   "The roots reach": "Las raíces llegan a",
-  "It may be drawn down to this share": "Se puede vaciar esta parte",
   "So put back at most": "Así que reponga como máximo",
   "and come back within": "y vuelva dentro de",
-  "The tap": "La llave",
-  "The heads give": "Los aspersores dan",
   "The ground takes": "El terreno absorbe",
-  "Hours for seven days' use": "Horas para el uso de siete días",
   "Sets a day": "Turnos por día",
-  "Lines for the field": "Líneas para el campo",
-  "7  Now you": "7  Ahora usted",
   "Work each with a calculator or with functions in the free cells to the right, and type your answer. One percent off is near enough.":
     "Resuelva cada uno con calculadora o con funciones en las celdas libres de la derecha, y escriba su respuesta. Un uno por ciento de diferencia vale.",
-  "1.  A head gives 4.1 gpm on 45 by 50 ft. What is the rate, in in/h?":
-    "1.  Un aspersor da 4.1 gpm en 45 por 50 ft. ¿Cuál es la intensidad, en in/h?",
   "Type your answer.": "Escriba su respuesta.",
-  "Not yet. 96.25 times the flow, over the area of one head.":
-    "Todavía no. 96.25 por el caudal, entre la superficie de un aspersor.",
-  "2.  What does 240 ft of pipe with a bore of 1.72 in take from 36 gpm, C 150, in psi?":
-    "2.  ¿Cuánto le quitan 240 ft de tubería con un diámetro interior de 1.72 in a 36 gpm, C 150, en psi?",
-  "Not yet. The first page does it by hand.": "Todavía no. La primera hoja lo hace a mano.",
-  "3.  What is the multiple-outlet factor F for 14 outlets?":
-    "3.  ¿Cuál es el factor de salidas múltiples F con 14 salidas?",
   "Not yet. Between the factors for 12 and for 16 outlets: a little under 0.40.":
     "Todavía no. Entre los factores de 12 y de 16 salidas: un poco menos de 0.40.",
-  "4.  How many hours does a net 1.4 in take at 0.17 in/h and an efficiency of 0.75?":
-    "4.  ¿Cuántas horas toma una lámina neta de 1.4 in a 0.17 in/h con una eficiencia de 0.75?",
-  "Not yet. Depth over rate, over efficiency.":
-    "Todavía no. Lámina entre intensidad, entre eficiencia.",
-  "5.  The cans caught 10, 8, 12, 9, 11, 10, 7 and 13. What is Christiansen's uniformity, as a fraction?":
-    "5.  Los pluviómetros recogieron 10, 8, 12, 9, 11, 10, 7 y 13. ¿Cuál es la uniformidad de Christiansen, como fracción?",
-  "Not yet. The average is 10. Add up how far each is from it, and divide by the sum.":
-    "Todavía no. La media es 10. Sume cuánto se aparta de ella cada uno, y divida entre la suma.",
-  "6.  On the page 20 percent, set the rise to 2 percent. By what fraction does the pressure of 14 heads vary?":
-    "6.  En la hoja 20 por ciento, ponga la subida en 2 por ciento. ¿En qué fracción varía la presión de 14 aspersores?",
-  "Not yet. Read it in the row of 14 heads; 0.2 is 20 percent.":
-    "Todavía no. Léala en la fila de 14 aspersores; 0.2 es 20 por ciento.",
   "The line that the pages of this workbook speak of.":
     "La línea de la que hablan las hojas de este libro.",
-  "1.  A head gives 0.92 m³/h on 14 by 15 m. What is the rate, in mm/h?":
-    "1.  Un aspersor da 0.92 m³/h en 14 por 15 m. ¿Cuál es la intensidad, en mm/h?",
-  "Not yet. 1000 times the flow, over the area of one head.":
-    "Todavía no. 1000 por el caudal, entre la superficie de un aspersor.",
-  "2.  What does 75 m of pipe with a bore of 44 mm take from 8 m³/h, C 150, in kPa?":
-    "2.  ¿Cuánto le quitan 75 m de tubería con un diámetro interior de 44 mm a 8 m³/h, C 150, en kPa?",
-  "4.  How many hours does a net 35 mm take at 4.3 mm/h and an efficiency of 0.75?":
-    "4.  ¿Cuántas horas toma una lámina neta de 35 mm a 4.3 mm/h con una eficiencia de 0.75?",
   Sprinklers: "Aspersores",
   "Sprinkler flow (": "Caudal del aspersor (",
   "Cost of the lines: sprinklers and tubing": "Costo de las líneas: aspersores y tubería",
@@ -1265,7 +1212,7 @@ export const workbooks: Texts = {
   ", and the cheapest plan without that limit comes to ":
     ", y el plan más barato sin ese límite llega a ",
   " Or move this one: ": " O mueva este: ",
-  "Not judged: there is no plan.": "Sin juzgar: no hay plan.",
+  "Not judged: there is no plan.": "No juzgado: no hay plan.",
   "Row ": "La fila ",
   " is chosen and there are ": " está elegida y los planes son ",
   " plans: type a number from 1 to ": ": escriba un número de 1 a ",
@@ -1325,6 +1272,9 @@ export const workbooks: Texts = {
 
 /** Texts that the workbooks put together; what stands in the places is put over likewise. */
 export const composed: Messages = {
+  "Close. {text}": "Cerca. {text}",
+  "Not yet. {text}": "Todavía no. {text}",
+  "{shown}; ={own}": "{shown}; ={own}",
   "{label} holds an error value.": "{label} tiene un valor de error.",
   "{label} must be {limit}; got ": "{label} debe ser {limit}; recibió ",
   "{label} must be {limit}; got {value}.": "{label} debe ser {limit}; recibió {value}.",
