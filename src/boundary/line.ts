@@ -25,6 +25,28 @@ export interface LineCells extends HeadCells {
   readonly rise?: Cell;
 }
 
+/** The same in the order of the arguments, with what stands among them. */
+export type LineInOrder = readonly [
+  heads: Cell,
+  spacing: Cell,
+  inside: Cell,
+  discharge: Cell,
+  units?: Cell,
+  rise?: Cell,
+  regulator?: Cell,
+  friction?: Cell,
+  first?: Cell,
+  riser?: Cell,
+];
+
+/** The arguments of a line by their names. */
+export function lineCells(
+  line: LineInOrder,
+): LineCells & { readonly heads: Cell; readonly units: Cell } {
+  const [heads, spacing, inside, discharge, units, rise, regulator, friction, first, riser] = line;
+  return { heads, spacing, inside, discharge, units, rise, regulator, friction, first, riser };
+}
+
 /** A line whose tubing is still to be chosen. */
 export type LineWithoutTubing = Omit<Line, "bore">;
 

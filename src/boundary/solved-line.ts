@@ -2,25 +2,10 @@ import { requireAllRunning } from "../solver/dry-heads";
 import { type SolvedLine, solveLine } from "../solver/solve-line";
 import type { Cell } from "./cell";
 import { above, wholeNumber } from "./limits";
-import { readHeads, readLine } from "./line";
+import { lineCells, type LineInOrder, readHeads, readLine } from "./line";
 import { readNumber } from "./numbers";
 import { Memory } from "./memory";
 import { readUnits, type Measures } from "./units";
-
-/** The cells of a line with a known inlet pressure, in the order of the sheet functions. */
-export type SolvedLineCells = readonly [
-  inlet: Cell,
-  heads: Cell,
-  spacing: Cell,
-  inside: Cell,
-  discharge: Cell,
-  units: Cell,
-  rise: Cell,
-  regulator: Cell,
-  friction: Cell,
-  first: Cell,
-  riser: Cell,
-];
 
 export interface Asked {
   readonly u: Measures;
@@ -33,28 +18,22 @@ const LINES_KEPT = 100;
 const memory = new Memory<Asked>(LINES_KEPT);
 
 /** Reads and solves a line, once for all the cells that ask about it. */
-export function askLine(cells: SolvedLineCells): Asked {
-  return memory.recall(cells, () => {
-    const [inlet, heads, spacing, inside, discharge, units, ...tail] = cells;
-    const [rise, regulator, friction, first, riser] = tail;
+export function askLine(inlet: Cell, inOrder: LineInOrder): Asked {
+  const cells = lineCells(inOrder);
+  const { heads, spacing, inside, discharge, units, ...others } = cells;
+  const { rise, regulator, friction, first, riser } = others;
+  // One by one, since a host may hand over fewer arguments than there are, or more.
+  const along = [heads, spacing, inside, discharge, units, rise, regulator];
+  return memory.recall([inlet, ...along, friction, first, riser], () => {
     const u = readUnits(units);
-    const line = readLine(u, readHeads(heads), u.pressure.read("inlet", inlet, above(0)), {
-      spacing,
-      inside,
-      discharge,
-      rise,
-      regulator,
-      friction,
-      first,
-      riser,
-    });
-    return { u, solved: solveLine(line) };
+    const pressure = u.pressure.read("inlet", inlet, above(0));
+    return { u, solved: solveLine(readLine(u, readHeads(heads), pressure, cells)) };
   });
 }
 
 /** As askLine, for a function with one value: #N/A where a head runs dry. */
-export function askRunningLine(cells: SolvedLineCells): Asked {
-  const asked = askLine(cells);
+export function askRunningLine(inlet: Cell, line: LineInOrder): Asked {
+  const asked = askLine(inlet, line);
   requireAllRunning(asked.solved);
   return asked;
 }

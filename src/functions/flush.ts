@@ -1,5 +1,5 @@
 import { above } from "../boundary/limits";
-import { readHeads, readLine } from "../boundary/line";
+import { lineCells, readHeads, readLine } from "../boundary/line";
 import { readOptionalNumber } from "../boundary/numbers";
 import { readSections } from "../boundary/pipe";
 import { minuteMeasure, readUnits } from "../boundary/units";
@@ -7,6 +7,7 @@ import { timeToFlush } from "../formulas/flush-time";
 import { flowAtSpeed } from "../formulas/mean-speed";
 import { sectionsVolume } from "../formulas/sections-volume";
 import { pressureToFlush } from "../solver/flush-line";
+import type { LineArguments } from "./line-arguments";
 import type { Units } from "./units";
 
 /**
@@ -77,29 +78,13 @@ export function flushTime(
  * @task what pressure do I need to flush a line?
  * @example =IRRIG.FLUSH.PRESSURE(2, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function flushPressure(
-  velocity: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any {
-  const u = readUnits(units);
-  const line = readLine(u, readHeads(heads), 0, {
-    spacing,
-    inside,
-    discharge,
-    rise,
-    regulator,
-    friction,
-    first,
-    riser,
-  });
-  return u.pressure.give(pressureToFlush(line, u.speed.read("velocity", velocity, above(0))));
+export function flushPressure(velocity: any, ...line: LineArguments): any {
+  const cells = lineCells(line);
+  const u = readUnits(cells.units);
+  return u.pressure.give(
+    pressureToFlush(
+      readLine(u, readHeads(cells.heads), 0, cells),
+      u.speed.read("velocity", velocity, above(0)),
+    ),
+  );
 }

@@ -22,6 +22,7 @@ import { cheapestLayout } from "../solver/changeover";
 import { inletFor, MOST_INLET_PRESSURE } from "../solver/find-inlet";
 import { mostHeads } from "../solver/most-heads";
 import { spreadOf } from "../solver/spread";
+import type { LineArguments } from "./line-arguments";
 import type { Units } from "./units";
 
 /** @customenum {string} */
@@ -50,33 +51,8 @@ const FLOW_EXPONENT_RANGE = above(0, 3);
  * @task what pressure does each head get?
  * @example =IRRIG.LATERAL.PRESSURE(14, 45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function lateralPressure(
-  n: any,
-  inlet: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any {
-  const { u, solved } = askRunningLine([
-    inlet,
-    heads,
-    spacing,
-    inside,
-    discharge,
-    units,
-    rise,
-    regulator,
-    friction,
-    first,
-    riser,
-  ]);
+export function lateralPressure(n: any, inlet: any, ...line: LineArguments): any {
+  const { u, solved } = askRunningLine(inlet, line);
   return u.pressure.give(solved.linePressure[readHeadIndex(n, solved)]);
 }
 
@@ -91,33 +67,8 @@ export function lateralPressure(
  * @task how much does each head give?
  * @example =IRRIG.LATERAL.HEADFLOW(14, 45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function lateralHeadflow(
-  n: any,
-  inlet: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any {
-  const { u, solved } = askRunningLine([
-    inlet,
-    heads,
-    spacing,
-    inside,
-    discharge,
-    units,
-    rise,
-    regulator,
-    friction,
-    first,
-    riser,
-  ]);
+export function lateralHeadflow(n: any, inlet: any, ...line: LineArguments): any {
+  const { u, solved } = askRunningLine(inlet, line);
   return u.flow.give(solved.headFlow[readHeadIndex(n, solved)]);
 }
 
@@ -132,32 +83,8 @@ export function lateralHeadflow(
  * @task how much water does a line take?
  * @example =IRRIG.LATERAL.FLOW(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function lateralFlow(
-  inlet: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any {
-  const { u, solved } = askRunningLine([
-    inlet,
-    heads,
-    spacing,
-    inside,
-    discharge,
-    units,
-    rise,
-    regulator,
-    friction,
-    first,
-    riser,
-  ]);
+export function lateralFlow(inlet: any, ...line: LineArguments): any {
+  const { u, solved } = askRunningLine(inlet, line);
   return u.flow.give(solved.inflow);
 }
 
@@ -172,34 +99,8 @@ export function lateralFlow(
  * @task how do pressure and flow run along the line?
  * @example =IRRIG.LATERAL.PROFILE(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function lateralProfile(
-  inlet: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any[][] {
-  return profileTable(
-    askLine([
-      inlet,
-      heads,
-      spacing,
-      inside,
-      discharge,
-      units,
-      rise,
-      regulator,
-      friction,
-      first,
-      riser,
-    ]),
-  );
+export function lateralProfile(inlet: any, ...line: LineArguments): any[][] {
+  return profileTable(askLine(inlet, line));
 }
 
 /**
@@ -213,34 +114,8 @@ export function lateralProfile(
  * @task does the line keep within the limits?
  * @example =IRRIG.LATERAL.SUMMARY(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function lateralSummary(
-  inlet: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any[][] {
-  return summaryTable(
-    askLine([
-      inlet,
-      heads,
-      spacing,
-      inside,
-      discharge,
-      units,
-      rise,
-      regulator,
-      friction,
-      first,
-      riser,
-    ]),
-  );
+export function lateralSummary(inlet: any, ...line: LineArguments): any[][] {
+  return summaryTable(askLine(inlet, line));
 }
 
 /**
@@ -254,32 +129,8 @@ export function lateralSummary(
  * @task is the pressure even enough along the line?
  * @example =IRRIG.LATERAL.VARIATION(45, 14, 45, {2.16,7;1.72,7}, {35,3.7;45,4.2;55,4.6}, "US")
  */
-export function lateralVariation(
-  inlet: any,
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
-): any {
-  const { solved } = askRunningLine([
-    inlet,
-    heads,
-    spacing,
-    inside,
-    discharge,
-    units,
-    rise,
-    regulator,
-    friction,
-    first,
-    riser,
-  ]);
+export function lateralVariation(inlet: any, ...line: LineArguments): any {
+  const { solved } = askRunningLine(inlet, line);
   return spreadOf(solved.nozzlePressure).variation;
 }
 

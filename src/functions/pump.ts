@@ -1,3 +1,4 @@
+import { lineCells } from "../boundary/line";
 import { above, anyNumber, atLeast } from "../boundary/limits";
 import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import {
@@ -19,6 +20,7 @@ import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "../formulas/standard-atmosphe
 import { staticPressure } from "../formulas/static-pressure";
 import { totalDynamicHead } from "../formulas/total-dynamic-head";
 import { ZERO_CELSIUS } from "../ground/unit-factors";
+import type { LineArguments } from "./line-arguments";
 import type { Units } from "./units";
 
 /** @customenum {string} */
@@ -265,34 +267,9 @@ export function pumpLines(
   running: any,
   main: any[][],
   feeder: any[][],
-  heads: any,
-  spacing: any[][],
-  inside: any[][],
-  discharge: any[][],
-  units?: Units,
-  rise?: any[][],
-  regulator?: any[][],
-  friction?: any,
-  first?: any,
-  riser?: any,
+  ...line: LineArguments
 ): any[][] {
   return linesRunningTable(
-    askLinesOnPump({
-      curve,
-      lift,
-      running,
-      main,
-      feeder,
-      heads,
-      spacing,
-      inside,
-      discharge,
-      units,
-      rise,
-      regulator,
-      friction,
-      first,
-      riser,
-    }),
+    askLinesOnPump({ curve, lift, running, main, feeder, ...lineCells(line) }),
   );
 }

@@ -130,6 +130,19 @@ describe("texts that several functions share", () => {
     expect(metadata.enums.map(({ id }) => id)).toEqual(["Units"]);
   });
 
+  test("and arguments that another file lists, each with its type", () => {
+    const { functions: listed, problems: found } = generate([fixture("listed")], ["SAMPLE_HALF"]);
+    expect(found).toEqual([]);
+    expect(
+      listed[0].arguments.map(({ name, help, optional, range }) => [name, help, optional, range]),
+    ).toEqual([
+      ["inlet", sharedArguments.line.inlet, false, false],
+      ["heads", sharedArguments.line.heads, false, false],
+      ["spacing", sharedArguments.line.spacing, false, true],
+      ["units", "Units of its own.", true, false],
+    ]);
+  });
+
   test("a group or a text that there is not is named", () => {
     expect(generate([fixture("shared-unknown")], ["SAMPLE_HALF"]).problems).toEqual(
       [
