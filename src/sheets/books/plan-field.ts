@@ -106,7 +106,7 @@ function corners(page: PageBuilder): void {
     blanks(MOST_CORNERS).map((_, i) => {
       const own = `B${row(i)}`;
       const value = `IF(CornersAre="degrees", INDEX(IRRIG.FIELD.LOCAL(B${row(i)}:C${row(i)}, Latitude, Longitude, Units), 2, ${index}), ${axis === "x" ? "B" : "C"}${row(i)})`;
-      return `=IF(COUNTA(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${own}="", C${row(i)}=""), "", ${value}))`;
+      return `=IF(COUNT(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${own}="", C${row(i)}=""), "", ${value}))`;
     });
   const [, x, y] = page.table("A", [
     {

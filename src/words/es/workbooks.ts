@@ -1291,8 +1291,7 @@ export const workbooks: Texts = {
   "Quote: the plan of ": "Cotización: el plan de ",
   "Type latitude and longitude of x 0, y 0 on the page Field.":
     "Escriba latitud y longitud de x 0, y 0 en la hoja Campo.",
-  "flow that the main carries": "caudal que lleva la principal",
-  "pump's most flow": "mayor caudal de la bomba",
+  "flow in the main": "caudal en la principal",
   "; A plan within every limit": "; Un plan dentro de todos los límites",
   "; Row chosen": "; Fila elegida",
   "; Room on the pages": "; Lugar en las hojas",
