@@ -395,6 +395,7 @@ interface Term {
   readonly allowed: Allowed;
   readonly name: string;
   readonly unit?: Quantity | { readonly word: string };
+  readonly note?: string;
 }
 
 /** What PLAN.SEARCH asks besides the tables, by its own names. */
@@ -483,6 +484,7 @@ function planTerms(field: Field): readonly Term[] {
       allowed: optional(amount(0.1, 100000)),
       name: "MostPumpFlow",
       unit: "flow",
+      note: "Blank: the last flow of the pump's curve. What the main carries at the greatest speed counts where it is less.",
     },
     {
       term: "pump head",

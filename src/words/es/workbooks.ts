@@ -1320,6 +1320,8 @@ export const workbooks: Texts = {
   upkeep: "upkeep: mantenimiento",
   wage: "wage: salario",
   performance: "performance: rendimiento",
+  "Blank: the last flow of the pump's curve. What the main carries at the greatest speed counts where it is less.":
+    "En blanco: el último caudal de la curva de la bomba. Lo que lleva la principal a la mayor velocidad cuenta donde es menos.",
 };
 
 /** Texts that the workbooks put together; what stands in the places is put over likewise. */
