@@ -25,6 +25,9 @@ export const UNITS = "Units";
 /** A row of more columns is read across, not as a block of its own. */
 const MOST_STACKED = 6;
 
+/** A drawing's pen stands still where a hydrant is at a line's end, but not for so many points. */
+const MOST_ALIKE = 12;
+
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
 
@@ -412,20 +415,23 @@ export class SheetView {
 
   private drawn(chart: SheetChart): Drawn {
     const { page = this.page.name } = chart;
-    const column = ({ row, column: at, rows }: CellBlock) =>
-      Array.from(
-        { length: rows },
-        (_, down) => this.values.read({ page, row: row + down, column: at }).value,
-      );
+    const read = (block: CellBlock, down: number) =>
+      this.values.read({ page, row: block.row + down, column: block.column }).value;
     const series = chart.series.map(({ range, x = chart.x.range, titleAt, look = "line" }) => {
-      const xs = column(readRange(x));
+      const [xs, ys] = [readRange(x), readRange(range)];
+      const points: Point[] = [];
+      // Columns are filled up with their last point, for hosts whose charts want all rows.
+      for (let down = 0, same = 0; down < ys.rows && same < MOST_ALIKE; down++) {
+        const [at, height] = [read(xs, down), read(ys, down)];
+        if (typeof at !== "number" || typeof height !== "number") continue;
+        const last = points.at(-1);
+        same = last?.x === at && last.y === height ? same + 1 : 0;
+        points.push({ x: at, y: height });
+      }
       return {
         title: formatValue(this.values.read({ page, ...readAddress(titleAt) }).value),
         look,
-        points: column(readRange(range)).flatMap((y, index): Point[] => {
-          const at = xs[index];
-          return typeof at === "number" && typeof y === "number" ? [{ x: at, y }] : [];
-        }),
+        points,
       };
     });
     return { series, fault: this.faultOf(chart) };

@@ -106,7 +106,7 @@ function corners(page: PageBuilder): void {
     blanks(MOST_CORNERS).map((_, i) => {
       const own = `B${row(i)}`;
       const value = `IF(CornersAre="degrees", INDEX(IRRIG.FIELD.LOCAL(B${row(i)}:C${row(i)}, Latitude, Longitude, Units), 2, ${index}), ${axis === "x" ? "B" : "C"}${row(i)})`;
-      return `=IF(COUNTA(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${own}="", C${row(i)}=""), "", ${value}))`;
+      return `=IF(COUNT(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${own}="", C${row(i)}=""), "", ${value}))`;
     });
   const [, x, y] = page.table("A", [
     {
@@ -395,6 +395,7 @@ interface Term {
   readonly allowed: Allowed;
   readonly name: string;
   readonly unit?: Quantity | { readonly word: string };
+  readonly note?: string;
 }
 
 /** What PLAN.SEARCH asks besides the tables, by its own names. */
@@ -483,6 +484,7 @@ function planTerms(field: Field): readonly Term[] {
       allowed: optional(amount(0.1, 100000)),
       name: "MostPumpFlow",
       unit: "flow",
+      note: "Blank: the last flow of the pump's curve. What the main carries at the greatest speed counts where it is less.",
     },
     {
       term: "pump head",

@@ -194,11 +194,10 @@ function chosenPlan(page: PageBuilder): void {
     unit: "flow",
   });
   line("Flow limit of the search", "=MIN(MainFlow, PumpFlow)", { name: "FlowLimit", unit: "flow" });
-  line(
-    "Flow limit, in words",
-    `=IF(MainFlow<PumpFlow, "flow that the main carries", "pump's most flow")`,
-    { name: "FlowLimitWords", format: "General" },
-  );
+  line("Flow limit, in words", `=IF(MainFlow<PumpFlow, "flow in the main", "pump flow")`, {
+    name: "FlowLimitWords",
+    format: "General",
+  });
   line("Wetted diameter at the lowest nozzle", `=${WETTED}`, {
     name: "ChosenWetted",
     unit: "length",

@@ -52,11 +52,14 @@ export const plan = workbook({
   ],
 });
 
-/** Columns: A to H the drawing, I to Q the runs, R to U the moves. */
+/** Columns: A to H the drawing, I to Q the runs, R to U the moves; the best plans under both. */
 const WIDTHS = [
-  ...Array.from({ length: 8 }, () => 14),
+  ...Array.from({ length: 8 }, () => 15.5),
   ...Array.from({ length: 9 }, () => 12),
-  ...Array.from({ length: 4 }, () => 10),
+  10,
+  10,
+  10,
+  16,
 ];
 
 function planPage(): PagePlan {
@@ -69,11 +72,10 @@ function planPage(): PagePlan {
     write(page) {
       specification(page);
       const top = page.row;
-      page.chart(planChart({ from: `A${top}`, to: `H${top + SHOWN + 1}` }));
       runs(page);
-      page.row = top + SHOWN + 2;
-      page.gap();
       bestPlans(page);
+      // As large as the tables beside it leave room for.
+      page.chart(planChart({ from: `A${top}`, to: `H${page.row - 2}` }));
       const below = page.row;
       checks(page);
       const after = page.row;
@@ -190,8 +192,9 @@ function runs(page: PageBuilder): void {
 }
 
 function bestPlans(page: PageBuilder): void {
+  page.gap();
   page.headingOver(
-    1,
+    9,
     page.row,
     13,
     "Best plans: those within 3% cost the same, as well as prices are known",
@@ -200,7 +203,7 @@ function bestPlans(page: PageBuilder): void {
   const best = (column: number) => from("BestPlans", column);
   shown(
     page,
-    "A",
+    "I",
     "BestPlans",
     [
       ["Row", (row) => String(row), "0"],
@@ -234,7 +237,6 @@ function bestPlans(page: PageBuilder): void {
 
 /** What each limit costs, beside the checks. */
 function heldBack(page: PageBuilder): void {
-  page.row -= PLANS + 3;
   page.headingOver(15, page.row, 7, "What holds the plan back");
   page.row++;
   const rows = Array.from({ length: SHOWN_LIMITS }, (_, i) => i + 1);

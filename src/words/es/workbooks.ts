@@ -1238,8 +1238,7 @@ export const workbooks: Texts = {
   "Quote: the plan of ": "Cotización: el plan de ",
   "Type latitude and longitude of x 0, y 0 on the page Field.":
     "Escriba latitud y longitud de x 0, y 0 en la hoja Campo.",
-  "flow that the main carries": "caudal que lleva la principal",
-  "pump's most flow": "mayor caudal de la bomba",
+  "flow in the main": "caudal en la principal",
   "; A plan within every limit": "; Un plan dentro de todos los límites",
   "; Row chosen": "; Fila elegida",
   "; Room on the pages": "; Lugar en las hojas",
@@ -1268,6 +1267,8 @@ export const workbooks: Texts = {
   upkeep: "upkeep: mantenimiento",
   wage: "wage: salario",
   performance: "performance: rendimiento",
+  "Blank: the last flow of the pump's curve. What the main carries at the greatest speed counts where it is less.":
+    "En blanco: el último caudal de la curva de la bomba. Lo que lleva la principal a la mayor velocidad cuenta donde es menos.",
 };
 
 /** Texts that the workbooks put together; what stands in the places is put over likewise. */
