@@ -31,6 +31,9 @@ type FunctionNode =
   | ts.ConstructorDeclaration
   | ts.AccessorDeclaration;
 
+/** Pieces of Python longer than this are not written twice. */
+const LONGEST_TWICE = 60;
+
 const COMPARISONS: Partial<Record<ts.SyntaxKind, string>> = {
   [ts.SyntaxKind.LessThanToken]: "<",
   [ts.SyntaxKind.LessThanEqualsToken]: "<=",
@@ -457,18 +460,20 @@ export class Translator {
   private division(left: ts.Expression, right: ts.Expression, place: Place): Code {
     const over = bare(right);
     const a = this.text(left, place, Binds.Product);
-    if (this.isSurelyNotZero(over)) {
-      return code(`${a} / ${this.text(over, place, Binds.Sign)}`, Binds.Product);
-    }
-    if (ts.isIdentifier(over)) {
-      const b = this.text(over, place);
-      if (isSimple(a)) return code(`${a} / ${b} if ${b} else _by_zero(${a}, ${b})`, Binds.Choice);
+    const b = this.text(over, place, Binds.Sign);
+    if (this.isSurelyNotZero(over)) return code(`${a} / ${b}`, Binds.Product);
+    // Only one of the two is worked out, whatever it is, once; it must not change the divisor.
+    if (isSimple(b) && isRepeatable(over) && !doesSomething(left) && a.length <= LONGEST_TWICE) {
+      return code(`${a} / ${b} if ${b} else _by_zero(${a}, ${b})`, Binds.Choice);
     }
     return code(`_div(${this.text(left, place)}, ${this.text(over, place)})`);
   }
 
   private isSurelyNotZero(node: ts.Expression): boolean {
     if (ts.isNumericLiteral(node)) return Number(node.text) !== 0;
+    if (ts.isPropertyAccessExpression(node) && this.namespaceOf(node.expression) === "Math") {
+      return true;
+    }
     const type = this.checker.getTypeAtLocation(node);
     if (type.isNumberLiteral()) return type.value !== 0 && this.isConstant(node);
     if (!ts.isIdentifier(node) || !this.isConstant(node)) return false;
@@ -786,11 +791,25 @@ export class Translator {
       return code(`${value}[${this.text(index, place)}]`);
     }
     const value = this.text(node.expression, place);
-    if (isOnly(kinds, "array") && this.is(node, "number") && isReckonedWith(node)) {
-      return code(`_number_at(${value}, ${this.text(index, place)})`);
+    const isNumber = isOnly(kinds, "array") && this.is(node, "number") && isReckonedWith(node);
+    const text = this.text(index, place);
+    if (isOnly(kinds, "array") && this.places.isPlace(index) && isSimple(value)) {
+      if (this.isOfTuple(node.expression, index)) return code(`${value}[${text}]`);
+      if (isRepeatable(index)) return entryOf(value, text, isNumber ? "_nan" : "None");
     }
+    if (isNumber) return code(`_number_at(${value}, ${text})`);
     const at = isOnly(kinds, "array", "string") ? "_at" : "_get";
-    return code(`${at}(${value}, ${this.text(index, place)})`);
+    return code(`${at}(${value}, ${text})`);
+  }
+
+  /** Whether a list, by its type, surely has an entry at a place. */
+  private isOfTuple(list: ts.Expression, index: ts.Expression): boolean {
+    const type = this.checker.getTypeAtLocation(list);
+    return (
+      ts.isNumericLiteral(index) &&
+      this.checker.isTupleType(type) &&
+      Number(index.text) < (type as ts.TupleTypeReference).target.minLength
+    );
   }
 
   /** A place in a list that is surely no negative one, and that nobody asks whether it is there. */
@@ -1287,7 +1306,10 @@ export class Translator {
       if (ts.isOmittedExpression(element)) return;
       let part: string;
       if (ts.isArrayBindingPattern(pattern)) {
-        part = element.dotDotDotToken === undefined ? `_at(${value}, ${i})` : `${value}[${i}:]`;
+        const isRest = element.dotDotDotToken !== undefined;
+        if (isRest) part = `${value}[${i}:]`;
+        else
+          part = isSimple(value) ? entryOf(value, String(i), "None").text : `_at(${value}, ${i})`;
       } else if (element.dotDotDotToken !== undefined) {
         part = `_rest(${[value, ...keys].join(", ")})`;
       } else {
@@ -1315,9 +1337,10 @@ export class Translator {
     const name = node.name === undefined ? undefined : this.nameOnce(node.name, place.scope);
     if (name === undefined) throw new Refusal(node, "a class without a name");
     const base = node.heritageClauses?.find(({ token }) => token === ts.SyntaxKind.ExtendsKeyword);
-    const baseText = base === undefined ? "_Base" : this.text(base.types[0].expression, place);
+    const baseText = base === undefined ? "_Plain" : this.text(base.types[0].expression, place);
     out.add(`class ${name}(${baseText}):`);
     const inside: Place = { scope: place.scope, out: new Lines(out.depth + 1) };
+    for (const unset of this.unsetNames(node)) inside.out.add(`${attribute(unset)} = None`);
     const fields = node.members.filter(
       (member): member is ts.PropertyDeclaration =>
         ts.isPropertyDeclaration(member) && !isStatic(member) && member.initializer !== undefined,
@@ -1374,6 +1397,27 @@ export class Translator {
     }
     if (inside.out.isEmpty) inside.out.add("pass");
     out.take(inside.out);
+  }
+
+  /**
+   * What may be asked of an object of a class before, or without, its being set: it reads as nothing.
+   * Everything else is there, by the types, and asking for what is not there fails.
+   */
+  private unsetNames(node: ts.ClassDeclaration): readonly string[] {
+    const own = node.members.filter(
+      (member) =>
+        ts.isPropertyDeclaration(member) &&
+        !isStatic(member) &&
+        member.initializer === undefined &&
+        // All others are set by the constructor, or the compiler says so.
+        (member.exclamationToken !== undefined || this.kinds.of(member).has("nothing")),
+    );
+    const members = new Set(node.members.map((member) => member.name?.getText()));
+    const asked = (node.heritageClauses ?? [])
+      .flatMap(({ types }) => types)
+      .flatMap((type) => this.checker.getTypeAtLocation(type).getProperties())
+      .filter(({ flags, name }) => flags & ts.SymbolFlags.Optional && !members.has(name));
+    return [...own.map((member) => member.name?.getText() ?? ""), ...asked.map(({ name }) => name)];
   }
 
   private afterSuper: ((place: Place) => void) | undefined;
@@ -1549,7 +1593,7 @@ export class Translator {
       const value = within(this.assigned(node, place), Binds.Lambda);
       out.add(`${target}.${attribute(left.name.text)} = ${value}`);
     } else if (ts.isElementAccessExpression(left)) {
-      out.add(this.assignment(node, place).text);
+      this.putEntry(node, left, place);
     } else if (ts.isArrayLiteralExpression(left)) {
       const name = place.scope.take("part");
       out.add(`${name} = ${this.text(node.right, place)}`);
@@ -1566,6 +1610,53 @@ export class Translator {
     } else {
       throw new Refusal(node, "an assignment that is not known");
     }
+  }
+
+  /** Writes to an entry: at once where it is there, or lets the list grow. */
+  private putEntry(
+    node: ts.BinaryExpression,
+    left: ts.ElementAccessExpression,
+    place: Place,
+  ): void {
+    const { out } = place;
+    const index = bare(left.argumentExpression);
+    const list = this.text(left.expression, place);
+    const put = this.assignment(node, place).text;
+    const isPlain =
+      this.is(left.expression, "array") &&
+      this.places.isPlace(index) &&
+      isSimple(list) &&
+      isRepeatable(index) &&
+      (!doesSomething(node.right) || (this.isSettled(left.expression) && this.isSettled(index)));
+    if (!isPlain) {
+      out.add(put);
+      return;
+    }
+    const at = this.text(index, place);
+    out.add(`if ${within(code(at, Binds.Sum), Binds.Sum)} < len(${list}):`);
+    out.lines.push(
+      `${"    ".repeat(out.depth + 1)}${list}[${at}] = ${within(this.assigned(node, place), Binds.Lambda)}`,
+    );
+    out.add("else:");
+    out.lines.push(`${"    ".repeat(out.depth + 1)}${put}`);
+  }
+
+  /** Whether an expression surely stays what it is, whatever is called meanwhile. */
+  private isSettled(written: ts.Expression): boolean {
+    const node = bare(written);
+    if (ts.isNumericLiteral(node) || node.kind === ts.SyntaxKind.ThisKeyword) return true;
+    if (ts.isIdentifier(node)) {
+      const declaration = this.declared.at(node);
+      if (declaration === undefined) return false;
+      if (this.isConstant(node) || this.loops.countedBy(declaration) !== undefined) return true;
+      return (
+        ts.isParameter(declaration) && !this.declared.isWrittenTo(declaration, declaration.parent)
+      );
+    }
+    if (ts.isPropertyAccessExpression(node)) {
+      return this.declared.isReadonly(node) && this.isSettled(node.expression);
+    }
+    return ts.isBinaryExpression(node) && this.isSettled(node.left) && this.isSettled(node.right);
   }
 
   private ifStatement(node: ts.IfStatement, place: Place, word: "if" | "elif"): void {
@@ -1752,6 +1843,19 @@ function isRepeatable(written: ts.Expression): boolean {
   if (ts.isPropertyAccessExpression(node)) return isRepeatable(node.expression);
   if (!ts.isBinaryExpression(node) || writtenTarget(node) !== undefined) return false;
   return isRepeatable(node.left) && isRepeatable(node.right);
+}
+
+/** Whether working an expression out may do more than read. */
+function doesSomething(node: ts.Node): boolean {
+  if (ts.isCallExpression(node) || ts.isNewExpression(node) || writtenTarget(node) !== undefined) {
+    return true;
+  }
+  return ts.forEachChild(node, doesSomething) ?? false;
+}
+
+/** An entry of a list at a place that is not negative. */
+function entryOf(list: string, at: string, otherwise: string): Code {
+  return code(`${list}[${at}] if ${at} < len(${list}) else ${otherwise}`, Binds.Choice);
 }
 
 function isInside(scope: Scope, outer: Scope): boolean {
