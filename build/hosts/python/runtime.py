@@ -23,7 +23,11 @@ _SPACES = "\t\n\x0b\x0c\r \xa0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u
 
 # Objects
 
-class _Base:
+class _Plain:
+    """A class of the functions' own, whose objects have all that is asked of them: quick to ask."""
+
+
+class _Base(_Plain):
     """What has not been set reads as nothing."""
 
     def __getattr__(self, name):
@@ -121,7 +125,7 @@ def _own(value):
     """The entries of what is spread into an object."""
     if value is None:
         return {}
-    if type(value) is _Obj or _isinstance(value, _Base):
+    if type(value) is _Obj or _isinstance(value, _Plain):
         return vars(value)
     raise TypeError("only objects can be spread into objects")
 
@@ -160,7 +164,7 @@ def _Object_freeze(value):
 
 
 def _has(value, name):
-    if _isinstance(value, (_Obj, _Base)):
+    if _isinstance(value, (_Obj, _Plain)):
         return _key(name) in vars(value)
     raise TypeError("only objects have entries")
 
@@ -250,17 +254,18 @@ def _iter(value):
 
 def _at(values, place):
     """values[place]; nothing where there is none."""
-    if type(place) is not int:
-        whole = int(place) if place == place and abs(place) < 1e15 else -1
-        if whole != place:
-            return None
-        place = whole
-    return values[place] if 0 <= place < len(values) else None
+    if type(place) is int:
+        return values[place] if 0 <= place < len(values) else None
+    whole = int(place) if place == place and abs(place) < 1e15 else -1
+    return values[whole] if whole == place and 0 <= whole < len(values) else None
 
 
 def _number_at(values, place):
     """As _at, for arithmetic: there, what is not there is no number."""
-    value = _at(values, place)
+    if type(place) is int and 0 <= place < len(values):
+        value = values[place]
+    else:
+        value = _at(values, place)
     return _nan if value is None else value
 
 

@@ -3,11 +3,15 @@ import ts from "typescript";
 import { root } from "../../settings";
 import { CONSTRUCTORS, GLOBALS, type Method, METHODS, NAMESPACES, STAND_INS } from "./built-ins";
 import { Binds, type Code, code, Lines, quoted, within } from "./code";
+import { Declared } from "./declared";
 import { isOnly, type Kind, Kinds } from "./kinds";
+import { Loops } from "./loops";
 import { attribute, plainName, Scope } from "./names";
 import { translatedPattern } from "./pattern";
+import { Places } from "./places";
 import { isForTypes, type Program } from "./program";
 import { Refusal } from "./refusal";
+import { ASSIGNMENTS, bare, isScript, isWholeLiteral, writtenTarget } from "./syntax";
 
 /** Where a piece is being written. */
 interface Place {
@@ -19,11 +23,6 @@ interface Place {
   readonly inSwitch?: boolean;
 }
 
-/** A loop's variable that is a whole number from `least` on and never written to in the loop. */
-interface Counter {
-  readonly least: number;
-}
-
 type FunctionNode =
   | ts.FunctionDeclaration
   | ts.FunctionExpression
@@ -32,20 +31,8 @@ type FunctionNode =
   | ts.ConstructorDeclaration
   | ts.AccessorDeclaration;
 
-const ASSIGNMENTS: Partial<Record<ts.SyntaxKind, ts.BinaryOperator>> = {
-  [ts.SyntaxKind.PlusEqualsToken]: ts.SyntaxKind.PlusToken,
-  [ts.SyntaxKind.MinusEqualsToken]: ts.SyntaxKind.MinusToken,
-  [ts.SyntaxKind.AsteriskEqualsToken]: ts.SyntaxKind.AsteriskToken,
-  [ts.SyntaxKind.SlashEqualsToken]: ts.SyntaxKind.SlashToken,
-  [ts.SyntaxKind.PercentEqualsToken]: ts.SyntaxKind.PercentToken,
-  [ts.SyntaxKind.AsteriskAsteriskEqualsToken]: ts.SyntaxKind.AsteriskAsteriskToken,
-  [ts.SyntaxKind.BarEqualsToken]: ts.SyntaxKind.BarToken,
-  [ts.SyntaxKind.AmpersandEqualsToken]: ts.SyntaxKind.AmpersandToken,
-  [ts.SyntaxKind.CaretEqualsToken]: ts.SyntaxKind.CaretToken,
-  [ts.SyntaxKind.QuestionQuestionEqualsToken]: ts.SyntaxKind.QuestionQuestionToken,
-  [ts.SyntaxKind.BarBarEqualsToken]: ts.SyntaxKind.BarBarToken,
-  [ts.SyntaxKind.AmpersandAmpersandEqualsToken]: ts.SyntaxKind.AmpersandAmpersandToken,
-};
+/** Pieces of Python longer than this are not written twice. */
+const LONGEST_TWICE = 60;
 
 const COMPARISONS: Partial<Record<ts.SyntaxKind, string>> = {
   [ts.SyntaxKind.LessThanToken]: "<",
@@ -80,12 +67,14 @@ const SHIFTS: Partial<Record<ts.SyntaxKind, string>> = {
 export class Translator {
   private readonly checker: ts.TypeChecker;
   private readonly kinds: Kinds;
+  private readonly declared: Declared;
+  private readonly loops: Loops;
+  private readonly places: Places;
   /** The Python for each variable, by its declaration. */
   private readonly names = new Map<ts.Node, string>();
   private readonly owners = new Map<ts.Node, Scope>();
   /** The closures being written, innermost last, and what each takes from outside. */
   private readonly closures: { readonly scope: Scope; readonly taken: Set<ts.Node> }[] = [];
-  private readonly counters = new Map<ts.Node, Counter>();
   /** Pieces of an optional chain that are at hand under a name already. */
   private readonly atHand = new Map<ts.Node, string>();
   private readonly module: Scope;
@@ -97,6 +86,9 @@ export class Translator {
   ) {
     this.checker = program.checker;
     this.kinds = new Kinds(program.checker);
+    this.declared = new Declared(program.checker);
+    this.loops = new Loops(this.declared);
+    this.places = new Places(program, this.checker, this.kinds, this.declared, this.loops);
     this.module = new Scope(undefined, program.files[0]);
   }
 
@@ -128,7 +120,7 @@ export class Translator {
     const file = this.program.files.find(({ fileName }) => relative(root, fileName) === path);
     const symbol =
       file && this.checker.getSymbolAtLocation(file)?.exports?.get(name as ts.__String);
-    const declaration = symbol && this.declarationOf(symbol);
+    const declaration = symbol && this.declared.of(symbol);
     const found = declaration && this.names.get(declaration);
     if (found === undefined) throw new Error(`${path} exports no ${name}`);
     return found;
@@ -182,7 +174,7 @@ export class Translator {
 
   private nameOnce(identifier: ts.Identifier, scope: Scope): string {
     const symbol = this.checker.getSymbolAtLocation(identifier);
-    const declaration = symbol && this.declarationOf(symbol);
+    const declaration = symbol && this.declared.of(symbol);
     if (declaration === undefined) throw new Refusal(identifier, "a name without a declaration");
     const known = this.names.get(declaration);
     if (known !== undefined) return known;
@@ -195,19 +187,6 @@ export class Translator {
     return name;
   }
 
-  private declarationOf(symbol: ts.Symbol): ts.Node | undefined {
-    let found = symbol;
-    if (found.flags & ts.SymbolFlags.Alias) found = this.checker.getAliasedSymbol(found);
-    found = this.checker.getExportSymbolOfSymbol(found);
-    return found.valueDeclaration ?? found.declarations?.[0];
-  }
-
-  private symbolOf(identifier: ts.Identifier): ts.Symbol | undefined {
-    return ts.isShorthandPropertyAssignment(identifier.parent)
-      ? this.checker.getShorthandAssignmentValueSymbol(identifier.parent)
-      : this.checker.getSymbolAtLocation(identifier);
-  }
-
   /** An export of a library that hands its exports over; undefined for any other name. */
   private fromLibrary(symbol: ts.Symbol | undefined): string | undefined {
     const specifier = symbol?.declarations?.[0];
@@ -218,12 +197,12 @@ export class Translator {
   }
 
   private identifier(node: ts.Identifier, place: Place): Code {
-    const symbol = this.symbolOf(node);
+    const symbol = this.declared.symbolAt(node);
     const library = this.fromLibrary(symbol);
     if (library !== undefined) return code(library);
     const file = node.getSourceFile();
     if (node.text === "module" && this.program.handsOver(file)) return code(this.handedOver(file));
-    const declaration = symbol && this.declarationOf(symbol);
+    const declaration = symbol && this.declared.of(symbol);
     const name = declaration && this.names.get(declaration);
     if (declaration !== undefined && name !== undefined) {
       this.noteTaken(declaration, place.scope);
@@ -260,8 +239,8 @@ export class Translator {
 
   /** The name of a variable that is written to here. */
   private target(node: ts.Identifier, place: Place): string {
-    const symbol = this.symbolOf(node);
-    const declaration = symbol && this.declarationOf(symbol);
+    const symbol = this.declared.symbolAt(node);
+    const declaration = symbol && this.declared.of(symbol);
     const name = declaration && this.names.get(declaration);
     if (declaration === undefined || name === undefined) {
       throw new Refusal(node, "writes to a name that is not known");
@@ -273,23 +252,6 @@ export class Translator {
       this.noteTaken(declaration, place.scope);
     }
     return name;
-  }
-
-  private isWrittenTo(declaration: ts.Node, inside: ts.Node): boolean {
-    let found = false;
-    const visit = (node: ts.Node): void => {
-      if (found) return;
-      const target = writtenTarget(node);
-      if (target !== undefined) {
-        for (const identifier of identifiersOf(target)) {
-          const symbol = this.symbolOf(identifier);
-          if (symbol && this.declarationOf(symbol) === declaration) found = true;
-        }
-      }
-      ts.forEachChild(node, visit);
-    };
-    visit(inside);
-    return found;
   }
 
   // Expressions
@@ -439,10 +401,9 @@ export class Translator {
     const bothAre = (...kinds: readonly Kind[]) =>
       this.is(left, ...kinds) && this.is(right, ...kinds);
     // A library's script, which says little of its types, reckons with numbers.
-    const isScript = node.getSourceFile().fileName.endsWith(".js");
     const areNumbers =
       bothAre("number") ||
-      (isScript && bothAre("number", "anything", "nothing", "object", "boolean"));
+      (isScript(node) && bothAre("number", "anything", "nothing", "object", "boolean"));
     const areWhole = bothAre("bigint");
     const comparison = COMPARISONS[kind];
     if (comparison !== undefined) {
@@ -499,24 +460,26 @@ export class Translator {
   private division(left: ts.Expression, right: ts.Expression, place: Place): Code {
     const over = bare(right);
     const a = this.text(left, place, Binds.Product);
-    if (this.isSurelyNotZero(over)) {
-      return code(`${a} / ${this.text(over, place, Binds.Sign)}`, Binds.Product);
-    }
-    if (ts.isIdentifier(over)) {
-      const b = this.text(over, place);
-      if (isSimple(a)) return code(`${a} / ${b} if ${b} else _by_zero(${a}, ${b})`, Binds.Choice);
+    const b = this.text(over, place, Binds.Sign);
+    if (this.isSurelyNotZero(over)) return code(`${a} / ${b}`, Binds.Product);
+    // Only one of the two is worked out, whatever it is, once; it must not change the divisor.
+    if (isSimple(b) && isRepeatable(over) && !doesSomething(left) && a.length <= LONGEST_TWICE) {
+      return code(`${a} / ${b} if ${b} else _by_zero(${a}, ${b})`, Binds.Choice);
     }
     return code(`_div(${this.text(left, place)}, ${this.text(over, place)})`);
   }
 
   private isSurelyNotZero(node: ts.Expression): boolean {
     if (ts.isNumericLiteral(node)) return Number(node.text) !== 0;
+    if (ts.isPropertyAccessExpression(node) && this.namespaceOf(node.expression) === "Math") {
+      return true;
+    }
     const type = this.checker.getTypeAtLocation(node);
     if (type.isNumberLiteral()) return type.value !== 0 && this.isConstant(node);
     if (!ts.isIdentifier(node) || !this.isConstant(node)) return false;
     // A constant of a file that is made of literals alone.
-    const symbol = this.symbolOf(node);
-    const declaration = symbol && this.declarationOf(symbol);
+    const symbol = this.declared.symbolAt(node);
+    const declaration = symbol && this.declared.of(symbol);
     const value =
       declaration !== undefined && ts.isVariableDeclaration(declaration)
         ? declaration.initializer
@@ -527,8 +490,8 @@ export class Translator {
 
   private isConstant(node: ts.Expression): boolean {
     if (!ts.isIdentifier(node)) return false;
-    const symbol = this.symbolOf(node);
-    const declaration = symbol && this.declarationOf(symbol);
+    const symbol = this.declared.symbolAt(node);
+    const declaration = symbol && this.declared.of(symbol);
     return (
       declaration !== undefined &&
       ts.isVariableDeclaration(declaration) &&
@@ -560,8 +523,8 @@ export class Translator {
       }
     }
     if (ts.isIdentifier(node) && this.isConstant(node)) {
-      const symbol = this.symbolOf(node);
-      const declaration = symbol && (this.declarationOf(symbol) as ts.VariableDeclaration);
+      const symbol = this.declared.symbolAt(node);
+      const declaration = symbol && (this.declared.of(symbol) as ts.VariableDeclaration);
       return declaration?.initializer === undefined
         ? undefined
         : this.valueOf(declaration.initializer);
@@ -779,15 +742,11 @@ export class Translator {
     if (!isOnly(kinds, "object", "anything", "function")) {
       throw new Refusal(node, `the property ${name} of this kind of value is not known`);
     }
-    if (isOnly(kinds, "function") && !this.isScript(node)) {
+    if (isOnly(kinds, "function") && !isScript(node)) {
       throw new Refusal(node, "a property of a function");
     }
     if (this.isOfTheLanguage(node.name)) throw new Refusal(node, `${name} is not known`);
     return code(`${value}.${attribute(name)}`);
-  }
-
-  private isScript(node: ts.Node): boolean {
-    return node.getSourceFile().fileName.endsWith(".js");
   }
 
   /** Kinds without "nothing": where a part is asked for, there is something. */
@@ -832,11 +791,25 @@ export class Translator {
       return code(`${value}[${this.text(index, place)}]`);
     }
     const value = this.text(node.expression, place);
-    if (isOnly(kinds, "array") && this.is(node, "number") && isReckonedWith(node)) {
-      return code(`_number_at(${value}, ${this.text(index, place)})`);
+    const isNumber = isOnly(kinds, "array") && this.is(node, "number") && isReckonedWith(node);
+    const text = this.text(index, place);
+    if (isOnly(kinds, "array") && this.places.isPlace(index) && isSimple(value)) {
+      if (this.isOfTuple(node.expression, index)) return code(`${value}[${text}]`);
+      if (isRepeatable(index)) return entryOf(value, text, isNumber ? "_nan" : "None");
     }
+    if (isNumber) return code(`_number_at(${value}, ${text})`);
     const at = isOnly(kinds, "array", "string") ? "_at" : "_get";
-    return code(`${at}(${value}, ${this.text(index, place)})`);
+    return code(`${at}(${value}, ${text})`);
+  }
+
+  /** Whether a list, by its type, surely has an entry at a place. */
+  private isOfTuple(list: ts.Expression, index: ts.Expression): boolean {
+    const type = this.checker.getTypeAtLocation(list);
+    return (
+      ts.isNumericLiteral(index) &&
+      this.checker.isTupleType(type) &&
+      Number(index.text) < (type as ts.TupleTypeReference).target.minLength
+    );
   }
 
   /** A place in a list that is surely no negative one, and that nobody asks whether it is there. */
@@ -853,23 +826,13 @@ export class Translator {
         return false;
       }
     }
-    if (ts.isIdentifier(index)) return this.counterOf(index) !== undefined;
-    if (
+    if (ts.isIdentifier(index)) return this.places.isCounterFrom(index, 0);
+    return (
       ts.isBinaryExpression(index) &&
       index.operatorToken.kind === ts.SyntaxKind.MinusToken &&
-      ts.isIdentifier(index.left) &&
-      ts.isNumericLiteral(index.right)
-    ) {
-      const counter = this.counterOf(index.left);
-      return counter !== undefined && counter.least >= Number(index.right.text);
-    }
-    return false;
-  }
-
-  private counterOf(identifier: ts.Identifier): Counter | undefined {
-    const symbol = this.symbolOf(identifier);
-    const declaration = symbol && this.declarationOf(symbol);
-    return declaration && this.counters.get(declaration);
+      ts.isNumericLiteral(index.right) &&
+      this.places.isCounterFrom(index.left, Number(index.right.text))
+    );
   }
 
   private list(node: ts.ArrayLiteralExpression, place: Place): Code {
@@ -926,7 +889,7 @@ export class Translator {
     const file = symbol && this.checker.getAliasedSymbol(symbol);
     const exports = file === undefined ? [] : this.checker.getExportsOfModule(file);
     const pairs = exports.flatMap((one) => {
-      const declaration = this.declarationOf(one);
+      const declaration = this.declared.of(one);
       const name = declaration && this.names.get(declaration);
       return name === undefined ? [] : [`${quoted(attribute(one.name))}: ${name}`];
     });
@@ -1010,11 +973,11 @@ export class Translator {
       if (known === undefined) throw new Refusal(node, `the method ${name} is not known`);
       return this.builtIn(node, callee, known, place);
     }
-    if (isOnly(kinds, "object") && !this.isScript(node)) {
+    if (isOnly(kinds, "object") && !isScript(node)) {
       if (this.isOfTheLanguage(callee.name)) throw new Refusal(node, `${name} is not known`);
       return undefined;
     }
-    const isLibrary = this.isScript(node) || this.isOfLibrary(callee.expression);
+    const isLibrary = isScript(node) || this.isOfLibrary(callee.expression);
     if (isLibrary && isOnly(kinds, "object", "anything", "function")) {
       if (callee.expression.kind === ts.SyntaxKind.ThisKeyword && this.isInClass(node)) {
         return undefined;
@@ -1029,7 +992,7 @@ export class Translator {
   private isOfLibrary(node: ts.Expression): boolean {
     let root = node;
     while (ts.isPropertyAccessExpression(root)) root = root.expression;
-    return ts.isIdentifier(root) && this.fromLibrary(this.symbolOf(root)) !== undefined;
+    return ts.isIdentifier(root) && this.fromLibrary(this.declared.symbolAt(root)) !== undefined;
   }
 
   private isInClass(node: ts.Node): boolean {
@@ -1162,7 +1125,8 @@ export class Translator {
     const given = this.argumentsOf(node, place);
     if (ts.isIdentifier(callee)) {
       const declaration =
-        this.symbolOf(callee) && this.declarationOf(this.symbolOf(callee) as ts.Symbol);
+        this.declared.symbolAt(callee) &&
+        this.declared.of(this.declared.symbolAt(callee) as ts.Symbol);
       const isOwn = declaration !== undefined && this.names.has(declaration);
       const constructor = CONSTRUCTORS.get(callee.text);
       if (!isOwn && constructor !== undefined) {
@@ -1173,7 +1137,7 @@ export class Translator {
       }
       if (isOwn) return code(`${this.text(callee, place)}(${given.join(", ")})`);
     }
-    if (this.isScript(node)) {
+    if (isScript(node)) {
       return code(`_construct(${[this.text(callee, place), ...given].join(", ")})`);
     }
     throw new Refusal(node, "makes what is not known");
@@ -1250,7 +1214,7 @@ export class Translator {
           ts.isIterationStatement(one, false) && isWithin(declaration, one),
       );
       if (loop === undefined || !isWithin(loop, owner.node)) continue;
-      if (this.isWrittenTo(declaration, loop)) {
+      if (this.declared.isWrittenTo(declaration, loop)) {
         throw new Refusal(node, "keeps a variable of a loop that is written to");
       }
       const name = this.names.get(declaration);
@@ -1342,7 +1306,10 @@ export class Translator {
       if (ts.isOmittedExpression(element)) return;
       let part: string;
       if (ts.isArrayBindingPattern(pattern)) {
-        part = element.dotDotDotToken === undefined ? `_at(${value}, ${i})` : `${value}[${i}:]`;
+        const isRest = element.dotDotDotToken !== undefined;
+        if (isRest) part = `${value}[${i}:]`;
+        else
+          part = isSimple(value) ? entryOf(value, String(i), "None").text : `_at(${value}, ${i})`;
       } else if (element.dotDotDotToken !== undefined) {
         part = `_rest(${[value, ...keys].join(", ")})`;
       } else {
@@ -1370,9 +1337,10 @@ export class Translator {
     const name = node.name === undefined ? undefined : this.nameOnce(node.name, place.scope);
     if (name === undefined) throw new Refusal(node, "a class without a name");
     const base = node.heritageClauses?.find(({ token }) => token === ts.SyntaxKind.ExtendsKeyword);
-    const baseText = base === undefined ? "_Base" : this.text(base.types[0].expression, place);
+    const baseText = base === undefined ? "_Plain" : this.text(base.types[0].expression, place);
     out.add(`class ${name}(${baseText}):`);
     const inside: Place = { scope: place.scope, out: new Lines(out.depth + 1) };
+    for (const unset of this.unsetNames(node)) inside.out.add(`${attribute(unset)} = None`);
     const fields = node.members.filter(
       (member): member is ts.PropertyDeclaration =>
         ts.isPropertyDeclaration(member) && !isStatic(member) && member.initializer !== undefined,
@@ -1429,6 +1397,27 @@ export class Translator {
     }
     if (inside.out.isEmpty) inside.out.add("pass");
     out.take(inside.out);
+  }
+
+  /**
+   * What may be asked of an object of a class before, or without, its being set: it reads as nothing.
+   * Everything else is there, by the types, and asking for what is not there fails.
+   */
+  private unsetNames(node: ts.ClassDeclaration): readonly string[] {
+    const own = node.members.filter(
+      (member) =>
+        ts.isPropertyDeclaration(member) &&
+        !isStatic(member) &&
+        member.initializer === undefined &&
+        // All others are set by the constructor, or the compiler says so.
+        (member.exclamationToken !== undefined || this.kinds.of(member).has("nothing")),
+    );
+    const members = new Set(node.members.map((member) => member.name?.getText()));
+    const asked = (node.heritageClauses ?? [])
+      .flatMap(({ types }) => types)
+      .flatMap((type) => this.checker.getTypeAtLocation(type).getProperties())
+      .filter(({ flags, name }) => flags & ts.SymbolFlags.Optional && !members.has(name));
+    return [...own.map((member) => member.name?.getText() ?? ""), ...asked.map(({ name }) => name)];
   }
 
   private afterSuper: ((place: Place) => void) | undefined;
@@ -1604,7 +1593,7 @@ export class Translator {
       const value = within(this.assigned(node, place), Binds.Lambda);
       out.add(`${target}.${attribute(left.name.text)} = ${value}`);
     } else if (ts.isElementAccessExpression(left)) {
-      out.add(this.assignment(node, place).text);
+      this.putEntry(node, left, place);
     } else if (ts.isArrayLiteralExpression(left)) {
       const name = place.scope.take("part");
       out.add(`${name} = ${this.text(node.right, place)}`);
@@ -1621,6 +1610,53 @@ export class Translator {
     } else {
       throw new Refusal(node, "an assignment that is not known");
     }
+  }
+
+  /** Writes to an entry: at once where it is there, or lets the list grow. */
+  private putEntry(
+    node: ts.BinaryExpression,
+    left: ts.ElementAccessExpression,
+    place: Place,
+  ): void {
+    const { out } = place;
+    const index = bare(left.argumentExpression);
+    const list = this.text(left.expression, place);
+    const put = this.assignment(node, place).text;
+    const isPlain =
+      this.is(left.expression, "array") &&
+      this.places.isPlace(index) &&
+      isSimple(list) &&
+      isRepeatable(index) &&
+      (!doesSomething(node.right) || (this.isSettled(left.expression) && this.isSettled(index)));
+    if (!isPlain) {
+      out.add(put);
+      return;
+    }
+    const at = this.text(index, place);
+    out.add(`if ${within(code(at, Binds.Sum), Binds.Sum)} < len(${list}):`);
+    out.lines.push(
+      `${"    ".repeat(out.depth + 1)}${list}[${at}] = ${within(this.assigned(node, place), Binds.Lambda)}`,
+    );
+    out.add("else:");
+    out.lines.push(`${"    ".repeat(out.depth + 1)}${put}`);
+  }
+
+  /** Whether an expression surely stays what it is, whatever is called meanwhile. */
+  private isSettled(written: ts.Expression): boolean {
+    const node = bare(written);
+    if (ts.isNumericLiteral(node) || node.kind === ts.SyntaxKind.ThisKeyword) return true;
+    if (ts.isIdentifier(node)) {
+      const declaration = this.declared.at(node);
+      if (declaration === undefined) return false;
+      if (this.isConstant(node) || this.loops.countedBy(declaration) !== undefined) return true;
+      return (
+        ts.isParameter(declaration) && !this.declared.isWrittenTo(declaration, declaration.parent)
+      );
+    }
+    if (ts.isPropertyAccessExpression(node)) {
+      return this.declared.isReadonly(node) && this.isSettled(node.expression);
+    }
+    return ts.isBinaryExpression(node) && this.isSettled(node.left) && this.isSettled(node.right);
   }
 
   private ifStatement(node: ts.IfStatement, place: Place, word: "if" | "elif"): void {
@@ -1674,104 +1710,19 @@ export class Translator {
 
   /** A loop that counts by one between bounds that stay is a range. */
   private countingLoop(node: ts.ForStatement, place: Place): boolean {
-    const { initializer, condition, incrementor } = node;
-    if (initializer === undefined || condition === undefined || incrementor === undefined)
-      return false;
-    if (!ts.isVariableDeclarationList(initializer) || initializer.declarations.length !== 1)
-      return false;
-    if ((initializer.flags & ts.NodeFlags.BlockScoped) === 0) return false;
-    const [declaration] = initializer.declarations;
-    if (!ts.isIdentifier(declaration.name) || declaration.initializer === undefined) return false;
-    const isCounter = (one: ts.Expression) =>
-      ts.isIdentifier(one) && this.symbolOf(one)?.valueDeclaration === declaration;
-    if (!ts.isPostfixUnaryExpression(incrementor) && !ts.isPrefixUnaryExpression(incrementor))
-      return false;
-    if (!isCounter(incrementor.operand)) return false;
-    const isUp = incrementor.operator === ts.SyntaxKind.PlusPlusToken;
-    if (!isUp && incrementor.operator !== ts.SyntaxKind.MinusMinusToken) return false;
-    if (!ts.isBinaryExpression(condition) || !isCounter(condition.left)) return false;
-    const { kind } = condition.operatorToken;
-    const { LessThanToken, LessThanEqualsToken, GreaterThanToken, GreaterThanEqualsToken } =
-      ts.SyntaxKind;
-    if (
-      isUp
-        ? kind !== LessThanToken && kind !== LessThanEqualsToken
-        : kind !== GreaterThanToken && kind !== GreaterThanEqualsToken
-    ) {
-      return false;
-    }
-    if (this.isWrittenTo(declaration, node.statement)) return false;
-    if (!this.staysInLoop(condition.right, node.statement)) return false;
-    const isWithEnd = kind === LessThanEqualsToken || kind === GreaterThanEqualsToken;
-    const start = this.text(declaration.initializer, place);
-    let stop = this.text(condition.right, place, isWithEnd ? Binds.Sum : Binds.Choice);
+    const counting = this.loops.counting(node);
+    if (counting === undefined) return false;
+    const { isUp, isWithEnd } = counting;
+    const start = this.text(counting.start, place);
+    let stop = this.text(counting.stop, place, isWithEnd ? Binds.Sum : Binds.Choice);
     if (isWithEnd) {
       // Whole steps: up to and with a bound is below the next whole number.
       stop = isUp ? `_Math_floor(${stop}) + 1` : `_Math_ceil(${stop}) - 1`;
     }
-    const least = this.leastOf(declaration.initializer, condition, isUp);
-    if (least !== undefined) this.counters.set(declaration, { least });
-    const name = this.nameOnce(declaration.name, place.scope);
+    const name = this.nameOnce(counting.name, place.scope);
     place.out.add(`for ${name} in ${isUp ? "_up" : "_down"}(${start}, ${stop}):`);
     this.block(node.statement, { scope: place.scope, out: place.out });
     return true;
-  }
-
-  private leastOf(
-    start: ts.Expression,
-    condition: ts.BinaryExpression,
-    isUp: boolean,
-  ): number | undefined {
-    if (isUp) {
-      const from = bare(start);
-      if (ts.isNumericLiteral(from)) return Number(from.text);
-      // From one behind another counter.
-      if (
-        ts.isBinaryExpression(from) &&
-        from.operatorToken.kind === ts.SyntaxKind.PlusToken &&
-        ts.isIdentifier(from.left) &&
-        ts.isNumericLiteral(from.right)
-      ) {
-        const counter = this.counterOf(from.left);
-        return counter && counter.least + Number(from.right.text);
-      }
-      return undefined;
-    }
-    const end = bare(condition.right);
-    if (!ts.isNumericLiteral(end)) return undefined;
-    const isWithEnd = condition.operatorToken.kind === ts.SyntaxKind.GreaterThanEqualsToken;
-    return Number(end.text) + (isWithEnd ? 0 : 1);
-  }
-
-  /** Whether an expression surely has the same value in every round of a loop. */
-  private staysInLoop(written: ts.Expression, body: ts.Statement): boolean {
-    const node = bare(written);
-    if (ts.isNumericLiteral(node)) return true;
-    if (ts.isIdentifier(node)) {
-      const symbol = this.symbolOf(node);
-      const declaration = symbol && this.declarationOf(symbol);
-      return declaration !== undefined && !this.isWrittenTo(declaration, body);
-    }
-    if (ts.isBinaryExpression(node) && !(node.operatorToken.kind in ASSIGNMENTS)) {
-      return this.staysInLoop(node.left, body) && this.staysInLoop(node.right, body);
-    }
-    if (ts.isPropertyAccessExpression(node)) {
-      if (node.name.text === "length") {
-        return this.staysInLoop(node.expression, body) && !changesLengths(body);
-      }
-      const isThis = node.expression.kind === ts.SyntaxKind.ThisKeyword;
-      const isStill = isThis || this.staysInLoop(node.expression, body);
-      return isStill && this.isReadonly(node);
-    }
-    return false;
-  }
-
-  private isReadonly(node: ts.PropertyAccessExpression): boolean {
-    const declaration = this.checker.getSymbolAtLocation(node.name)?.valueDeclaration;
-    return (
-      declaration !== undefined &&
-      (ts.getCombinedModifierFlags(declaration as ts.Declaration) & ts.ModifierFlags.Readonly) !== 0
-    );
   }
 
   private forOf(node: ts.ForOfStatement, place: Place): void {
@@ -1864,26 +1815,9 @@ export class Translator {
   }
 }
 
-/** An expression without the parentheses and types around it. */
-function bare(node: ts.Expression): ts.Expression {
-  let inner = node;
-  while (
-    ts.isParenthesizedExpression(inner) ||
-    ts.isAsExpression(inner) ||
-    ts.isNonNullExpression(inner) ||
-    ts.isSatisfiesExpression(inner) ||
-    ts.isTypeAssertionExpression(inner)
-  ) {
-    inner = inner.expression;
-  }
-  return inner;
-}
-
 function numberText(node: ts.NumericLiteral): string {
   const value = Number(node.text);
-  const isWhole =
-    Number.isSafeInteger(value) && /^(\d+|0x[\da-f]+)$/i.test(node.getText().replace(/_/g, ""));
-  if (isWhole) return String(value);
+  if (isWholeLiteral(node)) return String(value);
   const text = String(value);
   return /[.e]/.test(text) ? text : `${text}.0`;
 }
@@ -1911,6 +1845,19 @@ function isRepeatable(written: ts.Expression): boolean {
   return isRepeatable(node.left) && isRepeatable(node.right);
 }
 
+/** Whether working an expression out may do more than read. */
+function doesSomething(node: ts.Node): boolean {
+  if (ts.isCallExpression(node) || ts.isNewExpression(node) || writtenTarget(node) !== undefined) {
+    return true;
+  }
+  return ts.forEachChild(node, doesSomething) ?? false;
+}
+
+/** An entry of a list at a place that is not negative. */
+function entryOf(list: string, at: string, otherwise: string): Code {
+  return code(`${list}[${at}] if ${at} < len(${list}) else ${otherwise}`, Binds.Choice);
+}
+
 function isInside(scope: Scope, outer: Scope): boolean {
   for (let one: Scope | undefined = scope.outer; one !== undefined; one = one.outer) {
     if (one === outer) return true;
@@ -1926,28 +1873,8 @@ function isStatic(node: ts.ClassElement): boolean {
   return (ts.getCombinedModifierFlags(node) & ts.ModifierFlags.Static) !== 0;
 }
 
-function writtenTarget(node: ts.Node): ts.Node | undefined {
-  if (ts.isBinaryExpression(node)) {
-    const { kind } = node.operatorToken;
-    return kind === ts.SyntaxKind.EqualsToken || kind in ASSIGNMENTS ? node.left : undefined;
-  }
-  if (ts.isPrefixUnaryExpression(node) || ts.isPostfixUnaryExpression(node)) {
-    const isStep =
-      node.operator === ts.SyntaxKind.PlusPlusToken ||
-      node.operator === ts.SyntaxKind.MinusMinusToken;
-    return isStep ? node.operand : undefined;
-  }
-  return undefined;
-}
-
 function hasQuestion(node: ts.Node): boolean {
   return "questionDotToken" in node && node.questionDotToken !== undefined;
-}
-
-function identifiersOf(target: ts.Node): ts.Identifier[] {
-  if (ts.isIdentifier(target)) return [target];
-  if (ts.isArrayLiteralExpression(target)) return target.elements.flatMap(identifiersOf);
-  return [];
 }
 
 function containsFunction(node: ts.Node): boolean {
@@ -1958,18 +1885,6 @@ function usesThis(node: ts.Node): boolean {
   if (node.kind === ts.SyntaxKind.ThisKeyword) return true;
   if (ts.isFunctionExpression(node) || ts.isFunctionDeclaration(node)) return false;
   return ts.forEachChild(node, usesThis) ?? false;
-}
-
-/** Whether a loop's body could change how long a list is. */
-function changesLengths(node: ts.Node): boolean {
-  if (
-    ts.isCallExpression(node) &&
-    ts.isPropertyAccessExpression(node.expression) &&
-    ["push", "pop", "shift", "unshift", "splice"].includes(node.expression.name.text)
-  ) {
-    return true;
-  }
-  return ts.forEachChild(node, changesLengths) ?? false;
 }
 
 /** Whether a statement always leaves the case it stands at the end of. */
