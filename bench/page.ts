@@ -90,9 +90,11 @@ function watch(): void {
     for (const entry of list.getEntries() as (PerformanceEntry & { value: number })[])
       notes.shift += entry.value;
   }).observe({ type: "layout-shift", buffered: true });
-  const look = () => {
+  const look = (changes: readonly MutationRecord[]) => {
+    const read = document.querySelector("#reading");
+    if (changes.some(({ target }) => read?.contains(target) === true))
+      notes.changed = performance.now();
     const answers = [...document.querySelectorAll(".answers dd")];
-    if (document.querySelector("#reading") !== null) notes.changed = performance.now();
     if (notes.answers !== undefined || answers.length === 0) return;
     if (answers.some(({ textContent }) => !/\d/.test(textContent ?? ""))) return;
     notes.answers = Infinity;

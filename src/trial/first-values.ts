@@ -2,22 +2,16 @@ import { readAddress, readRange, writeAddress, type Block } from "../sheets/kit/
 import type { Page, SheetCell } from "../sheets/kit/definition";
 import { DEFAULT_NAMESPACE, toScreen } from "../formula-text/dialect";
 import { readFormula, type Term } from "../formula-text/formula";
+import type { Callables } from "../reference";
 import type { Argument, CellValue, FunctionHost } from "../screen/host";
 import { Beyond, type Cell, Fault, isTable, sound, type Table, type Value } from "./cell-values";
 import { evaluate, type Surroundings } from "./formula-values";
 import { type Content, isFormula, sameContent } from "./kept/changes";
-import { Steps } from "./kept/steps";
+import { type Step, Steps } from "./kept/steps";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 
-/** What has to be known of our functions to call them. */
-export interface Callables {
-  readonly namespace: string;
-  readonly functions: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly arguments: readonly { readonly name: string; readonly range: boolean }[];
-  }[];
-}
+/** Stands for an outcome while it is worked out; made once, for the trace of an error takes time. */
+const UNDER_WAY = new Beyond();
 
 /**
  * The values of a ready-made sheet, worked out without the grid: each when it is asked for, and
@@ -81,15 +75,28 @@ export class FirstValues implements SheetValues {
     );
   }
 
-  write({ page, row, column }: CellPlace, value: CellValue): void {
+  write(place: CellPlace, value: CellValue): void {
+    const step = this.stepTo(place, value);
+    if (step === undefined) return;
+    this.steps.add(step);
+    this.put(step.key, step.after);
+    this.tell();
+  }
+
+  /** As `write`, where the grid has the steps. */
+  writeAlong(place: CellPlace, value: CellValue): void {
+    const step = this.stepTo(place, value);
+    if (step === undefined) return;
+    this.put(step.key, step.after);
+    this.tell();
+  }
+
+  private stepTo({ page, row, column }: CellPlace, value: CellValue): Step | undefined {
     const at = key(page, row, column);
     const before = this.typed.get(at);
     // The ready-made content typed again is no change of it.
     const after = this.isReadyMade(at, value) ? undefined : value;
-    if (before === after || sameContent(before, after)) return;
-    this.steps.add({ key: at, before, after });
-    this.put(at, after);
-    this.tell();
+    return before === after || sameContent(before, after) ? undefined : { key: at, before, after };
   }
 
   /** All that differs from the ready-made sheet, as the grid tells it. */
@@ -225,7 +232,7 @@ export class FirstValues implements SheetValues {
     if (known instanceof Beyond) throw known;
     if (known !== undefined) return known;
     // Stands while the cell is computed: a formula that comes back to it ends here.
-    this.computed.set(at, new Beyond());
+    this.computed.set(at, UNDER_WAY);
     const found = this.readBy(at, () => this.evaluated(page, cell));
     this.computed.set(at, found);
     if (found instanceof Beyond) throw found;

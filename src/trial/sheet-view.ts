@@ -37,14 +37,8 @@ export class SheetView {
 
   constructor(
     private readonly page: Page,
-    private values: SheetValues,
+    private readonly values: SheetValues,
   ) {}
-
-  /** From now on the values come from there. */
-  follow(values: SheetValues): void {
-    this.values = values;
-    this.refresh();
-  }
 
   refresh(): void {
     for (const refresh of this.refreshers) refresh();
