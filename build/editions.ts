@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { cautions, type Caution, type CautionSubject } from "../src/cautions";
 import type { ArgumentHelp, Choice, FunctionHelp, Reference } from "../src/reference";
@@ -10,6 +10,7 @@ import { remarks } from "../src/words/es/help/remarks";
 import type { Language } from "../src/words/language";
 import { type Texts, translated, translation } from "../src/words/translate";
 import { editionFolder } from "./html";
+import { writeReference } from "./metadata";
 import { dist, NAMESPACE, VERSION } from "./settings";
 
 /** The functions' help in a language, and the cautions beside it. */
@@ -91,5 +92,5 @@ export function writeEditionReference({ language, functions, cautions }: Edition
   const folder = join(dist, editionFolder(language));
   mkdirSync(folder, { recursive: true });
   const reference: Reference = { namespace: NAMESPACE, version: VERSION, functions, cautions };
-  writeFileSync(join(folder, "reference.json"), `${JSON.stringify(reference, null, 1)}\n`);
+  writeReference(folder, reference);
 }

@@ -3,7 +3,7 @@ import { basename, join } from "node:path";
 import { parseTree } from "custom-functions-metadata";
 import { catalogue } from "../src/catalogue";
 import { cautions, type CautionSubject } from "../src/cautions";
-import type { FunctionHelp, Reference } from "../src/reference";
+import { callablesOf, type FunctionHelp, type Reference } from "../src/reference";
 import { argumentName, readDocComments } from "./doc-comments";
 import { expandComments } from "./expand-comments";
 import { BASE_URL, dist, NAMESPACE, root, VERSION } from "./settings";
@@ -165,10 +165,16 @@ export function readMetadata(): Generated {
   return generated;
 }
 
-/** Writes dist/functions.json and dist/reference.json. */
+/** All that is known of the functions, and the little of it that calling them takes. */
+export function writeReference(folder: string, reference: Reference): void {
+  writeFileSync(join(folder, "reference.json"), `${JSON.stringify(reference, null, 1)}\n`);
+  writeFileSync(join(folder, "callables.json"), JSON.stringify(callablesOf(reference)));
+}
+
+/** Writes dist/functions.json, dist/reference.json and dist/callables.json. */
 export function writeMetadata({ metadata, functions }: Generated): void {
   const reference: Reference = { namespace: NAMESPACE, version: VERSION, functions };
   writeFileSync(join(dist, "functions.json"), `${JSON.stringify(metadata, null, 1)}\n`);
-  writeFileSync(join(dist, "reference.json"), `${JSON.stringify(reference, null, 1)}\n`);
+  writeReference(dist, reference);
   console.log(`functions.json: ${functions.length} functions`);
 }

@@ -10,7 +10,9 @@ export const WORKER = "offline.js";
 /** What the trial page and the workshop load besides their bundles. */
 const BESIDES = [
   "functions.js",
+  "callables.json",
   "reference.json",
+  "es/callables.json",
   "es/reference.json",
   "icons/icon-32.png",
   "icons/mark.svg",

@@ -14,6 +14,32 @@ export interface Reference {
   readonly cautions?: Readonly<Record<CautionSubject, Caution>>;
 }
 
+/**
+ * What of it has to be known to call the functions and to say the cautions: a tenth of it, which a
+ * page can load before its first answer. Written to dist/callables.json.
+ */
+export interface Callables {
+  readonly namespace: string;
+  readonly functions: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly arguments: readonly { readonly name: string; readonly range: boolean }[];
+  }[];
+  readonly cautions?: Reference["cautions"];
+}
+
+export function callablesOf({ namespace, functions, cautions }: Reference): Callables {
+  return {
+    namespace,
+    functions: functions.map((help) => ({
+      id: help.id,
+      name: help.name,
+      arguments: help.arguments.map(({ name, range }) => ({ name, range })),
+    })),
+    ...(cautions && { cautions }),
+  };
+}
+
 export interface FunctionHelp {
   /** "PIPE_FRICTION": what the host and a saved workbook know it by. */
   readonly id: string;

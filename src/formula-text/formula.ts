@@ -53,10 +53,11 @@ export function readFormula(formula: string): Term {
   return term;
 }
 
-function tokens(formula: string): Token[] {
+function tokens(written: string): Token[] {
+  const formula = written.trimEnd();
   const found: Token[] = [];
   let at = 0;
-  while (formula.slice(at).trim() !== "") {
+  while (at < formula.length) {
     TOKEN.lastIndex = at;
     const match = TOKEN.exec(formula);
     if (match === null) throw new Error(`cannot read the formula at "${formula.slice(at)}"`);

@@ -18,14 +18,28 @@ function formatNumber(value: number, code?: string): string {
   if (code === undefined || match === null || !/[0#]/.test(plain ?? "")) return general(value);
   const [, whole, digits = "", percent] = match;
   return (
-    new Intl.NumberFormat(spokenLocale(), {
-      useGrouping: whole.includes(","),
-      minimumFractionDigits: digits.replace(/#/g, "").length,
-      maximumFractionDigits: digits.length,
-    })
+    formatter(whole.includes(","), digits.replace(/#/g, "").length, digits.length)
       .format(percent === "%" ? value * 100 : value)
       .replace(/^-(?=[0.,]*$)/, "") + percent
   );
+}
+
+/** Making one takes longer than a hundred numbers put into words by it, and pages know few. */
+const formatters = new Map<string, Intl.NumberFormat>();
+
+function formatter(useGrouping: boolean, least: number, most: number): Intl.NumberFormat {
+  const locale = spokenLocale();
+  const key = `${locale} ${useGrouping} ${least} ${most}`;
+  let known = formatters.get(key);
+  if (known === undefined) {
+    known = new Intl.NumberFormat(locale, {
+      useGrouping,
+      minimumFractionDigits: least,
+      maximumFractionDigits: most,
+    });
+    formatters.set(key, known);
+  }
+  return known;
 }
 
 /** A result of a function, before a cell gives it a format: six digits compare by eye, and a table still fits. */

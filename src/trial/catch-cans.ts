@@ -1,5 +1,4 @@
 import { errorSaid, screenSaid } from "../words/spoken";
-import type { Reference } from "../reference";
 import type { UnitSystem } from "../sheets/kit/definition";
 import { bluestemFlat } from "../sheets/parts/bluestem-flat";
 import { catchSamples } from "../sheets/parts/catch-samples";
@@ -96,7 +95,7 @@ export class CatchCans {
 
   constructor(
     private readonly host: FunctionHost,
-    private readonly reference: Reference,
+    private readonly namespace: string,
   ) {}
 
   build(): HTMLElement[] {
@@ -605,7 +604,7 @@ export class CatchCans {
   }
 
   private inASheet(): HTMLElement {
-    const name = (id: string) => `${this.reference.namespace}.${id}`;
+    const name = (id: string) => `${this.namespace}.${id}`;
     const lines = [
       `=${name("APPLICATION.CATCH")}(volume, opening, units)`,
       ...(this.layout === "leg"

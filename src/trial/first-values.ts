@@ -2,22 +2,16 @@ import { readAddress, readRange, writeAddress, type Block } from "../sheets/kit/
 import type { Page, SheetCell } from "../sheets/kit/definition";
 import { DEFAULT_NAMESPACE, toScreen } from "../formula-text/dialect";
 import { readFormula, type Term } from "../formula-text/formula";
+import type { Callables } from "../reference";
 import type { Argument, CellValue, FunctionHost } from "../screen/host";
 import { Beyond, type Cell, Fault, isTable, sound, type Table, type Value } from "./cell-values";
 import { evaluate, type Surroundings } from "./formula-values";
 import { type Content, isFormula, sameContent } from "./kept/changes";
-import { type CellStep, Steps } from "./kept/steps";
+import { type CellStep, type Step, Steps } from "./kept/steps";
 import { typedKey, type CellPlace, type SheetValues, type ShownCell } from "./sheet-values";
 
-/** What has to be known of our functions to call them. */
-export interface Callables {
-  readonly namespace: string;
-  readonly functions: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly arguments: readonly { readonly name: string; readonly range: boolean }[];
-  }[];
-}
+/** Stands for an outcome while it is worked out; made once, for the trace of an error takes time. */
+const UNDER_WAY = new Beyond();
 
 /**
  * The values of a ready-made sheet, worked out without the grid: each when it is asked for, and
@@ -85,8 +79,26 @@ export class FirstValues implements SheetValues {
     this.writeBlock(place, [[value]]);
   }
 
-  writeBlock({ page, row, column }: CellPlace, rows: readonly (readonly CellValue[])[]): void {
-    const step = rows.flatMap((values, down) =>
+  writeBlock(place: CellPlace, rows: readonly (readonly CellValue[])[]): void {
+    const step = this.stepTo(place, rows);
+    if (step.length === 0) return;
+    this.steps.add(step);
+    this.carryOut(step);
+  }
+
+  /** As `writeBlock`, where the grid has the steps. */
+  writeAlong(place: CellPlace, rows: readonly (readonly CellValue[])[]): void {
+    const step = this.stepTo(place, rows);
+    if (step.length > 0) this.carryOut(step);
+  }
+
+  private carryOut(step: Step): void {
+    for (const { key: at, after } of step) this.put(at, after);
+    this.tell();
+  }
+
+  private stepTo({ page, row, column }: CellPlace, rows: readonly (readonly CellValue[])[]): Step {
+    return rows.flatMap((values, down) =>
       values.flatMap((value, across): CellStep[] => {
         const at = key(page, row + down, column + across);
         const before = this.typed.get(at);
@@ -96,10 +108,6 @@ export class FirstValues implements SheetValues {
         return isSame ? [] : [{ key: at, before, after }];
       }),
     );
-    if (step.length === 0) return;
-    this.steps.add(step);
-    for (const { key: at, after } of step) this.put(at, after);
-    this.tell();
   }
 
   /** All that differs from the ready-made sheet, as the grid tells it. */
@@ -235,7 +243,7 @@ export class FirstValues implements SheetValues {
     if (known instanceof Beyond) throw known;
     if (known !== undefined) return known;
     // Stands while the cell is computed: a formula that comes back to it ends here.
-    this.computed.set(at, new Beyond());
+    this.computed.set(at, UNDER_WAY);
     const found = this.readBy(at, () => this.evaluated(page, cell));
     this.computed.set(at, found);
     if (found instanceof Beyond) throw found;

@@ -37,8 +37,8 @@ import {
 /** Pixels of height and width from which the first rows may stay in view. */
 const ROOM_TO_FREEZE = 500;
 
-/** Time after the last change before the work is written down. */
-const KEEPING_PAUSE = 250;
+/** Milliseconds after a change before it is told: what is done in one go is told together. */
+const TELLING_PAUSE = 20;
 
 /** What would move a ready-made page's cells away from where the document beside it reads them. */
 const MOVES_CELLS =
@@ -185,6 +185,10 @@ export class Grid implements SheetValues {
     // Truth values are kept as 0 and 1, and marked by their type.
     const type = (spilled ?? range.getCellData())?.t;
     return type === CellValueType.BOOLEAN ? value === 1 || value === true : value;
+  }
+
+  get isBehind(): boolean {
+    return this.isComputing;
   }
 
   formula({ page, row, column }: CellPlace): string {
@@ -357,10 +361,12 @@ export class Grid implements SheetValues {
     this.api.getFormula().calculationStart(() => (this.isComputing = true));
     this.api.getFormula().calculationResultApplied(() => this.rest());
     const injector = this.univer.__getInjector();
-    injector.get(ICommandService).onCommandExecuted(({ id }) => {
-      if (!id.startsWith("sheet.mutation.") || this.disposed) return;
+    injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
+      // What formulas gave is no change of the work.
+      if (!id.startsWith("sheet.mutation.") || options?.fromFormula === true || this.disposed)
+        return;
       window.clearTimeout(this.keeping);
-      this.keeping = window.setTimeout(() => this.keepNow(), KEEPING_PAUSE);
+      this.keeping = window.setTimeout(() => this.keepNow(), TELLING_PAUSE);
     });
     injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
       for (const listener of this.undoListeners) listener(undos, redos);
@@ -448,7 +454,9 @@ export class Grid implements SheetValues {
       getDirtyData: (command) => {
         const found = usual.getDirtyData(command);
         // A change of look alone touches nothing.
-        return Object.keys(found).length === 0 ? found : { ...found, forceCalculation: true };
+        if (Object.keys(found).length === 0) return found;
+        this.isComputing = true;
+        return { ...found, forceCalculation: true };
       },
     });
   }

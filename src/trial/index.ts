@@ -7,16 +7,17 @@ import "./styles.css";
 import "./kept/kept.css";
 import "./start/start.css";
 import "./print.css";
-import type { Reference } from "../reference";
+import type { Callables, Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
 import { writeAddress } from "../sheets/kit/address";
 import { books } from "./books";
-import { CatchCans } from "./catch-cans";
 import { make, part } from "../screen/dom";
+import { idle } from "../screen/idle";
 import { FirstValues } from "./first-values";
 import type { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
 import { keepFocusWhereItIs, leaveByEscape } from "./grid-focus";
+import { LiveValues } from "./live-values";
 import { FunctionHost, type CellValue } from "../screen/host";
 import { filing, readLink } from "./files/actions";
 import { ask } from "./kept/ask";
@@ -56,7 +57,7 @@ const LONGEST_WAIT = 15000;
 /** The page as a whole: which piece of work, which of its pages; the grid when it is there. */
 class TrialPage {
   private page = "";
-  private values: FirstValues | Grid | undefined;
+  private values: LiveValues | undefined;
   private first: FirstValues | undefined;
   private grid: Grid | undefined;
   private view: SheetView | undefined;
@@ -85,13 +86,15 @@ class TrialPage {
   private readonly dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   constructor(
-    private readonly reference: Reference,
+    private readonly callables: Callables,
     private readonly host: FunctionHost,
+    /** All that is known of the functions; loaded when first asked for. */
+    private readonly reference: () => Promise<Reference>,
   ) {
     const { desk } = this;
     const files = filing({
       desk,
-      namespace: reference.namespace,
+      namespace: callables.namespace,
       page: () => this.page,
       settled: () => this.settled(),
       tell: (text) => this.bar.tell(text),
@@ -229,15 +232,17 @@ class TrialPage {
     this.grid?.dispose();
     this.grid = undefined;
     const typed = new Map(changes.contents);
-    const values = new FirstValues(pages, typed, this.reference, this.host);
+    const first = new FirstValues(pages, typed, this.callables, this.host);
     this.bar.canUndo(0, 0);
-    values.onSettled(() => {
+    first.onSettled(() => {
       this.view?.refresh();
-      this.bar.canUndo(values.steps.undos, values.steps.redos);
+      // The grid tells of changes and of steps itself.
+      if (this.grid !== undefined) return;
+      this.bar.canUndo(first.steps.undos, first.steps.redos);
       this.desk.change({ ...this.desk.open.changes, contents: new Map(typed) });
     });
-    this.values = values;
-    this.first = values;
+    this.values = new LiveValues(first);
+    this.first = first;
     const isKnown = pages.some(({ name }) => name === this.wantedPage);
     this.showPage(isKnown ? this.wantedPage : pages[0].name, "push");
     this.wantedPage = "";
@@ -251,17 +256,17 @@ class TrialPage {
         this.loading,
         new Promise((go) => setTimeout(go, LONGEST_WAIT)),
       ]);
-      this.loading = before.then(() => this.loadGrid(opened, values));
+      this.loading = before.then(() => this.loadGrid(opened, first));
     };
     part("sheet").classList.remove("needs-grid");
     this.wantGrid();
-    // After the first paint: on a narrow screen too, the grid fills in what the first view cannot.
+    // On a narrow screen too, the grid fills in what the first view cannot.
     const opening = this.openings;
-    setTimeout(() => {
-      if (opening !== this.openings || !values.leavesBlanks()) return;
+    void idle().then(() => {
+      if (opening !== this.openings || !first.leavesBlanks()) return;
       part("sheet").classList.add("needs-grid");
       this.wantGrid();
-    }, 50);
+    });
   }
 
   /**
@@ -288,10 +293,7 @@ class TrialPage {
     this.view = new SheetView(page, values, this.pages);
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.desk.open.sheet.purpose;
-    part("reading").replaceChildren(
-      this.view.build(),
-      ...saveFlags(page, () => this.values ?? values),
-    );
+    part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => values));
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(
@@ -318,11 +320,12 @@ class TrialPage {
     );
     holder.replaceChildren(waiting);
     try {
-      // What the reader came for is painted first.
-      await new Promise((resolve) => setTimeout(resolve, 50));
-      const [{ Grid }, { UnderGrid }, spanish] = await Promise.all([
+      // What the reader came for is painted first, and what is typed meanwhile goes before.
+      await idle();
+      const [{ Grid }, { UnderGrid }, reference, spanish] = await Promise.all([
         import("./grid"),
         import("./under-grid"),
+        this.reference(),
         spokenLanguage() === "es"
           ? import("@univerjs/preset-sheets-core/locales/es-ES").then((words) => words.default)
           : undefined,
@@ -335,7 +338,7 @@ class TrialPage {
         pages: this.pages,
         changes: this.desk.open.changes,
         steps: first.steps,
-        reference: this.reference,
+        reference,
         host: this.host,
         dark: this.dark.matches,
         ...(spanish && { spanish }),
@@ -348,7 +351,7 @@ class TrialPage {
         return;
       }
       waiting.remove();
-      this.take(grid);
+      this.take(grid, first);
       for (const { key, after } of first.steps.all().slice(late).flat())
         grid.write(placeOf(key), (after ?? null) as CellValue);
       const under = new UnderGrid(grid);
@@ -370,15 +373,22 @@ class TrialPage {
     }
   }
 
-  private take(grid: Grid): void {
+  private take(grid: Grid, first: FirstValues): void {
     this.grid = grid;
-    this.values = grid;
-    grid.onChanged((changes) => this.desk.change(changes));
+    const { values } = this;
+    values?.with(grid);
+    grid.onChanged((changes) => {
+      first.adopt(changes.contents);
+      this.desk.change(changes);
+      if (values?.asksGrid() === true) this.view?.refresh();
+    });
     grid.onRefused((why) => this.bar.tell(why));
     grid.onUndo((undos, redos) => this.bar.canUndo(undos, redos));
-    grid.onSettled(() => this.view?.refresh());
+    grid.onSettled(() => {
+      if (values?.asksGrid() === true) this.view?.refresh();
+    });
     if (this.page !== this.pages[0].name) grid.show(this.page);
-    this.view?.follow(grid);
+    this.view?.refresh();
     // For tests and for the curious: the grid under its own interface.
     Object.assign(globalThis, { trialGrid: grid });
   }
@@ -514,8 +524,10 @@ class TrialPage {
   private bring(front: Front): void {
     this.front = front;
     if (front === "cans" && !this.hasCans) {
-      part("cans").replaceChildren(...new CatchCans(this.host, this.reference).build());
       this.hasCans = true;
+      void import("./catch-cans").then(({ CatchCans }) =>
+        part("cans").replaceChildren(...new CatchCans(this.host, this.callables.namespace).build()),
+      );
     }
     for (const other of FRONTS) {
       part(other).hidden = other !== front;
@@ -530,7 +542,7 @@ class TrialPage {
   private async showStart(which: StartPart): Promise<void> {
     this.startPage ??= import("./start/start").then(
       ({ Start }) =>
-        new Start(this.host, this.reference, this.desk, () => {
+        new Start(this.host, this.callables, this.desk, () => {
           this.isFollowing = false;
           this.bring("sheet");
         }),
@@ -566,8 +578,11 @@ class TrialPage {
     let list: FunctionList | undefined;
     const toggle = async (open: boolean) => {
       if (list === undefined && open) {
-        const { FunctionList } = await import("./function-list");
-        list ??= new FunctionList(this.reference, (formula) => this.insertFormula(formula));
+        const [{ FunctionList }, reference] = await Promise.all([
+          import("./function-list"),
+          this.reference(),
+        ]);
+        list ??= new FunctionList(reference, (formula) => this.insertFormula(formula));
         panel.replaceChildren(list.build(() => void toggle(false)));
       }
       panel.hidden = !open;
@@ -592,19 +607,30 @@ async function main(): Promise<void> {
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));
   part("notice").hidden = language === "en";
-  const [host, reference] = await Promise.all([
+  const [host, callables] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
-    fetch(new URL(referenceAddress(language), document.baseURI)).then(
-      (answer) => answer.json() as Promise<Reference>,
-    ),
+    fetched<Callables>(referenceAddress(language, "callables.json")),
   ]);
-  takeCautions(reference);
-  new TrialPage(reference, host).start();
+  takeCautions(callables);
+  let reference: Promise<Reference> | undefined;
+  const page = new TrialPage(
+    callables,
+    host,
+    () => (reference ??= fetched<Reference>(referenceAddress(language))),
+  );
+  document.body.classList.remove("starting");
+  page.start();
   keepThisPage();
+}
+
+async function fetched<T>(address: string): Promise<T> {
+  const answer = await fetch(new URL(address, document.baseURI));
+  return (await answer.json()) as T;
 }
 
 main().catch((error: unknown) => {
   console.error(error);
+  document.body.classList.remove("starting");
   part("purpose").replaceChildren(
     make("strong", {}, "The page could not be started. "),
     error instanceof Error ? error.message : String(error),

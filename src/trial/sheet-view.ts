@@ -41,16 +41,10 @@ export class SheetView {
 
   constructor(
     private readonly page: Page,
-    private values: SheetValues,
+    private readonly values: SheetValues,
     /** All of the workbook, this page among them. */
     private readonly pages: readonly Page[],
   ) {}
-
-  /** From now on the values come from there. */
-  follow(values: SheetValues): void {
-    this.values = values;
-    this.refresh();
-  }
 
   refresh(): void {
     for (const refresh of this.refreshers) refresh();

@@ -1,11 +1,11 @@
 import { cautions, type Caution, type CautionSubject } from "../cautions";
-import type { Reference } from "../reference";
+import type { Callables } from "../reference";
 
-let own: Reference["cautions"] = undefined;
+let own: Callables["cautions"] = undefined;
 
 /** The cautions of an edition come with its help. */
-export function takeCautions(reference: Reference): void {
-  own = reference.cautions;
+export function takeCautions({ cautions: said }: Pick<Callables, "cautions">): void {
+  own = said;
 }
 
 export function cautionOf(subject: CautionSubject): Caution {

@@ -35,9 +35,12 @@ export async function speak(language: Language = chosenLanguage()): Promise<Lang
   return language;
 }
 
-/** Where the edition's help stands, from the folder of the pages. */
-export function referenceAddress(language: Language): string {
-  return language === "en" ? "reference.json" : `${language}/reference.json`;
+/** Where the edition's help stands, and the part of it that calls take, from the folder of the pages. */
+export function referenceAddress(
+  language: Language,
+  file: "reference.json" | "callables.json" = "reference.json",
+): string {
+  return language === "en" ? file : `${language}/${file}`;
 }
 
 /** How numbers are written: "1.5" or "1,5". */

@@ -1,6 +1,6 @@
 import { writeAddress } from "../../sheets/kit/address";
 import type { Page } from "../../sheets/kit/definition";
-import type { Reference } from "../../reference";
+import type { Callables } from "../../reference";
 import type { CellValue, FunctionHost } from "../../screen/host";
 import { FirstValues } from "../first-values";
 import type { Content, Contents } from "../kept/changes";
@@ -41,7 +41,7 @@ export class AskedBook {
 
   constructor(
     private readonly pages: readonly Page[],
-    private readonly reference: Reference,
+    private readonly callables: Callables,
     private readonly host: FunctionHost,
     /** What it holds already. */
     private readonly already: Contents = new Map(),
@@ -108,6 +108,6 @@ export class AskedBook {
   }
 
   private values(contents: Map<string, Content>): FirstValues {
-    return new FirstValues(this.pages, contents, this.reference, this.host);
+    return new FirstValues(this.pages, contents, this.callables, this.host);
   }
 }

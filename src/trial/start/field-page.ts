@@ -1,5 +1,5 @@
 import type { CautionSubject } from "../../cautions";
-import type { Reference } from "../../reference";
+import type { Callables } from "../../reference";
 import { cautionText } from "../../screen/cautions-text";
 import { freshId, make } from "../../screen/dom";
 import type { CellValue, FunctionHost } from "../../screen/host";
@@ -66,7 +66,7 @@ export class FieldPage {
 
   constructor(
     private readonly host: FunctionHost,
-    private readonly reference: Reference,
+    private readonly callables: Callables,
     private readonly memory: FormMemory,
     private readonly open: Opening,
   ) {
@@ -460,6 +460,6 @@ export class FieldPage {
   }
 
   private book(): AskedBook {
-    return new AskedBook(books()[0].pages(this.system), this.reference, this.host);
+    return new AskedBook(books()[0].pages(this.system), this.callables, this.host);
   }
 }

@@ -1,4 +1,4 @@
-import type { Reference } from "../../reference";
+import type { Callables } from "../../reference";
 import { cautionText } from "../../screen/cautions-text";
 import { make } from "../../screen/dom";
 import type { CellValue, FunctionHost } from "../../screen/host";
@@ -37,7 +37,7 @@ export class LinePage {
 
   constructor(
     private readonly host: FunctionHost,
-    private readonly reference: Reference,
+    private readonly callables: Callables,
     private readonly line: KnownLine,
     private readonly open: Opening,
   ) {
@@ -144,6 +144,6 @@ export class LinePage {
 
   private book(): AskedBook {
     const { system, contents } = this.line;
-    return new AskedBook(books()[0].pages(system), this.reference, this.host, contents);
+    return new AskedBook(books()[0].pages(system), this.callables, this.host, contents);
   }
 }

@@ -1,4 +1,4 @@
-import type { Reference } from "../../reference";
+import type { Callables } from "../../reference";
 import { make } from "../../screen/dom";
 import type { FunctionHost } from "../../screen/host";
 import { books } from "../books";
@@ -29,7 +29,7 @@ export class Start {
 
   constructor(
     private readonly host: FunctionHost,
-    private readonly reference: Reference,
+    private readonly callables: Callables,
     private readonly desk: Desk,
     /** Brings the workbook to the front, before something is opened in it. */
     private readonly toSheet: () => void,
@@ -57,12 +57,12 @@ export class Start {
   /** Stays as it was left while the page lives. */
   private fieldPage(): HTMLElement[] {
     const memory = new FormMemory(browserBox(), this.desk.open.system);
-    this.field ??= new FieldPage(this.host, this.reference, memory, this.opening()).build();
+    this.field ??= new FieldPage(this.host, this.callables, memory, this.opening()).build();
     return this.field;
   }
 
   private linePage(): HTMLElement[] {
-    return new LinePage(this.host, this.reference, this.knownLine(), this.opening()).build();
+    return new LinePage(this.host, this.callables, this.knownLine(), this.opening()).build();
   }
 
   private opening(): Opening {
