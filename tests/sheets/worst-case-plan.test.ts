@@ -98,6 +98,12 @@ describe.each(["US", "SI"] as const)("plan (%s)", (system) => {
     expect(weak.says("A plan within every limit")).not.toContain("main");
   });
 
+  test("a lower speed in the lines is a limit of theirs alone, and is named by itself", async () => {
+    const slow = await ask("plan", system, { GreatestSpeed: us ? 3 : 0.9 });
+    expect(slow.value("FlowLimit")).toBe((await ask("plan", system, {})).value("FlowLimit"));
+    expect(slow.says("A plan within every limit")).toMatch(/Move this one: speed \((ft|m)\/s\) is/);
+  });
+
   test("spot heights that leave a corner out name the corner, not a limit", async () => {
     const [east, north] = us ? [630, 700] : [196, 210];
     const short = await ask("plan", system, {
@@ -138,6 +144,7 @@ describe.each(["US", "SI"] as const)("plan (%s)", (system) => {
       LeastCoverage: 0.8,
       MainSize: 110,
       GreatestSpeed: us ? 6 : 1.8,
+      MainSpeed: us ? 6 : 1.8,
     });
     expect(plan.says("A plan within every limit")).toBe("OK");
     const solved = (plan.value("Solved") as (number | null)[][]).filter(([at]) => at !== null);

@@ -206,6 +206,12 @@ function supply(page: PageBuilder, field: Field): void {
     unit: "length",
     allowed: amount(1, 100000),
   });
+  block.input("Main: greatest speed", field.greatestSpeed, {
+    name: "MainSpeed",
+    unit: "speed",
+    allowed: amount(0.1, 30),
+    note: "It says how much flow the main carries, and so how many lines may run at once.",
+  });
   block.input("Main: lowest point below the hydrants", field.drop, {
     name: "Drop",
     unit: "length",

@@ -185,7 +185,7 @@ function chosenPlan(page: PageBuilder): void {
     name: "MainInside",
     unit: "diameter",
   });
-  line("Flow that the main carries", "=IRRIG.FLUSH.FLOW(MainInside, Units, GreatestSpeed)", {
+  line("Flow that the main carries", "=IRRIG.FLUSH.FLOW(MainInside, Units, MainSpeed)", {
     name: "MainFlow",
     unit: "flow",
   });

@@ -289,8 +289,11 @@ function checks(page: PageBuilder): void {
     "Velocity in the line",
     "IRRIG.CHECK.SPEED(MAX(INDEX(Solved, 0, 9)), Units, GreatestSpeed)",
   );
-  check("Velocity in the feeder", speed("MAX(INDEX(Solved, 0, 4))", "FeederInside"));
-  check("Velocity in the main", speed("ChosenFlow", "MainInside"));
+  check(
+    "Velocity in the feeder",
+    speed("MAX(INDEX(Solved, 0, 4))", "FeederInside", "GreatestSpeed"),
+  );
+  check("Velocity in the main", speed("ChosenFlow", "MainInside", "MainSpeed"));
   check(
     "Static pressure and the rating",
     "IRRIG.CHECK.PRESSURE(StaticPressure, PipeRating, ShareOfRating)",
@@ -331,8 +334,8 @@ function checks(page: PageBuilder): void {
 
 const CHART = "FILTER(SprinklerFlows, SprinklerNames=ChosenSprinkler)";
 
-function speed(flow: string, bore: string): string {
-  return `IRRIG.CHECK.SPEED(IRRIG.PIPE.VELOCITY(${flow}, ${bore}, Units), Units, GreatestSpeed)`;
+function speed(flow: string, bore: string, greatest: string): string {
+  return `IRRIG.CHECK.SPEED(IRRIG.PIPE.VELOCITY(${flow}, ${bore}, Units), Units, ${greatest})`;
 }
 
 /** A check that waits for a plan, and for a row that there is. */

@@ -7,6 +7,9 @@ import type { Messages } from "./messages";
  * "OK") is not here and stays.
  */
 export const workbooks: Texts = {
+  "Main: greatest speed": "Principal: mayor velocidad",
+  "It says how much flow the main carries, and so how many lines may run at once.":
+    "Dice cuánto caudal lleva la principal, y así cuántas líneas pueden andar a la vez.",
   // How checks begin that wait; the workbook's own formula compares as many letters as the English has.
   Type: "Escriba",
   "Not judged": "No juzgado",
