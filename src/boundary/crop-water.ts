@@ -5,8 +5,7 @@ import { daylight } from "../formulas/sun-position";
 import { InvalidInput } from "../ground/domain-error";
 import { HOUR } from "../ground/unit-factors";
 import { type Cell, isBlank } from "./cell";
-import { above, atLeast, between, fraction, type Limit, wholeNumber } from "./limits";
-import { readNumber } from "./numbers";
+import { above, atLeast, between, fraction, type Limit, readNumber, wholeNumber } from "./numbers";
 import {
   degrees,
   hourMeasure,

@@ -3,8 +3,15 @@ import { alike, zeros } from "../ground/doubles";
 import type { Line } from "../solver/line";
 import type { LineLimits } from "../solver/line-limits";
 import { type Cell, describe, isBlank, rows, single } from "./cell";
-import { above, anyNumber, atLeast, headCount, MOST_HEADS, wholeNumber } from "./limits";
-import { readNumber } from "./numbers";
+import {
+  above,
+  anyNumber,
+  atLeast,
+  headCount,
+  MOST_HEADS,
+  readNumber,
+  wholeNumber,
+} from "./numbers";
 import { readFriction } from "./pipe";
 import { readDischarge, readPairs, REGULATOR_LOSS } from "./sprinkler";
 import { percent, type Measures } from "./units";

@@ -5,8 +5,7 @@ import type { Point } from "../formulas/polygon";
 import { InvalidInput } from "../ground/domain-error";
 import { type Cell, describe, isBlank, rows, single } from "./cell";
 import { MOST_POINTS, readPoint } from "./field";
-import { between, MOST_POSITIONS, wholeNumber } from "./limits";
-import { checked, readNumber } from "./numbers";
+import { between, checked, MOST_POSITIONS, readNumber, wholeNumber } from "./numbers";
 import { isAllBlank, readTable } from "./table";
 import { anyLength, type Measures } from "./units";
 

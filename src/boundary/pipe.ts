@@ -9,8 +9,7 @@ import { GREATEST_DESIGN_STRESS, PIPE_MATERIALS } from "../tables/pipe-materials
 import type { PipeSeries } from "../tables/pipe-sizes";
 import { type Cell, describe, isBlank, rows, single } from "./cell";
 import { readChoice, spelling } from "./choices";
-import { above, anyNumber, atLeast } from "./limits";
-import { readNumber, readOptionalNumber } from "./numbers";
+import { above, anyNumber, atLeast, readNumber, readOptionalNumber } from "./numbers";
 import { readPairs } from "./sprinkler";
 import { type BySystem, secondMeasure, type Measures } from "./units";
 

@@ -6,10 +6,9 @@ import { linesOnPump, type LinesRunning, type PipeSection } from "../solver/line
 import { type EnergySource, pumpingPlantCriteria } from "../tables/pumping-plant-criteria";
 import { type Cell, describe, isBlank, rows } from "./cell";
 import { readChoice } from "./choices";
-import { above, anyNumber, atLeast, type Limit, wholeNumber } from "./limits";
+import { above, anyNumber, atLeast, type Limit, readNumber, wholeNumber } from "./numbers";
 import { type LineCells, readHeads, readLine } from "./line";
 import { Memory } from "./memory";
-import { readNumber } from "./numbers";
 import { readPairs } from "./sprinkler";
 import { type Spill, spillPairs } from "./table";
 import { Measure, readUnits, type Measures } from "./units";

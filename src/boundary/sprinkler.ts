@@ -3,8 +3,7 @@ import type { PowerLaw } from "../formulas/power-law-fit";
 import { InvalidInput } from "../ground/domain-error";
 import { BETWEEN_POSITIONS } from "../tables/sprinkler-spacing";
 import { type Cell, describe, isBlank, rows } from "./cell";
-import { above, atLeast } from "./limits";
-import { checked, missing, readNumber, readOptionalNumber } from "./numbers";
+import { above, atLeast, checked, missing, readNumber, readOptionalNumber } from "./numbers";
 import type { BySystem, Measures } from "./units";
 
 /** Pressure a regulator takes when the sheet does not say: common practice, from memory. */

@@ -3,8 +3,15 @@ import * as factor from "../ground/unit-factors";
 import { type ConversionUnit, QUANTITIES, type Quantity } from "../tables/conversion-units";
 import { type Cell, describe, isBlank, single } from "./cell";
 import { readOptionalChoice } from "./choices";
-import { between, inUnit, type Limit } from "./limits";
-import { checked, readNumber, readNumbers, readOptionalNumber } from "./numbers";
+import {
+  between,
+  checked,
+  inUnit,
+  type Limit,
+  readNumber,
+  readNumbers,
+  readOptionalNumber,
+} from "./numbers";
 
 export type System = "US" | "SI";
 

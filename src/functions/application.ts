@@ -1,5 +1,12 @@
-import { above, atLeast, between, wholeNumber } from "../boundary/limits";
-import { readNumber, readNumbers, readOptionalNumber } from "../boundary/numbers";
+import {
+  above,
+  atLeast,
+  between,
+  readNumber,
+  readNumbers,
+  readOptionalNumber,
+  wholeNumber,
+} from "../boundary/numbers";
 import { readCatches, readCatchesInPlace, readEfficiency } from "../boundary/sprinkler";
 import { column } from "../boundary/table";
 import { milliliters, readUnits } from "../boundary/units";

@@ -8,9 +8,16 @@ import {
   spillQuote,
 } from "../boundary/bill";
 import { readYesNo } from "../boundary/choices";
-import { above, atLeast, fraction, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
+import {
+  above,
+  atLeast,
+  fraction,
+  MOST_POSITIONS,
+  readNumber,
+  readOptionalNumber,
+  wholeNumber,
+} from "../boundary/numbers";
 import { readHeads, readSegmentLengths } from "../boundary/line";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { readUnits } from "../boundary/units";
 import { materials } from "../formulas/materials";
 import { quote } from "../formulas/quote";

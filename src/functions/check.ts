@@ -1,5 +1,4 @@
-import { above, anyNumber, atLeast } from "../boundary/limits";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { above, anyNumber, atLeast, readNumber, readOptionalNumber } from "../boundary/numbers";
 import { GREATEST_SPEED } from "../boundary/pipe";
 import { readChartRange, readRegulatorPressures, readSpacingWind } from "../boundary/sprinkler";
 import { percent, readUnits, rounded } from "../boundary/units";

@@ -1,5 +1,11 @@
-import { atLeast, between, fraction, wholeNumber } from "../boundary/limits";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import {
+  atLeast,
+  between,
+  fraction,
+  readNumber,
+  readOptionalNumber,
+  wholeNumber,
+} from "../boundary/numbers";
 import { spillPairs } from "../boundary/table";
 import { MOST_YEARS, yearlyCost } from "../formulas/yearly-cost";
 

@@ -1,5 +1,5 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { above } from "../boundary/limits";
+import { above } from "../boundary/numbers";
 import { readRunBores } from "../boundary/line";
 import { readFriction, readGroundAlong, readSections } from "../boundary/pipe";
 import { minuteMeasure, readUnits } from "../boundary/units";

@@ -9,7 +9,7 @@ import {
   readWeatherDay,
   readWind,
 } from "../boundary/crop-water";
-import { above } from "../boundary/limits";
+import { above } from "../boundary/numbers";
 import { radiationMeasure, readUnits } from "../boundary/units";
 import { dewPointFromHumidity } from "../formulas/actual-vapor-pressure";
 import { extraterrestrialRadiation } from "../formulas/extraterrestrial-radiation";

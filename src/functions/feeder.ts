@@ -1,7 +1,14 @@
 import { readOptionalCorners } from "../boundary/field";
-import { above, anyNumber, atLeast, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
+import {
+  above,
+  anyNumber,
+  atLeast,
+  MOST_POSITIONS,
+  readNumber,
+  readOptionalNumber,
+  wholeNumber,
+} from "../boundary/numbers";
 import { readHydrants, readNearEnds } from "../boundary/map";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
 import { readFriction } from "../boundary/pipe";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";

@@ -1,14 +1,16 @@
 import {
+  bearingsTable,
+  headsTable,
   readCorners,
   readGround,
   readLayout,
   readOptionalGround,
   readPoints,
+  runsTable,
+  summaryTable,
 } from "../boundary/field";
-import { bearingsTable, headsTable, runsTable, summaryTable } from "../boundary/field-tables";
-import { between } from "../boundary/limits";
+import { between, readOptionalNumber } from "../boundary/numbers";
 import { readOrigin, readPlaces } from "../boundary/map";
-import { readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { anyLength, readUnits } from "../boundary/units";
 import { rankBearings } from "../formulas/bearings";

@@ -1,6 +1,5 @@
-import { above } from "../boundary/limits";
+import { above, readOptionalNumber } from "../boundary/numbers";
 import { lineCells, readHeads, readLine } from "../boundary/line";
-import { readOptionalNumber } from "../boundary/numbers";
 import { readSections } from "../boundary/pipe";
 import { minuteMeasure, readUnits } from "../boundary/units";
 import { timeToFlush } from "../formulas/flush-time";

@@ -1,5 +1,12 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { above, atLeast, fraction, headCount } from "../boundary/limits";
+import {
+  above,
+  atLeast,
+  fraction,
+  headCount,
+  readNumber,
+  readOptionalNumber,
+} from "../boundary/numbers";
 import {
   readHeads,
   readLine,
@@ -7,11 +14,16 @@ import {
   readLineWithoutTubing,
   readLongestLine,
 } from "../boundary/line";
-import { layoutTable, profileTable, summaryTable } from "../boundary/line-tables";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import {
+  askLine,
+  askRunningLine,
+  layoutTable,
+  profileTable,
+  readHeadIndex,
+  solvedRuns,
+  summaryTable,
+} from "../boundary/solved-line";
 import { readFriction, readPricedTubing } from "../boundary/pipe";
-import { askLine, askRunningLine, readHeadIndex } from "../boundary/solved-line";
-import { solvedRuns } from "../boundary/solved-runs";
 import { readUnits } from "../boundary/units";
 import { FLOW_EXPONENT } from "../formulas/hazen-williams";
 import { headsThatFit } from "../formulas/heads-that-fit";

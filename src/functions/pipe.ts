@@ -1,6 +1,5 @@
 import { readChoice, readOptionalChoice } from "../boundary/choices";
-import { above, atLeast, between } from "../boundary/limits";
-import { readNumber, readNumbers } from "../boundary/numbers";
+import { above, atLeast, between, readNumber, readNumbers } from "../boundary/numbers";
 import {
   GREATEST_SPEED,
   readFriction,

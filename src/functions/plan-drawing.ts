@@ -1,7 +1,6 @@
 import { readCorners, readFieldHeads, readObstacles } from "../boundary/field";
-import { above, headCount, wholeNumber } from "../boundary/limits";
+import { above, headCount, readOptionalNumber, wholeNumber } from "../boundary/numbers";
 import { readOptionalHydrants } from "../boundary/map";
-import { readOptionalNumber } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { anyLength } from "../boundary/units";
 import { drawnPlan } from "../formulas/plan-drawing";

@@ -1,7 +1,6 @@
-import { wholeNumber } from "../boundary/limits";
+import { readOptionalNumber, wholeNumber } from "../boundary/numbers";
 import { Memory } from "../boundary/memory";
-import { readOptionalNumber } from "../boundary/numbers";
-import { type PlanCells, readPlanProblem } from "../boundary/plan-problem";
+import { type PlanCells, readPlanProblem } from "../boundary/plan";
 import { limitsTable, plansTable } from "../boundary/plan-tables";
 import type { Spill } from "../boundary/table";
 import type { Measures } from "../boundary/units";

@@ -1,6 +1,5 @@
 import { lineCells } from "../boundary/line";
-import { above, anyNumber, atLeast } from "../boundary/limits";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import { above, anyNumber, atLeast, readNumber, readOptionalNumber } from "../boundary/numbers";
 import {
   askLinesOnPump,
   curveAt,

@@ -1,6 +1,13 @@
 import { readOptionalChoice } from "../boundary/choices";
-import { above, atLeast, between, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
-import { readNumber, readOptionalNumber } from "../boundary/numbers";
+import {
+  above,
+  atLeast,
+  between,
+  MOST_POSITIONS,
+  readNumber,
+  readOptionalNumber,
+  wholeNumber,
+} from "../boundary/numbers";
 import { readEfficiency } from "../boundary/sprinkler";
 import { type Column, spillTable } from "../boundary/table";
 import { rotation } from "../formulas/rotation";

@@ -1,7 +1,6 @@
 import { readChoice, readOptionalChoice, readYesNo } from "../boundary/choices";
 import { readMonthUse, readWaterCapacity } from "../boundary/crop-water";
-import { above, atLeast } from "../boundary/limits";
-import { readNumber } from "../boundary/numbers";
+import { above, atLeast, readNumber } from "../boundary/numbers";
 import { percent, readUnits } from "../boundary/units";
 import { effectiveRain } from "../formulas/effective-rain";
 import { netDepth } from "../formulas/net-depth";

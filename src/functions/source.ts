@@ -1,5 +1,5 @@
 import { readMonthsOfWater } from "../boundary/crop-water";
-import { above, atLeast } from "../boundary/limits";
+import { above, atLeast } from "../boundary/numbers";
 import { spillTable } from "../boundary/table";
 import { dayMeasure, hourMeasure, readUnits } from "../boundary/units";
 import { balanceByMonth } from "../formulas/source-balance";

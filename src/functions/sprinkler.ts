@@ -1,5 +1,4 @@
-import { above, atLeast } from "../boundary/limits";
-import { readOptionalNumber } from "../boundary/numbers";
+import { above, atLeast, readOptionalNumber } from "../boundary/numbers";
 import {
   coefficientUnit,
   giveCoefficient,

@@ -1,8 +1,7 @@
 import { readChoice } from "../boundary/choices";
-import { above, MOST_POSITIONS, wholeNumber } from "../boundary/limits";
+import { above, MOST_POSITIONS, readNumber, wholeNumber } from "../boundary/numbers";
 import { readHeads, readSegmentLengths } from "../boundary/line";
 import { readNamedPoints, readOrigin, readStart } from "../boundary/map";
-import { readNumber } from "../boundary/numbers";
 import { type Column, spillTable } from "../boundary/table";
 import { readUnits } from "../boundary/units";
 import { toDegrees } from "../formulas/local-plane";

@@ -1,5 +1,4 @@
-import { above, atLeast, LARGEST, wholeNumber } from "../boundary/limits";
-import { readNumber } from "../boundary/numbers";
+import { above, atLeast, LARGEST, readNumber, wholeNumber } from "../boundary/numbers";
 import { hourMeasure, readUnits } from "../boundary/units";
 import { fieldWater, flowForDepth } from "../formulas/field-water";
 import { irrigationInterval } from "../formulas/irrigation-interval";

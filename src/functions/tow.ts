@@ -1,6 +1,5 @@
 import { readOptionalChoice, readYesNo } from "../boundary/choices";
-import { above, atLeast, between, MOST_HEADS, wholeNumber } from "../boundary/limits";
-import { readNumber } from "../boundary/numbers";
+import { above, atLeast, between, MOST_HEADS, readNumber, wholeNumber } from "../boundary/numbers";
 import { readTubing, readWallTemperature } from "../boundary/pipe";
 import { minuteMeasure, percent, readUnits } from "../boundary/units";
 import { bendingRadius } from "../formulas/bending-radius";

@@ -1,5 +1,4 @@
-import { anyNumber } from "../boundary/limits";
-import { readNumber } from "../boundary/numbers";
+import { anyNumber, readNumber } from "../boundary/numbers";
 import { readConversion } from "../boundary/units";
 import { convert } from "../formulas/unit-conversion";
 

@@ -47,7 +47,7 @@ const STRIP = 26;
 /** Beyond this, a mark on each point hides the line. */
 const MOST_MARKS = 60;
 
-/** Each series is told apart by its dash and its mark as well as its colour. */
+/** Each series is told apart by its dash and its mark as well as its color. */
 const MARKS = ["circle", "square", "diamond", "triangle"] as const;
 
 /**

@@ -76,7 +76,7 @@ export interface PreparedChart {
     readonly x?: string;
     readonly drawn?: SeriesLook;
     readonly titleAt: string;
-    readonly colour: string;
+    readonly color: string;
   }[];
   readonly from: string;
   readonly to: string;
@@ -84,8 +84,7 @@ export interface PreparedChart {
 }
 
 /** Parts of a worksheet without which its numbers are still right. */
-export type Extra =
-  "charts" | "colours of checks" | "lists and limits" | "print settings" | "frozen rows";
+export type Extra = "charts" | "checks" | "limits" | "printing" | "frozenRows";
 
 /** What the host did not take of what was added. */
 export interface Refused {
@@ -272,21 +271,18 @@ function extras(
   const found: [Extra, () => Promise<void>][] = [];
   const { frozenRows, rules } = prepared;
   if (frozenRows > 0) {
-    found.push(["frozen rows", step(() => sheet.freezePanes.freezeRows(frozenRows))]);
+    found.push(["frozenRows", step(() => sheet.freezePanes.freezeRows(frozenRows))]);
   }
   for (const chart of prepared.charts) {
     found.push(["charts", () => addChart(context, sheet, prepared.name, chart)]);
   }
   if (rules.length > 0) {
-    found.push(["colours of checks", step(() => rules.forEach((rule) => addRule(sheet, rule)))]);
+    found.push(["checks", step(() => rules.forEach((rule) => addRule(sheet, rule)))]);
   }
   if (has("validation")) {
-    found.push([
-      "lists and limits",
-      step(() => prepared.cells.forEach((cell) => validate(sheet, cell))),
-    ]);
+    found.push(["limits", step(() => prepared.cells.forEach((cell) => validate(sheet, cell)))]);
   }
-  if (has("printing")) found.push(["print settings", step(() => setPage(sheet, prepared))]);
+  if (has("printing")) found.push(["printing", step(() => setPage(sheet, prepared))]);
   return found;
 }
 
@@ -350,18 +346,18 @@ async function addChart(
     chart.legend.position = prepared.drawing === true ? "Right" : "Bottom";
   }
   const titles = prepared.series.map(({ titleAt }) => source.getRange(titleAt));
-  const drawn = prepared.series.map(({ range, colour, x = prepared.x, drawn: look }, i) => {
+  const drawn = prepared.series.map(({ range, color, x = prepared.x, drawn: look }, i) => {
     const series = i === 0 ? chart.series.getItemAt(0) : chart.series.add();
     series.setXAxisValues(source.getRange(x));
     series.setValues(source.getRange(range));
-    series.format.line.color = colour;
+    series.format.line.color = color;
     if (look !== undefined) {
       drawSeries(series, look);
       return series;
     }
     series.markerStyle = i === 0 ? "Circle" : "Square";
-    series.markerBackgroundColor = colour;
-    series.markerForegroundColor = colour;
+    series.markerBackgroundColor = color;
+    series.markerForegroundColor = color;
     return series;
   });
   for (const title of titles) title.load("text");

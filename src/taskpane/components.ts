@@ -17,7 +17,7 @@ const moss = Object.fromEntries(
 const light = createLightTheme(moss);
 const dark = createDarkTheme(moss);
 
-/** Colours follow the host's, or the system's outside a host. Forced colours are the browser's own work. */
+/** Colors follow the host's, or the system's outside a host. Forced colors are the browser's own work. */
 export function applyTheme(isDark: boolean): void {
   setTheme(isDark ? dark : light);
   document.documentElement.dataset.theme = isDark ? "dark" : "light";

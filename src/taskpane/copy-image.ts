@@ -2,7 +2,7 @@
 const SCALE = 2;
 
 /**
- * Puts a picture on the clipboard as a PNG. The colours come from the page's style sheets, which an
+ * Puts a picture on the clipboard as a PNG. The colors come from the page's style sheets, which an
  * image on its own does not have, so each drawn element's computed look is written into a copy.
  */
 export async function copyAsImage(svg: SVGSVGElement): Promise<void> {

@@ -93,8 +93,8 @@ export function prepareSheets(
         series: chart.series.map(({ look, ...series }, i) => ({
           ...series,
           ...(look === undefined
-            ? { colour: seriesInks[i] }
-            : { drawn: drawnLooks[look], colour: drawnLooks[look].ink }),
+            ? { color: seriesInks[i] }
+            : { drawn: drawnLooks[look], color: drawnLooks[look].ink }),
         })),
         from: chart.place.from,
         to: chart.place.to,

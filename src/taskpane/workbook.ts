@@ -68,9 +68,9 @@ export async function hostState(): Promise<HostState> {
   };
 }
 
-/** Hosts give their colours, "#FFFFFF"; whether that is dark follows from its lightness. */
-function isDark(colour: string | undefined): boolean {
-  const match = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(colour ?? "");
+/** Hosts give their colors, "#FFFFFF"; whether that is dark follows from its lightness. */
+function isDark(color: string | undefined): boolean {
+  const match = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(color ?? "");
   if (match === null) return false;
   const [red, green, blue] = match.slice(1).map((part) => parseInt(part, 16));
   // Rec. 601 luma: enough to tell a dark theme from a light one.

@@ -18,7 +18,7 @@ export interface DepthMap {
 
 /**
  * Depths as a table whose ground darkens with the depth. The number stands in every cell and the
- * driest and wettest quarters carry a mark, so that nothing depends on colour.
+ * driest and wettest quarters carry a mark, so that nothing depends on color.
  */
 export function drawMap({
   depths,

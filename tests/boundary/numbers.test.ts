@@ -4,9 +4,11 @@ import {
   atLeast,
   between,
   headCount,
+  readNumber,
+  readNumbers,
+  readOptionalNumber,
   wholeNumber,
-} from "../../src/boundary/limits";
-import { readNumber, readNumbers, readOptionalNumber } from "../../src/boundary/numbers";
+} from "../../src/boundary/numbers";
 
 const message = (read: () => unknown): string => {
   try {

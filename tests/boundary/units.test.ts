@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { anyNumber, above } from "../../src/boundary/limits";
+import { above, anyNumber } from "../../src/boundary/numbers";
 import { Measure, readUnits, rounded, type Measures } from "../../src/boundary/units";
 
 const measures = (u: Measures) =>

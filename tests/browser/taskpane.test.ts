@@ -271,7 +271,7 @@ test.each(["Line layout", "Quote", "Workshop", "Spacing what-if", "Season"])(
   },
 );
 
-test("checks get their colours, charts the names of their cells, each part its sheet of paper", async () => {
+test("checks get their colors, charts the names of their cells, each part its sheet of paper", async () => {
   const { page } = await open();
   await tab(page, "Sheets");
   await addButton(page, "Line layout").click();
@@ -306,7 +306,7 @@ test("a host that takes a chart's name as text gets the text", async () => {
 test.each([
   ["charts", "Line: charts"],
   ["dataValidation", "Line: lists and limits"],
-  ["conditionalFormats", "Line: colours of checks"],
+  ["conditionalFormats", "Line: colors of checks"],
   ["pageLayout", "Line: print settings"],
 ])("%s that the host refuses are told, and nothing else is lost", async (part, told) => {
   const pane = await open();

@@ -69,7 +69,7 @@ const mends: readonly {
     matches: /^xl\/drawings\/drawing\d+\.xml$/,
     mend: (xml, { frames }) => squareFrame(xml, frames),
   },
-  // The size of a font stands before its colour.
+  // The size of a font stands before its color.
   {
     matches: /^xl\/styles\.xml$/,
     mend: (xml) => xml.replace(/(<color [^>]*\/>)(<sz [^>]*\/>)/g, "$2$1"),

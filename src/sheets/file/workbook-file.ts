@@ -353,7 +353,7 @@ function fileFormula(
 }
 
 function style(look: Look, format?: string): CellStyle {
-  const rgb = (colour: string) => ({ rgb: colour.slice(1).toUpperCase() });
+  const rgb = (color: string) => ({ rgb: color.slice(1).toUpperCase() });
   return {
     font: {
       name: look.monospaced === true ? MONOSPACED : FONT,
@@ -447,7 +447,7 @@ function rules(page: Page): ConditionalRule[] {
 }
 
 function ruleStyle(look: Look): CellStyle {
-  const rgb = (colour: string) => ({ rgb: colour.slice(1).toUpperCase() });
+  const rgb = (color: string) => ({ rgb: color.slice(1).toUpperCase() });
   return {
     ...(look.ink !== undefined && { font: { color: rgb(look.ink) } }),
     ...(look.fill !== undefined && {

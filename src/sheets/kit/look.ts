@@ -9,7 +9,7 @@ export interface Look {
   readonly italic?: boolean;
   readonly ink?: string;
   readonly fill?: string;
-  /** Colour of a line under the cell. */
+  /** Color of a line under the cell. */
   readonly rule?: string;
   readonly wrap?: boolean;
   readonly monospaced?: boolean;

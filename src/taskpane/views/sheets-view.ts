@@ -60,7 +60,11 @@ async function addReadyMade(pane: Pane, sheet: ReadyMadeSheet, system: UnitSyste
     strings.sheets.added(book.sheets.map(({ name }) => name)),
     ...(extras.length === 0
       ? []
-      : [strings.sheets.refusedParts(extras.map((part) => `${part.sheet}: ${part.what}`))]),
+      : [
+          strings.sheets.refusedParts(
+            extras.map(({ sheet, what }) => `${sheet}: ${strings.sheets.parts[what]}`),
+          ),
+        ]),
     ...(functions.length === 0 ? [] : [strings.sheets.refused(functions)]),
   ];
   pane.say(message(texts.length === 1 ? "success" : "warning", texts.join(" ")));

@@ -82,6 +82,13 @@ export const pane = {
     si: "Metric units",
     add: "Add to this workbook",
     added: (names: readonly string[]) => `Added: ${names.join(", ")}.`,
+    parts: {
+      charts: "charts",
+      checks: "colors of checks",
+      limits: "lists and limits",
+      printing: "print settings",
+      frozenRows: "frozen rows",
+    },
     refusedParts: (parts: readonly string[]) =>
       `The numbers are all there, but this Excel did not take: ${parts.join("; ")}.`,
     refused: (names: readonly string[]) =>

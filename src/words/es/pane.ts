@@ -83,6 +83,13 @@ export const pane: Words<typeof english> = {
     si: "Unidades métricas",
     add: "Agregar a este libro",
     added: (names) => `Agregadas: ${names.join(", ")}.`,
+    parts: {
+      charts: "gráficos",
+      checks: "colores de las comprobaciones",
+      limits: "listas y límites",
+      printing: "ajustes de impresión",
+      frozenRows: "filas inmovilizadas",
+    },
     refusedParts: (parts) =>
       `Los números están todos, pero este Excel no aceptó: ${parts.join("; ")}.`,
     refused: (names) =>
