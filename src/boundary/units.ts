@@ -257,7 +257,8 @@ function readUnit(name: string, cell: Cell): NamedUnit {
   );
 }
 
-function everyUnit(): string {
+/** "length or depth: ft, in, …; area: acre, …" */
+export function everyUnit(): string {
   return QUANTITIES.map(
     ({ name, units }) => `${name}: ${units.map(({ symbol }) => symbol).join(", ")}`,
   ).join("; ");

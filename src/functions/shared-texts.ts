@@ -1,3 +1,6 @@
+import { everyUnit } from "../boundary/units";
+import { crops } from "../tables/crops";
+
 /**
  * What an argument says in the help, where several functions have the same one. The build writes it
  * into a doc comment that has no @param for the argument: from the group that the comment's
@@ -100,7 +103,7 @@ export const sharedArguments: Readonly<Record<string, Readonly<Record<string, st
   },
 };
 
-/** Sentences that several comments say alike; `{@text name}` stands for one. */
+/** Sentences that several comments say alike, or that list a table; `{@text name}` stands for one. */
 export const sharedSentences: Readonly<Record<string, string>> = {
   lineSolved:
     "Solved as a whole: every head discharges by its own pressure, the flow in a segment is the sum of what is downstream. Friction by Hazen–Williams in the handbook form or Darcy–Weisbach; a head under a regulator gets its set pressure, or the supply less the regulator's loss if that is lower; water of 20 °C. Fittings and saddles are not included; allow for them with a lower C.",
@@ -110,5 +113,7 @@ export const sharedSentences: Readonly<Record<string, string>> = {
     "#N/A when the pressure runs out before the last head; it names the first dry head, or the one that lets air in.",
   lineWrong:
     "#VALUE! for a blank, text or impossible argument, and for ranges that don't fit the number of heads; the message names the argument.",
+  everyCrop: `Crops: ${crops.join("; ")}.`,
+  everyUnit: `The units are: ${everyUnit()}.`,
   checkVerdict: '"OK", or the value beside its limit, and what to change.',
 };

@@ -1,6 +1,6 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
+import { readDocComments } from "../../build/doc-comments";
 import { readUnits, type Measures } from "../../src/boundary/units";
 import { QUANTITIES } from "../../src/tables/conversion-units";
 import { callError, callNumber } from "../support/host";
@@ -133,9 +133,9 @@ test("an unknown unit lists all", () => {
 });
 
 test("the help lists every unit, as the error does", () => {
-  const help = readFileSync(join(__dirname, "../../src/functions/unit.ts"), "utf8");
+  const { functions } = readDocComments(join(__dirname, "../../src/functions/unit.ts"));
   const { message } = callError("UNIT.CONVERT", 1, "psi", "furlong");
-  expect(help).toContain(`The units are: ${message.split("must be one of ")[1]}.`);
+  expect(functions[0].remarks).toContain(`The units are: ${message.split("must be one of ")[1]}.`);
 });
 
 test("refuses a change of quantity, and names both", () => {
