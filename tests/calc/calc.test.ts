@@ -100,6 +100,8 @@ withOffice(
       spread: unknown[][];
       why: string;
       far: number;
+      help: Record<string, { help: string; arguments: [string, string, boolean][] }>;
+      menu: [title: string, command: string][];
     };
     const { openWorkbook } = loadWorkbooks();
     const book = await openWorkbook("line-layout", "US");
@@ -113,6 +115,22 @@ withOffice(
     const plan = loadedHost().functions.get("SET_PLAN")?.(2, 14, 11, 0.75, 24);
     expect(told.spread).toEqual(plan);
     expect(Math.abs(told.far / far - 1)).toBeLessThan(1e-9);
+    expect(told.menu).toEqual([
+      ["Why this error?", "service:fieldsum.Menu?why"],
+      ["Spread this table over its cells", "service:fieldsum.Menu?spread"],
+    ]);
+    const { namespace, functions } = reference();
+    expect(told.help).toEqual(
+      Object.fromEntries(
+        functions.map(({ name, short, arguments: taken }) => [
+          `${namespace}.${name}`,
+          {
+            help: short,
+            arguments: taken.map((one) => [one.name, one.help, one.optional]),
+          },
+        ]),
+      ),
+    );
   },
 );
 
@@ -141,10 +159,16 @@ withOffice(
     );
     const told = JSON.parse(out) as Record<
       string,
-      { count: number; same: number; differ: [where: string, formula: string][] }
+      {
+        count: number;
+        same: number;
+        differ: [where: string, formula: string][];
+        texts: number;
+        unlike: string[];
+      }
     >;
     expect(Object.keys(told)).toEqual(files);
-    for (const [file, { count, same, differ }] of Object.entries(told)) {
+    for (const [file, { count, same, differ, texts, unlike }] of Object.entries(told)) {
       const open = differ.filter(
         ([where, formula]) =>
           !NOT_IN_CALC.test(formula) &&
@@ -153,6 +177,8 @@ withOffice(
       expect([file, open]).toEqual([file, []]);
       expect(same + differ.length).toBe(count);
       expect(same).toBeGreaterThan(300);
+      expect([file, unlike]).toEqual([file, []]);
+      if (file.startsWith("line-layout")) expect(texts).toBeGreaterThan(0);
     }
   },
 );

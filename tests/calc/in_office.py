@@ -17,6 +17,33 @@ def place(document, name):
     return document.Sheets.getByName(sheet.strip("'")).getCellRangeByName(cell)
 
 
+def wizard(office):
+    """What the wizard and the hints say of our functions: help, and for each argument the same."""
+    told = {}
+    for function in office.create("com.sun.star.sheet.FunctionDescriptions"):
+        entry = {one.Name: one.Value for one in function}
+        if entry["Name"].startswith("IRRIG."):
+            told[entry["Name"]] = {
+                "help": entry["Description"],
+                "arguments": [
+                    [one.Name, one.Description, one.IsOptional] for one in entry["Arguments"]
+                ],
+            }
+    return told
+
+
+def menu(office):
+    """The entries of our menu as the program has them: title and command."""
+    provider = office.create("com.sun.star.configuration.ConfigurationProvider")
+    path = NamedValue("nodepath", "/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar")
+    bar = provider.createInstanceWithArguments(
+        "com.sun.star.configuration.ConfigurationAccess", (path,)
+    )
+    entries = bar.getByName("fieldsum.calc.menu").getByName("Submenu")
+    named = [entries.getByName(name) for name in entries.ElementNames]
+    return [[one.getByName("Title"), one.getByName("URL")] for one in named]
+
+
 with Office(sys.argv[1]) as office:
     # The menu works on the document in front; a hidden one never is.
     document = office.desktop.loadComponentFromURL("private:factory/scalc", "_blank", 0, ())
@@ -26,7 +53,7 @@ with Office(sys.argv[1]) as office:
     typed.FormulaLocal = '=IRRIG.PIPE.FRICTION(50;2.067;100;"US";150)'
     wrong = cells.getCellByPosition(0, 1)
     wrong.FormulaLocal = "=IRRIG.PIPE.FRICTION(50;-1;100)"
-    told = {"typed": typed.Value, "wrong": wrong.String}
+    told = {"typed": typed.Value, "wrong": wrong.String, "help": wizard(office), "menu": menu(office)}
 
     # As the menu does it: the frame is handed the entry's address.
     controller = document.CurrentController

@@ -1,6 +1,7 @@
 """workbooks_in_office.py EXTENSION WORKBOOK...: formula cells worked out again by the real Calc, as JSON.
 
-Only cells that hold a formula are counted, each against the value that the file stores for it.
+Only cells that hold a formula are counted, each against the value that the file stores for it. The first
+text of each table of ours is compared with what it says, as a formula beside it would.
 """
 import json
 import os
@@ -11,12 +12,14 @@ from xml.etree import ElementTree
 sys.path.insert(0, os.path.join(os.path.dirname(__file__), "../../build/hosts/calc"))
 from office import Office
 
+# A page of our own, on which texts are compared.
+ASKING = "Asking"
 MAIN = "{http://schemas.openxmlformats.org/spreadsheetml/2006/main}"
 RELATION = "{http://schemas.openxmlformats.org/officeDocument/2006/relationships}id"
 
 
 def stored(path):
-    """(page, cell, formula, value) of every formula cell, as the file has them."""
+    """(page, cell, formula, value, whether it fills cells) of every formula cell, as the file has them."""
     with zipfile.ZipFile(path) as book:
         targets = {
             one.get("Id"): one.get("Target").lstrip("/")
@@ -34,12 +37,13 @@ def stored(path):
                 formula = cell.find(MAIN + "f")
                 if formula is None:
                     continue
+                is_table = ":" in formula.get("ref", "")
                 text = cell.findtext(MAIN + "v") or ""
                 kind = cell.get("t", "n")
                 found = float(text) if kind in ("n", "b") and text != "" else text
                 if kind == "s":
                     found = shared[int(text)]
-                yield sheet.get("name"), cell.get("r"), formula.text or "", found
+                yield sheet.get("name"), cell.get("r"), formula.text or "", found, is_table
 
 
 def alike(wanted, cell):
@@ -55,7 +59,11 @@ with Office(sys.argv[1]) as office:
         document.calculateAll()
         count = same = 0
         differ = []
-        for page, at, formula, wanted in stored(path):
+        document.Sheets.insertNewByName(ASKING, document.Sheets.Count)
+        asking = document.Sheets.getByName(ASKING).getCellByPosition(0, 0)
+        texts = 0
+        unlike = []
+        for page, at, formula, wanted, is_table in stored(path):
             count += 1
             cell = document.Sheets.getByName(page).getCellRangeByName(at)
             where = "%s!%s" % (page, at)
@@ -63,7 +71,15 @@ with Office(sys.argv[1]) as office:
                 same += 1
             else:
                 differ.append([where, formula, wanted, cell.String])
+            is_ours = is_table and "_xldudf_" in formula and cell.getError() == 0
+            if is_ours and isinstance(wanted, str) and wanted != "":
+                texts += 1
+                asking.Formula = "=$'%s'.%s=\"%s\"" % (page, at, wanted.replace('"', '""'))
+                if asking.Value != 1:
+                    unlike.append(where)
         told[os.path.basename(path)] = {
+            "texts": texts,
+            "unlike": unlike,
             "count": count,
             "same": same,
             "differ": differ,

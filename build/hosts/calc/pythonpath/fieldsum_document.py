@@ -48,6 +48,10 @@ def _array_of(cell):
     return cursor
 
 
+def _is_many(cells):
+    return cells.Rows.Count > 1 or cells.Columns.Count > 1
+
+
 def _is_array(cell):
     return cell.Formula.startswith("{")
 
@@ -63,9 +67,26 @@ def _plain(formula):
     return formula[1:-1] if formula.startswith("{") else formula
 
 
+# The page behind the workbooks of this program's own edition, whose formulas see to their texts.
+_TABLES = "Tables"
+
+
+def _with_texts(formula):
+    """
+    A table of ours whose texts can be compared: version 7.4 finds a text of an add-in's table equal to
+    no other, and one that is joined to nothing an honest text. A formula there has no names, so the call is said three times.
+    """
+    call = formula[1:]
+    return '=IF(ISTEXT(%s);%s&"";%s)' % (call, call, call)
+
+
+_WITH_TEXTS = re.compile(r'=IF\(ISTEXT\((.+)\);\1&"";\1\)', re.S)
+
+
 def respell(document):
     """Makes a workbook of the add-in's one of this program's; says how many formulas it changed."""
     changed = 0
+    is_own = document.Sheets.hasByName(_TABLES)
     for sheet in document.Sheets:
         for cell in _formula_cells(sheet, VALUE_TEXT_ERROR):
             formula = cell.Formula
@@ -73,7 +94,8 @@ def respell(document):
                 continue
             new = respelled(_plain(formula))
             if new != _plain(formula):
-                _put(cell, new)
+                is_table = _is_array(cell) and _is_many(_array_of(cell))
+                _put(cell, _with_texts(new) if is_table and not is_own else new)
                 changed += 1
     for name in document.NamedRanges.ElementNames:
         named = document.NamedRanges.getByName(name)
@@ -140,7 +162,9 @@ def why(document, cell):
 
 def spread(document, cell):
     """Lets the table of a cell's function fill as many cells as it has; says what went wrong, or ""."""
-    if not _is_one_call(_plain(cell.Formula)):
+    formula = _plain(cell.Formula)
+    joined = _WITH_TEXTS.fullmatch(formula)
+    if not _is_one_call(formula if joined is None else "=" + joined.group(1)):
         return NO_TABLE
     _ask(document, cell)
     if asked.errors:
@@ -152,7 +176,6 @@ def spread(document, cell):
     old = _array_of(cell).RangeAddress if _is_array(cell) else cell.RangeAddress
     left, top = old.StartColumn, old.StartRow
     target = sheet.getCellRangeByPosition(left, top, left + columns - 1, top + rows - 1)
-    formula = _plain(cell.Formula)
     taken = _first_taken(sheet, target, old)
     if taken is not None:
         return "The table needs %d rows and %d columns, and %s is not empty." % (rows, columns, taken)
