@@ -27,8 +27,8 @@ export function randomPlan(
   const some = <T>(list: readonly T[], count: number) =>
     [...list].sort(() => chance.next() - 0.5).slice(0, count);
   const corners: Point[] = irregular
-    ? randomCorners(chance).map(({ x, y }) => ({ x: 0.6 * x, y: 0.6 * y }))
-    : rectangle(between(80, 180), between(90, 200));
+    ? randomCorners(chance).map(({ x, y }) => ({ x: 0.4 * x, y: 0.4 * y }))
+    : rectangle(between(45, 100), between(50, 110));
   const field = {
     corners,
     obstacles: irregular ? randomObstacles(chance, 2) : [],
@@ -74,7 +74,7 @@ export function randomPlan(
     seasonDepth: 0.35,
     lift: between(0, 10),
     mainLoss: chance.pick([0, 30000, 60000]),
-    pumpFlow: chance.happens(0.5) ? between(90, 300) * GPM : Infinity,
+    pumpFlow: chance.happens(0.5) ? between(40, 160) * GPM : Infinity,
     pumpHead: chance.happens(0.4) ? between(40, 60) : Infinity,
     shareOfRating: 0.72,
     headPrice: 40,
@@ -100,10 +100,10 @@ export function randomPlan(
       3,
     ),
     sprinklers,
-    tubing: [pipe(0.0655, 5, wall), pipe(0.0548, 3.6, wall), pipe(0.0434, 2.3)].slice(
+    tubing: [pipe(0.0459, 3.6, wall), pipe(0.0384, 2.6, wall), pipe(0.0304, 1.7)].slice(
       chance.whole(2),
     ),
-    feeders: [pipe(0.0655, 5), pipe(0.0786, 7.2)].slice(0, 1 + chance.whole(2)),
+    feeders: [pipe(0.0459, 3.6), pipe(0.055, 5)].slice(0, 1 + chance.whole(2)),
     terms,
   };
 }
