@@ -122,6 +122,86 @@ test("a rectangle needs two numbers only", async () => {
   await expect(page.locator(".plan-picture").isVisible()).resolves.toBe(true);
 });
 
+describe("on the drawing", () => {
+  const corner = (number: number) =>
+    page.getByRole("button", { name: new RegExp(`^Corner ${number}, `) });
+
+  async function placeOf(number: number): Promise<number[]> {
+    const name = (await corner(number).getAttribute("aria-label")) ?? "";
+    return [...name.matchAll(/(\d+) ft (?:east|north)/g)].map(([, length]) => Number(length));
+  }
+
+  /** Area, as the plan says it, and runs. */
+  async function said(): Promise<number[]> {
+    const text = await page.locator("#reading").innerText();
+    const found = /([\d.]+) acres?, \d+ positions, (\d+) runs/.exec(text);
+    return [Number(found?.[1]), Number(found?.[2])];
+  }
+
+  const acres = (corners: readonly (readonly number[])[]) => shoelace(corners) / 2 / 43560;
+
+  test("a corner is dragged: the rectangle becomes corners when asked, area and runs follow, Undo takes it back whole", async () => {
+    await show("Plan");
+    const [, before] = await said();
+    expect(await placeOf(3)).toEqual([500, 600]);
+    await corner(3).scrollIntoViewIfNeeded();
+    const box = await corner(3).boundingBox();
+    const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + (box?.height ?? 0) / 2];
+    const drag = async () => {
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      await page.mouse.move(x - 60, y + 100, { steps: 3 });
+      await page.mouse.up();
+    };
+    await drag();
+    await page.getByRole("button", { name: "Leave the rectangle" }).click();
+    expect(await placeOf(3)).toEqual([500, 600]);
+    await drag();
+    await page.getByRole("button", { name: "Turn it into corners" }).click();
+    const moved = await placeOf(3);
+    // Sixty pixels of some five hundred, and a hundred, in whole feet.
+    expect(moved[0]).toBeGreaterThan(350);
+    expect(moved[0]).toBeLessThan(460);
+    expect(moved[1]).toBeLessThan(540);
+    await settled();
+    const corners = [[0, 0], [500, 0], moved, [0, 600]];
+    const [area, runs] = await said();
+    expect(area).toBeCloseTo(acres(corners), 2);
+    expect(runs).toBeLessThanOrEqual(before);
+    // The arrow keys move it, Escape takes it back before anything is worked out.
+    await corner(3).focus();
+    await page.keyboard.press("Shift+ArrowLeft");
+    await page.keyboard.press("ArrowUp");
+    expect(await placeOf(3)).toEqual([moved[0] - 10, moved[1] + 1]);
+    await page.keyboard.press("Escape");
+    expect(await placeOf(3)).toEqual(moved);
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled();
+    // The page with the cells that were taken back comes to the front, and has the drawing too.
+    expect(await placeOf(3)).toEqual([500, 600]);
+    await show("Plan");
+    expect(await said()).toEqual([expect.closeTo((500 * 600) / 43560, 2), before]);
+  });
+
+  test("lines turn with the bearing", async () => {
+    const bearing = page.getByLabel("Lines bear (degrees from north)");
+    // Aslant, this small rectangle would not be covered, and there would be no plan to draw.
+    for (const degrees of [0, 90]) {
+      await bearing.fill(String(degrees));
+      await bearing.blur();
+      await settled();
+      const path = (await page.locator(".drawn-line").first().getAttribute("d")) ?? "";
+      const [near, far] = path
+        .slice(1)
+        .split("L")
+        .map((point) => point.split(" ").map(Number));
+      // From the near end, clockwise from north; the picture's y is down.
+      const turned = (Math.atan2(far[0] - near[0], near[1] - far[1]) * 180) / Math.PI;
+      expect(turned).toBeCloseTo(degrees, 0);
+    }
+  });
+});
+
 test("six corners, a clump of trees and spot heights become a plan that holds", async () => {
   await show("Field");
   await type({
