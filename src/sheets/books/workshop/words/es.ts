@@ -200,7 +200,7 @@ export const es: WorkshopWords = {
       page: "Alimentadora y bomba",
       title: "¿Qué debe dar la bomba?",
       question:
-        "Del aspersor lejano de vuelta al estanque: línea, alimentadora, tubería principal, filtro, elevación. ¿Cuánto suma?",
+        "Del aspersor lejano de vuelta al estanque: línea, alimentadora, principal, filtro, elevación. ¿Cuánto suma?",
       guess: "Carga dinámica total",
       hand: {
         US: "Todas las presiones en psi por 2.31, más la elevación en ft, es la carga en ft. Potencia en hp: gpm por ft entre 3960, entre la eficiencia de la bomba.",
