@@ -49,9 +49,9 @@ const SPELLINGS: Readonly<Record<string, string>> = {
 
 /** Reads "5.53 psi", "5,53", "1,234.5" and "85 %"; undefined where no number stands first. */
 export function readAnswer(text: string): ReadAnswer | undefined {
-  const found = /^\s*=?\s*([+-]?[\d.,]*\d[.,]?)\s*(.*?)\s*$/.exec(text);
+  const found = /^\s*=?\s*([+\u2212-]?[\d.,]*\d[.,]?)\s*(.*?)\s*$/.exec(text);
   if (found === null) return undefined;
-  const value = readNumber(found[1]);
+  const value = readNumber(found[1].replace("\u2212", "-"));
   if (value === undefined) return undefined;
   const unit = found[2].replace(/\.$/, "");
   return { value, unit: SPELLINGS[unit.toLowerCase()] ?? unit };

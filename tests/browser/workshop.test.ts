@@ -40,6 +40,9 @@ const editions: readonly Edition[] = [
   ["es", "SI"],
 ];
 
+/** Units change numbers alone, nothing that the checker looks at: it looks once in each language. */
+const isChecked = ([language, system]: Edition) => (language === "en") === (system === "US");
+
 async function open(
   hash: string,
   options: BrowserContextOptions,
@@ -117,6 +120,7 @@ const shown = (page: Page, hash: string) =>
 describe.each(editions)("on a phone, %s, %s", (language, system) => {
   const words = WORDS[language];
   const { verdicts } = words.page;
+  const checked = isChecked([language, system]);
 
   test("each lesson is done from its question to the right answer", async () => {
     const { page, misdeeds } = await open("start", PHONE, [language, system]);
@@ -170,7 +174,7 @@ describe.each(editions)("on a phone, %s, %s", (language, system) => {
         words.page.score.replace("{right}", String(points)).replace("{all}", String(all.length)),
       );
       expect([number, await over(page)]).toEqual([number, 0]);
-      expect([number, await violations(page)]).toEqual([number, []]);
+      if (checked) expect([number, await violations(page)]).toEqual([number, []]);
       await page.locator(".turning a").last().click();
     }
     expect(points).toBe(all.length);
@@ -239,6 +243,7 @@ test("an answer that was shown is no point", async () => {
 
 describe.each(editions)("on the wall and on paper, %s, %s", (language, system) => {
   const edition: Edition = [language, system];
+  const checked = isChecked(edition);
 
   test("nothing under 28 px, all on one screen, nothing cut, arrow keys turn", async () => {
     const { page } = await open("slide-1", WALL, edition);
@@ -267,7 +272,7 @@ describe.each(editions)("on the wall and on paper, %s, %s", (language, system) =
         true,
       ]);
       expect([number, await spoiledWords(page)]).toEqual([number, []]);
-      expect([number, await violations(page)]).toEqual([number, []]);
+      if (checked) expect([number, await violations(page)]).toEqual([number, []]);
       await page.keyboard.press("Escape");
       await shown(page, `#lesson-${number}`);
       await page.locator(".lesson-top a").click();

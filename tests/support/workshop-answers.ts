@@ -87,8 +87,8 @@ const independent: Record<Exercise["id"], (g: Given, system: "US" | "SI") => num
     while (variationOf(g, system, heads + 1) <= g.limit) heads++;
     return heads;
   },
-  // The standard's wall of 50 mm pipe at SDR 17 is 3.0 mm at least.
-  bore: (_, system) => (50 - 2 * 3) / (system === "US" ? 25.4 : 1),
+  // ISO 4427-2 with ISO 11922-1, grade V: outside 50.0 to 50.4 mm, wall 3.0 to 3.4 mm.
+  bore: (_, system) => (50.2 - 2 * 3.2) / (system === "US" ? 25.4 : 1),
   segment: frictionOf,
   pumpHead: (g, system) =>
     g.lift +

@@ -16,11 +16,14 @@ test.each([
   ["2.2 l/s", 2.2, "L/s"],
   ["8 m3/h", 8, "m³/h"],
   ["10.5 h", 10.5, "hours"],
+  ["10,5 horas", 10.5, "hours"],
+  ["-2 psi", -2, "psi"],
+  ["\u22122 psi", -2, "psi"],
 ])("reads %j", (text, value, unit) => {
   expect(readAnswer(text)).toEqual({ value, unit });
 });
 
-test.each(["", "psi", "about five", "-", ","])("%j begins with no number", (text) => {
+test.each(["", "  ", "psi", "about five", "-", ","])("%j begins with no number", (text) => {
   expect(readAnswer(text)).toBeUndefined();
 });
 

@@ -72,7 +72,8 @@ export const workbooks: Texts = {
   ", near end": ", extremo cercano",
   ", far end": ", extremo lejano",
   "hydrant ": "hidrante ",
-  "50 mm, SDR 17: bore by hand, wall 3.0 mm": "50 mm, SDR 17: interior a mano, pared 3.0 mm",
+  "50 mm, SDR 17: bore by hand, outside 50.2 mm, wall 3.2 mm":
+    "50 mm, SDR 17: interior a mano, exterior 50.2 mm, pared 3.2 mm",
   "Base's line: which segments in the larger tubing":
     "Línea de Base: qué tramos en la tubería mayor",
   Larger: "Mayor",

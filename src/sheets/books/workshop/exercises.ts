@@ -20,7 +20,7 @@ export interface Exercise {
     /** Where the call gives a table: row and column, from 1. */
     readonly pick?: readonly [number, number];
   };
-  /** For showing the answer. */
+  /** For showing the answer: no digit in which the rounded constants of the way by hand differ. */
   readonly format: string;
 }
 
@@ -37,7 +37,7 @@ type Plan = Omit<Exercise, "given" | "unit" | "fraction" | "whole" | "format" | 
   /** Names of given numbers; "units" is the unit system, and "a;b" one row of numbers. */
   readonly takes: readonly string[];
   readonly pick?: readonly [number, number];
-  readonly format: string;
+  readonly format: string | readonly [us: string, si: string];
 };
 
 const CANS = { a: 10, b: 8, c: 12, d: 9, e: 11, f: 10, g: 7, h: 13 };
@@ -79,7 +79,7 @@ const plans: readonly Plan[] = [
     si: { flow: 0.92, spacing: 14, move: 15 },
     name: "APPLICATION.RATE",
     takes: ["flow", "spacing", "move", "units"],
-    format: "0.000",
+    format: ["0.000", "0.00"],
   },
   {
     id: "netDepth",
@@ -89,7 +89,7 @@ const plans: readonly Plan[] = [
     si: { holds: 175, root: 0.6, share: 0.5 },
     name: "SOIL.NET",
     takes: ["holds", "root", "share", "units"],
-    format: "0.00",
+    format: ["0.00", "0.0"],
   },
   {
     id: "hours",
@@ -129,7 +129,7 @@ const plans: readonly Plan[] = [
     si: { length: 75, bore: 44, flow: 8, c: 150 },
     name: "PIPE.FRICTION",
     takes: ["flow", "bore", "length", "units", "c"],
-    format: "0.0#",
+    format: ["0.00", "0.0"],
   },
   {
     id: "headFlow",
@@ -176,7 +176,7 @@ const plans: readonly Plan[] = [
     us: { size: 50, sdr: 17 },
     name: "PIPE.INSIDE",
     takes: ["=ISO PE", "size", "sdr", "units"],
-    format: "0.0##",
+    format: ["0.000", "0.0"],
   },
   {
     id: "segment",
@@ -186,7 +186,7 @@ const plans: readonly Plan[] = [
     si: { heads: 14, segment: 8, left: 7, head: 0.92, flow: 6.44, bore: 44, length: 14, c: 140 },
     name: "PIPE.FRICTION",
     takes: ["flow", "bore", "length", "units", "c"],
-    format: "0.0##",
+    format: ["0.000", "0.00"],
   },
   {
     id: "pumpHead",
@@ -206,7 +206,7 @@ const plans: readonly Plan[] = [
     si: { flow: 26, head: 47, efficiency: 0.62 },
     name: "PUMP.POWER",
     takes: ["flow", "head", "efficiency", "units"],
-    format: "0.0#",
+    format: "0.0",
   },
   {
     id: "water",
@@ -240,7 +240,7 @@ export function exercises(system: UnitSystem): Exercise[] {
         }),
         ...(pick && { pick }),
       },
-      format,
+      format: typeof format === "string" ? format : format[system === "US" ? 0 : 1],
     };
   });
 }

@@ -159,7 +159,7 @@ export const en: WorkshopWords = {
       question:
         "The tubing says 50. That is its outside, in millimeters. What is left inside for the water?",
       guess: "Bore of 50 mm tubing, SDR 17",
-      hand: "The wall is the outside over the SDR, rounded up as the standard lists it; the bore is the outside less two walls. The function takes the wall in the middle of its tolerance, a hair more.",
+      hand: "The wall is the outside over the SDR, rounded up: 3.0 mm, the least that the standard allows. In the middle of their tolerances the wall is 3.2 mm and the outside 50.2 mm; the bore is that outside less two such walls, as the function takes it.",
       field:
         "Read the whole print on the tubing: size, series, SDR. Cut a scrap and measure the bore before you trust a plan.",
       source:
@@ -169,7 +169,7 @@ export const en: WorkshopWords = {
         ask: "What does 50 on this tubing measure?",
         say: "“Inside.” Pass a piece round with a caliper.",
         answer:
-          "44 mm of bore (1.73 in). With 50 in the formula nearly half of the loss would be hidden.",
+          "43.8 mm of bore (1.72 in). With 50 in the formula nearly half of the loss would be hidden.",
       },
       handout: "The size printed on metric tubing is its [outside diameter].",
     },
@@ -224,7 +224,7 @@ export const en: WorkshopWords = {
       guess: "Water in the whole line",
       hand: {
         US: "0.0408 times the bore in inches squared gives gallons in a foot.",
-        SI: "0.000785 times the bore in mm squared gives liters in a meter.",
+        SI: "0.0007854 times the bore in mm squared gives liters in a meter.",
       },
       field:
         "Open the lowest end first, let air in at the highest, and give it time. Water left in the dips weighs on the tow and cracks fittings in frost.",
@@ -373,9 +373,12 @@ export const en: WorkshopWords = {
         US: "Metric tubing, {size} mm, SDR {sdr}. What is its bore, in inches?",
         SI: "Metric tubing, {size} mm, SDR {sdr}. What is its bore?",
       },
-      hint: "Outside less two walls.",
-      second: { US: "A wall is 3.0 mm; 25.4 mm make an inch.", SI: "A wall is 3.0 mm." },
-      shown: { US: "({size} − 2 × 3.0) ÷ 25.4", SI: "{size} − 2 × 3.0" },
+      hint: "Outside less two walls, each in the middle of its tolerance: 50.0 to 50.4 mm, 3.0 to 3.4 mm.",
+      second: {
+        US: "The outside is 50.2 mm, a wall 3.2 mm; 25.4 mm make an inch.",
+        SI: "The outside is 50.2 mm, a wall 3.2 mm.",
+      },
+      shown: { US: "(50.2 − 2 × 3.2) ÷ 25.4", SI: "50.2 − 2 × 3.2" },
     },
     segment: {
       ask: {
@@ -424,9 +427,9 @@ export const en: WorkshopWords = {
       hint: "The area of the bore times the length.",
       second: {
         US: "0.0408 times the bore squared is gallons in a foot.",
-        SI: "0.000785 times the bore squared is liters in a meter.",
+        SI: "0.0007854 times the bore squared is liters in a meter.",
       },
-      shown: { US: "0.0408 × {bore}² × {length}", SI: "0.000785 × {bore}² × {length}" },
+      shown: { US: "0.0408 × {bore}² × {length}", SI: "0.0007854 × {bore}² × {length}" },
     },
   },
   pictures: {

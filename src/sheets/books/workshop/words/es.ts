@@ -56,7 +56,7 @@ export const es: WorkshopWords = {
       question:
         "El suelo necesita de vuelta su lámina neta. ¿Cuánto debe quedar la línea, y cuántas veces se puede mover en un día?",
       guess: "Horas de un turno",
-      hand: "Lámina neta entre intensidad, entre eficiencia. Luego un día de trabajo entre las horas de un turno más las de un traslado, hacia abajo.",
+      hand: "Lámina neta entre intensidad, entre eficiencia. Luego un día de trabajo entre las horas de un turno más las de un traslado, redondeado hacia abajo.",
       field:
         "Use las horas que llevan la eficiencia: dan bastante a casi todo el campo. La media sola deja corta la mitad del campo. Las horas para el cuarto más seco son todavía más: para un cultivo que las pague.",
       source:
@@ -102,7 +102,7 @@ export const es: WorkshopWords = {
         SI: "1.217 × 10¹² por (L/s entre C) a la potencia 1.852, por los mm de diámetro interior a la potencia -4.87: metros en 100 metros. 1 m hace 9.79 kPa.",
       },
       field:
-        "El manómetro al final de la alimentadora dice lo que tomó la tubería. Mucho más que lo planeado: demasiado caudal, una tubería aplastada o sucia, o un diámetro interior menor de lo que cree.",
+        "El manómetro al final de la alimentadora dice cuánto se perdió en la tubería. Mucho más que lo planeado: demasiado caudal, una tubería aplastada o sucia, o un diámetro interior menor de lo que cree.",
       source:
         "Hazen–Williams como lo imprime el manual: USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11, Sprinkler Irrigation; en L/s y mm es la misma ecuación convertida.",
       trainer: {
@@ -120,7 +120,7 @@ export const es: WorkshopWords = {
       question:
         "Cada aspersor toma su parte, así que la tubería lleva cada vez menos. ¿Qué parte de la pérdida completa queda?",
       guess:
-        "Pérdida de una línea de ocho aspersores entre la de todo el caudal todo el camino (0 a 1)",
+        "Pérdida de una línea de ocho aspersores entre la de todo el caudal en todo el recorrido (0 a 1)",
       hand: "Sume los tramos. O tome el factor: 1/2.852 + 1/(2 N) + 0.923/(6 N²), con N salidas.",
       field:
         "Cerca de la entrada la tubería trabaja más: ahí se paga un tamaño mayor. El factor supone todos los aspersores iguales; en una línea larga no lo son, y solo la línea resuelta lo dice.",
@@ -149,7 +149,7 @@ export const es: WorkshopWords = {
       trainer: {
         minutes: 25,
         ask: "¿Qué aspersor tiene la menor presión en una línea cuesta abajo?",
-        say: "«El último.» A menudo es uno del medio: la fricción se gasta pronto, la bajada viene todo el camino.",
+        say: "«El último.» A menudo es uno del medio: la fricción se gasta pronto, la bajada ayuda en todo el recorrido.",
         answer: "Mire el dibujo: el punto más bajo de cada línea.",
       },
       handout: "La presión puede variar un [quinto]; el caudal varía entonces un [décimo].",
@@ -161,7 +161,7 @@ export const es: WorkshopWords = {
       question:
         "El tubo dice 50. Ese es su exterior, en milímetros. ¿Cuánto queda por dentro para el agua?",
       guess: "Diámetro interior de tubería de 50 mm, SDR 17",
-      hand: "La pared es el exterior entre el SDR, hacia arriba como la lista la norma; el interior es el exterior menos dos paredes. La función toma la pared en el medio de su tolerancia, un pelo más.",
+      hand: "La pared es el exterior entre el SDR, redondeado hacia arriba: 3.0 mm, lo menos que admite la norma. En el medio de sus tolerancias la pared es de 3.2 mm y el exterior de 50.2 mm; el interior es ese exterior menos dos de esas paredes, como lo toma la función.",
       field:
         "Lea todo lo impreso en el tubo: tamaño, serie, SDR. Corte un retazo y mida el interior antes de confiar en un plan.",
       source:
@@ -171,7 +171,7 @@ export const es: WorkshopWords = {
         ask: "¿Qué mide el 50 de este tubo?",
         say: "«Por dentro.» Haga circular un trozo con un calibrador.",
         answer:
-          "44 mm de interior (1.73 in). Con 50 en la fórmula quedaría oculta casi la mitad de la pérdida.",
+          "43.8 mm de interior (1.72 in). Con 50 en la fórmula quedaría oculta casi la mitad de la pérdida.",
       },
       handout: "El tamaño impreso en tubería métrica es su [diámetro exterior].",
     },
@@ -184,7 +184,7 @@ export const es: WorkshopWords = {
       guess: "Tramos de la tubería mayor",
       hand: "Tome el caudal que queda después del tramo, y la pérdida en el diámetro interior menor; súmela hacia afuera y compare con el límite.",
       field:
-        "Compre el tamaño mayor para el lado de la entrada y marque la unión: tendida al revés, los aspersores lejanos pasan hambre.",
+        "Compre el tamaño mayor para el lado de la entrada y marque la unión: tendida al revés, los aspersores lejanos se quedan sin presión.",
       source:
         "La línea resuelta contra el límite de la norma de práctica; dos tamaños en una línea son práctica común, sin fuente.",
       trainer: {
@@ -227,7 +227,7 @@ export const es: WorkshopWords = {
       guess: "Agua en toda la línea",
       hand: {
         US: "0.0408 por el diámetro interior en pulgadas al cuadrado da galones en un pie.",
-        SI: "0.000785 por el diámetro interior en mm al cuadrado da litros en un metro.",
+        SI: "0.0007854 por el diámetro interior en mm al cuadrado da litros en un metro.",
       },
       field:
         "Abra primero el extremo más bajo, deje entrar aire en el más alto, y dele tiempo. El agua que queda en los puntos bajos pesa al remolcar y raja accesorios con la helada.",
@@ -305,8 +305,8 @@ export const es: WorkshopWords = {
     setsADay: {
       ask: "Un turno toma {hours} horas, un traslado {move} horas, el día tiene {day}. ¿Cuántos turnos enteros por día?",
       hint: "Cada turno trae su traslado.",
-      second: "{day} entre la suma de {hours} y {move}, hacia abajo.",
-      shown: "{day} ÷ ({hours} + {move}), hacia abajo",
+      second: "{day} entre la suma de {hours} y {move}, redondeado hacia abajo.",
+      shown: "{day} ÷ ({hours} + {move}), redondeado hacia abajo",
     },
     widestMove: {
       ask: {
@@ -376,12 +376,12 @@ export const es: WorkshopWords = {
         US: "Tubería métrica, {size} mm, SDR {sdr}. ¿Cuál es su diámetro interior, en pulgadas?",
         SI: "Tubería métrica, {size} mm, SDR {sdr}. ¿Cuál es su diámetro interior?",
       },
-      hint: "Exterior menos dos paredes.",
+      hint: "Exterior menos dos paredes, cada medida en el medio de su tolerancia: 50.0 a 50.4 mm, 3.0 a 3.4 mm.",
       second: {
-        US: "Una pared es de 3.0 mm; 25.4 mm hacen una pulgada.",
-        SI: "Una pared es de 3.0 mm.",
+        US: "El exterior es de 50.2 mm, una pared de 3.2 mm; 25.4 mm hacen una pulgada.",
+        SI: "El exterior es de 50.2 mm, una pared de 3.2 mm.",
       },
-      shown: { US: "({size} − 2 × 3.0) ÷ 25.4", SI: "{size} − 2 × 3.0" },
+      shown: { US: "(50.2 − 2 × 3.2) ÷ 25.4", SI: "50.2 − 2 × 3.2" },
     },
     segment: {
       ask: {
@@ -397,8 +397,8 @@ export const es: WorkshopWords = {
     },
     pumpHead: {
       ask: {
-        US: "El hidrante necesita {pressure} psi, principal y filtro pierden {losses} psi, el agua se eleva {lift} ft. ¿Cuál es la carga dinámica total?",
-        SI: "El hidrante necesita {pressure} kPa, principal y filtro pierden {losses} kPa, el agua se eleva {lift} m. ¿Cuál es la carga dinámica total?",
+        US: "El hidrante necesita {pressure} psi, la tubería principal y el filtro pierden {losses} psi, el agua se eleva {lift} ft. ¿Cuál es la carga dinámica total?",
+        SI: "El hidrante necesita {pressure} kPa, la tubería principal y el filtro pierden {losses} kPa, el agua se eleva {lift} m. ¿Cuál es la carga dinámica total?",
       },
       hint: "Sume las presiones y vuélvalas carga; luego la elevación.",
       second: {
@@ -409,10 +409,10 @@ export const es: WorkshopWords = {
     },
     power: {
       ask: {
-        US: "Una bomba da {flow} gpm a {head} ft con una eficiencia de {efficiency}. ¿Qué potencia toma su eje?",
-        SI: "Una bomba da {flow} m³/h a {head} m con una eficiencia de {efficiency}. ¿Qué potencia toma su eje?",
+        US: "Una bomba da {flow} gpm a {head} ft con una eficiencia de {efficiency}. ¿Qué potencia necesita en el eje?",
+        SI: "Una bomba da {flow} m³/h a {head} m con una eficiencia de {efficiency}. ¿Qué potencia necesita en el eje?",
       },
-      hint: "Caudal por carga es la potencia del agua; el eje toma más.",
+      hint: "Caudal por carga es la potencia del agua; en el eje hace falta más.",
       second: {
         US: "{flow} por {head} entre 3960, entre la eficiencia.",
         SI: "{flow} por {head} entre 367, entre la eficiencia.",
@@ -430,9 +430,9 @@ export const es: WorkshopWords = {
       hint: "El área interior por el largo.",
       second: {
         US: "0.0408 por el diámetro interior al cuadrado son galones en un pie.",
-        SI: "0.000785 por el diámetro interior al cuadrado son litros en un metro.",
+        SI: "0.0007854 por el diámetro interior al cuadrado son litros en un metro.",
       },
-      shown: { US: "0.0408 × {bore}² × {length}", SI: "0.000785 × {bore}² × {length}" },
+      shown: { US: "0.0408 × {bore}² × {length}", SI: "0.0007854 × {bore}² × {length}" },
     },
   },
   pictures: {
@@ -475,10 +475,10 @@ export const es: WorkshopWords = {
     pressureTitle: "Presión perdida según el caudal",
     pipeFlow: "Caudal",
     bore: "Diámetro interior",
-    lost: "Perdido",
+    lost: "Pérdida",
     twice: "Con el doble de caudal, la pérdida es",
     speed: "Velocidad",
-    pressureSaid: "Esta tubería toma {lost}.",
+    pressureSaid: "En esta tubería se pierden {lost}.",
     alongTitle: "Lo que lleva cada tramo de la línea",
     heads: "Aspersores en la línea",
     factor: "Factor de salidas múltiples F",
