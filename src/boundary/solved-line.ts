@@ -35,16 +35,26 @@ const LINES_KEPT = 100;
 const memory = new Memory<Asked>(LINES_KEPT);
 
 /** Reads and solves a line, once for all the cells that ask about it. */
-export function askLine(inlet: Cell, inOrder: LineInOrder): Asked {
-  const cells = lineCells(inOrder);
-  const { heads, spacing, inside, discharge, units, ...others } = cells;
-  const { rise, regulator, friction, first, riser } = others;
+export function askLine(inlet: Cell, line: LineInOrder): Asked {
+  const [heads, spacing, inside, discharge, units, rise, regulator, friction, first, riser] = line;
   // One by one, since a host may hand over fewer arguments than there are, or more.
-  const along = [heads, spacing, inside, discharge, units, rise, regulator];
-  return memory.recall([inlet, ...along, friction, first, riser], () => {
+  const asked = [
+    inlet,
+    heads,
+    spacing,
+    inside,
+    discharge,
+    units,
+    rise,
+    regulator,
+    friction,
+    first,
+    riser,
+  ];
+  return memory.recall(asked, () => {
     const u = readUnits(units);
     const pressure = u.pressure.read("inlet", inlet, above(0));
-    return { u, solved: solveLine(readLine(u, readHeads(heads), pressure, cells)) };
+    return { u, solved: solveLine(readLine(u, readHeads(heads), pressure, lineCells(line))) };
   });
 }
 
