@@ -2,8 +2,15 @@ import { join } from "node:path";
 import { readDocComments } from "../../build/doc-comments";
 import { spelling } from "../../src/boundary/choices";
 import { crops, cropSpellings, stages, stageSpellings } from "../../src/tables/crops";
-import { profileSpellings, soilProfiles } from "../../src/tables/intake";
-import { soilTextures, textureSpellings } from "../../src/tables/soils";
+import { HOUR, INCH } from "../../src/ground/unit-factors";
+import {
+  COVERS,
+  largestApplicationRate,
+  profileOfTexture,
+  profileSpellings,
+  soilProfiles,
+} from "../../src/tables/intake";
+import { availableWaterCapacity, soilTextures, textureSpellings } from "../../src/tables/soils";
 
 /** The functions that read a table, with the argument that chooses the entry. */
 const readers: readonly [file: string, id: string, argument: string, entries: readonly string[]][] =
@@ -68,4 +75,53 @@ test("the help states each printed range of a texture", () => {
     ...Array(3).fill(["1.60", "2.50"]),
     ["2.00", "3.00"],
   ]);
+});
+
+test("the help of SOIL.AWC states the average of each texture", () => {
+  const { remarks } = helpOf("soil.ts", "SOIL_AWC");
+  const printed = [...remarks.matchAll(/([a-z ,]+) (\d\.\d\d) \(\d\.\d\d–\d\.\d\d\)/g)].flatMap(
+    ([, textures, average]) =>
+      textures
+        .split(",")
+        .map((texture) => texture.trim())
+        .filter((texture) => texture !== "")
+        .map((texture) => [texture, Number(average)]),
+  );
+  const inTable = soilTextures.map((texture) => [
+    texture,
+    Math.round(availableWaterCapacity(texture) * 12 * 100) / 100,
+  ]);
+  expect(printed).toEqual(inTable);
+});
+
+test("the help of SOIL.INTAKE states every rate of its table", () => {
+  const { remarks } = helpOf("soil.ts", "SOIL_INTAKE");
+  const rows = [...remarks.matchAll(/([a-z ]+) ((?:[\d.]+, ){3}[\d.]*\d)/g)];
+  let uniform = "";
+  const printed = rows.map(([, words, rates]) => {
+    const row = words.trim();
+    // "over compact" alone is of the soil before it.
+    const profile = row === "over compact" ? `${uniform} ${row}` : row;
+    uniform = profile;
+    return [profile, ...rates.split(", ").map(Number)];
+  });
+  const inTable = COVERS.flatMap((cover) =>
+    soilProfiles.map((profile) => [
+      profile,
+      ...[0.05, 0.08, 0.12, 0.16].map(
+        (slope) =>
+          Math.round(((largestApplicationRate(profile, slope, cover) * HOUR) / INCH) * 1000) / 1000,
+      ),
+    ]),
+  );
+  expect(printed).toEqual(inTable);
+});
+
+test("the help of SOIL.PROFILE states the class of each texture", () => {
+  const { remarks } = helpOf("soil.ts", "SOIL_PROFILE");
+  const printed = [...remarks.matchAll(/([a-z ,]+): "([a-z ]+)"/g)].flatMap(([, words, profile]) =>
+    words.split(",").map((texture) => [texture.trim(), profile]),
+  );
+  const classed = soilTextures.filter((texture) => texture !== "peat");
+  expect(printed).toEqual(classed.map((texture) => [texture, profileOfTexture(texture, false)]));
 });
