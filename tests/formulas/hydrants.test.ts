@@ -111,6 +111,43 @@ describe("fewest hydrants", () => {
     ]);
   });
 
+  test("by hand: where the farthest is nearest, and what is just in reach", () => {
+    // Seven near ends 50 apart: five from 0 to 200 by one at 100, two from 250 to 300 by one at 275.
+    const row = ends(Array.from({ length: 7 }, (_, i) => [0, 50 * i] as const));
+    const two = fewestHydrants(row, 100);
+    expect(two).toMatchObject([
+      { firstPosition: 1, lastPosition: 5, run: 1, x: 0 },
+      { firstPosition: 6, lastPosition: 7, run: 1, x: 0 },
+    ]);
+    expect(two.map(({ y }) => Math.round(y * 1e6) / 1e6)).toEqual([100, 275]);
+    expect(two[0].farthest).toBeCloseTo(100, 9);
+    expect(two[1].farthest).toBeCloseTo(25, 9);
+    // A little less reach serves four of them; rounding is not a little.
+    expect(fewestHydrants(row, 99.999)[0].lastPosition).toBe(4);
+    expect(fewestHydrants(row, 100 * (1 - 1e-10))[0].lastPosition).toBe(5);
+    expect(fewestHydrants(row, 0)).toHaveLength(7);
+    // Legs of 80 and 60 at a right angle: on the longer one, s from the corner, both ends are as far
+    // where 80 - s = sqrt(s^2 + 60^2), so s = 17.5, and they are 62.5 away.
+    const corner = ends([
+      [80, 0],
+      [0, 0],
+      [0, 60],
+    ]);
+    const [one, ...rest] = fewestHydrants(corner, 63);
+    expect(rest).toEqual([]);
+    expect(one.x).toBeCloseTo(17.5, 6);
+    expect(one.y).toBeCloseTo(0, 9);
+    expect(one.farthest).toBeCloseTo(62.5, 6);
+    expect(fewestHydrants(corner, 62.4)).toHaveLength(2);
+    // The same corner turned about and away from the origin.
+    const [turned] = fewestHydrants(
+      corner.map((end) => ({ ...end, x: 500 - end.y, y: -200 - end.x })),
+      63,
+    );
+    expect(turned.x).toBeCloseTo(500, 6);
+    expect(turned.y).toBeCloseTo(-217.5, 6);
+  });
+
   test("near ends at one place share one", () => {
     const row = ends([
       [5, 5],
