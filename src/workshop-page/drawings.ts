@@ -507,7 +507,8 @@ const along: Drawing = {
     const { chart, inletThereIs, lesson, spacing, friction, riser } = bluestemFlat(system);
     const { large } = bores({ system, words, number, table });
     const u = units(system);
-    const code = us(system) ? "0.0" : "0";
+    // A digit more than elsewhere, or two close losses would seem a whole kPa apart.
+    const code = "0.0";
     // What F leaves out: it takes every sprinkler's flow as equal, and on a long line they are not.
     const equal = number(
       "LATERAL_LOSS",
