@@ -72,8 +72,7 @@ export const workbooks: Texts = {
   ", near end": ", extremo cercano",
   ", far end": ", extremo lejano",
   "hydrant ": "hidrante ",
-  "50 mm, SDR 17: bore by hand, outside 50.2 mm, wall 3.2 mm":
-    "50 mm, SDR 17: interior a mano, exterior 50.2 mm, pared 3.2 mm",
+  "50 mm, SDR 17: wall 3.2, outside 50.2 mm": "50 mm, SDR 17: pared 3.2, exterior 50.2 mm",
   "Base's line: which segments in the larger tubing":
     "Línea de Base: qué tramos en la tubería mayor",
   Larger: "Mayor",

@@ -13,7 +13,7 @@ function write(page: PageBuilder): void {
   const sizes = [75, 63, 50, 40, 32];
   const first = page.block("A", 1);
   first.worked(
-    "50 mm, SDR 17: bore by hand, outside 50.2 mm, wall 3.2 mm",
+    "50 mm, SDR 17: wall 3.2, outside 50.2 mm",
     `=IRRIG.UNIT.CONVERT(50.2-2*3.2, "mm", ${unitText("diameter")})`,
     { unit: "diameter" },
   );
