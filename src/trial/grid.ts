@@ -10,6 +10,7 @@ import { readTyped } from "./typed";
 import { freshWorkbookId, workbookOf } from "./grid-workbook";
 import { wordsOfError } from "../screen/error-words";
 import type { CallError, CellValue, FunctionHost } from "../screen/host";
+import { type SpillRanges, withoutLeftOvers } from "./left-over-spills";
 import { sameSpills, type Spills } from "./same-spills";
 import { type Changes, type Content, plainChanges } from "./kept/changes";
 import { cellOf, changesIn, contentOf, withChanges } from "./kept/grid-changes";
@@ -465,9 +466,14 @@ export class Grid implements SheetValues {
   private rest(): void {
     if (this.disposed) return;
     const injector = this.univer.__getInjector();
-    const spills = structuredClone(
-      injector.get(FormulaDataModel).getArrayFormulaCellData()[this.id] ?? {},
-    ) as Spills;
+    const model = injector.get(FormulaDataModel);
+    const filled = model.getArrayFormulaCellData();
+    const lies = (model.getArrayFormulaRange()[this.id] ?? {}) as SpillRanges;
+    const spills = withoutLeftOvers(structuredClone(filled[this.id] ?? {}) as Spills, lies);
+    model.setArrayFormulaCellData({
+      ...filled,
+      [this.id]: structuredClone(spills) as (typeof filled)[string],
+    });
     const isAtRest = sameSpills(this.spills, spills) || this.rounds >= MOST_ROUNDS;
     this.spills = spills;
     this.rounds = isAtRest ? 0 : this.rounds + 1;
