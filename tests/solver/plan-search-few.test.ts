@@ -11,7 +11,7 @@ import {
   type Wanted,
 } from "../../src/solver/plan-search";
 import { countTubingChoices, type TubingChoice } from "../../src/solver/plan-tubing";
-import { everyDesign } from "../support/every-plan";
+import { cheapestOfKinds, everyDesign, shown } from "../support/every-plan";
 import { randomPlan } from "../support/random-plan";
 
 /**
@@ -29,37 +29,24 @@ const problems = [3, 4, 6].map((seed) => ({ seed, problem: loose(seed) }));
 
 /** What a search should find, by trying all: the cheapest of each kind that is wanted. */
 function byTrying({ problem, all }: Tried, { count, without, only, below }: Wanted): Design[] {
-  const kinds = new Map<string, Design>();
-  for (const design of all) {
+  const wanted = all.filter((design) => {
     const { laid, sprinkler } = design.choice;
-    if (!keepsToLimits(problem.terms, design, without)) continue;
-    if (below !== undefined && design.year.total >= below) continue;
-    if (
-      only !== undefined &&
-      (problem.spacings[only.spacing] !== laid.spacing ||
-        problem.moves[only.move] !== laid.move ||
-        only.sprinkler !== sprinkler)
-    )
-      continue;
-    const kind = kindOf(laid, sprinkler, design.lines);
-    const known = kinds.get(kind);
-    if (known === undefined || compareDesigns(design, known) < 0) kinds.set(kind, design);
-  }
-  return [...kinds.values()].sort(compareDesigns).slice(0, count);
+    if (!keepsToLimits(problem.terms, design, without)) return false;
+    if (below !== undefined && design.year.total >= below) return false;
+    return (
+      only === undefined ||
+      (problem.spacings[only.spacing] === laid.spacing &&
+        problem.moves[only.move] === laid.move &&
+        only.sprinkler === sprinkler)
+    );
+  });
+  return cheapestOfKinds(wanted, count);
 }
 
 interface Tried {
   readonly problem: PlanProblem;
   readonly all: readonly Design[];
 }
-
-const shown = ({ choice: { laid, ...choice }, ...design }: Design) => ({
-  spacing: laid.spacing,
-  move: laid.move,
-  ...choice,
-  lines: design.lines,
-  cost: design.year.total,
-});
 
 describe.each(problems)("of problem $seed", ({ problem }) => {
   const tried: Tried = { problem, all: everyDesign(problem) };

@@ -1,7 +1,7 @@
 import { type Design, isOver, keepsToLimits } from "../../src/solver/plan-design";
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
-import { compareDesigns, kindOf, PlanSearch, TooMuchWork } from "../../src/solver/plan-search";
-import { everyDesign, type Solved } from "../support/every-plan";
+import { PlanSearch, TooMuchWork } from "../../src/solver/plan-search";
+import { cheapestOfKinds, everyDesign, shown, type Solved } from "../support/every-plan";
 import { type GroundKind, randomPlan, squeezed } from "../support/random-plan";
 
 const COUNT = 5;
@@ -12,23 +12,11 @@ function byExhaustion(
   designs: readonly Design[],
   without?: LimitName,
 ): Design[] {
-  const kinds = new Map<string, Design>();
-  for (const design of designs) {
-    if (!keepsToLimits(terms, design, without)) continue;
-    const kind = kindOf(design.choice.laid, design.choice.sprinkler, design.lines);
-    const known = kinds.get(kind);
-    if (known === undefined || compareDesigns(design, known) < 0) kinds.set(kind, design);
-  }
-  return [...kinds.values()].sort(compareDesigns).slice(0, COUNT);
+  return cheapestOfKinds(
+    designs.filter((design) => keepsToLimits(terms, design, without)),
+    COUNT,
+  );
 }
-
-const shown = ({ choice: { laid, ...choice }, ...design }: Design) => ({
-  spacing: laid.spacing,
-  move: laid.move,
-  ...choice,
-  lines: design.lines,
-  cost: design.year.total,
-});
 
 const grounds: readonly GroundKind[] = ["level", "uphill", "downhill", "heights"];
 const cases = grounds.flatMap((ground) =>

@@ -2,6 +2,7 @@ import { PlanCosts } from "../../src/solver/plan-costs";
 import { type Design, workOut } from "../../src/solver/plan-design";
 import { type FieldState, stateAtInlet, stateAtLowest } from "../../src/solver/plan-hydraulics";
 import type { LimitName, PlanProblem } from "../../src/solver/plan-problem";
+import { compareDesigns, kindOf } from "../../src/solver/plan-search";
 import { boresOf, tubingChoices } from "../../src/solver/plan-tubing";
 
 /** What was solved for one problem, to be used again where only a limit is left out. */
@@ -47,3 +48,23 @@ export function everyDesign(
   }
   return designs;
 }
+
+/** The cheapest of each kind among these designs, in the order in which a search lists them. */
+export function cheapestOfKinds(designs: Iterable<Design>, count: number): Design[] {
+  const kinds = new Map<string, Design>();
+  for (const design of designs) {
+    const kind = kindOf(design.choice.laid, design.choice.sprinkler, design.lines);
+    const known = kinds.get(kind);
+    if (known === undefined || compareDesigns(design, known) < 0) kinds.set(kind, design);
+  }
+  return [...kinds.values()].sort(compareDesigns).slice(0, count);
+}
+
+/** What is compared of a design. */
+export const shown = ({ choice: { laid, ...choice }, ...design }: Design) => ({
+  spacing: laid.spacing,
+  move: laid.move,
+  ...choice,
+  lines: design.lines,
+  cost: design.year.total,
+});

@@ -1,9 +1,13 @@
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
-import type { Page } from "../../src/sheets/kit/definition";
+import type { Page, SheetCell } from "../../src/sheets/kit/definition";
 import type { Content } from "../../src/trial/kept/changes";
 import { FirstValues } from "../../src/trial/first-values";
 import { host, reference } from "../support/page-functions";
+
+function one(cells: readonly SheetCell[]): Page {
+  return { name: "One", widths: [10, 10], lines: new Map(), printArea: "A1:B9", cells };
+}
 
 test("a typed value goes through to what depends on it, and errors carry their message", () => {
   const pages = readyMadeSheets[0].pages("US");
@@ -27,22 +31,16 @@ test("a typed value goes through to what depends on it, and errors carry their m
 });
 
 test("an error stands in the first cell of what it would have filled; the others are blank", () => {
-  const page: Page = {
-    name: "One",
-    widths: [10, 10],
-    lines: new Map(),
-    printArea: "A1:B9",
-    cells: [
-      { at: "A1", role: "input", value: 14 },
-      {
-        at: "B1",
-        role: "result",
-        formula: "=IRRIG.STAKE.FLAGS(A1, 45)",
-        spill: { rows: 15, columns: 2, reserved: 20, headed: true, formats: ["0", "0"] },
-      },
-      { at: "A2", role: "result", formula: "=SUM(C2:C15)" },
-    ],
-  };
+  const page = one([
+    { at: "A1", role: "input", value: 14 },
+    {
+      at: "B1",
+      role: "result",
+      formula: "=IRRIG.STAKE.FLAGS(A1, 45)",
+      spill: { rows: 15, columns: 2, reserved: 20, headed: true, formats: ["0", "0"] },
+    },
+    { at: "A2", role: "result", formula: "=SUM(C2:C15)" },
+  ]);
   const values = new FirstValues([page], new Map(), reference, host);
   const read = (at: string) => values.read({ page: "One", ...readAddress(at) });
   expect(read("C2").value).toBe(45);
@@ -54,21 +52,15 @@ test("an error stands in the first cell of what it would have filled; the others
 });
 
 test("formulas of the user's own count, and a cell in a result's way; pages of the user's own are beyond", () => {
-  const page: Page = {
-    name: "One",
-    widths: [10, 10],
-    lines: new Map(),
-    printArea: "A1:B9",
-    cells: [
-      { at: "A1", role: "input", value: 14 },
-      {
-        at: "B1",
-        role: "result",
-        formula: "=IRRIG.STAKE.FLAGS(A1, 45)",
-        spill: { rows: 15, columns: 2, reserved: 20, headed: true, formats: ["0", "0"] },
-      },
-    ],
-  };
+  const page = one([
+    { at: "A1", role: "input", value: 14 },
+    {
+      at: "B1",
+      role: "result",
+      formula: "=IRRIG.STAKE.FLAGS(A1, 45)",
+      spill: { rows: 15, columns: 2, reserved: 20, headed: true, formats: ["0", "0"] },
+    },
+  ]);
   const open = (...typed: [string, Content][]) =>
     new FirstValues([page], new Map(typed), reference, host);
   const read = (values: FirstValues, at: string) =>
@@ -120,19 +112,13 @@ test("what is beyond the first view is told as not worked out yet, and not as a 
 });
 
 test("a root of a negative number, a division by 0 and a number too large are errors", () => {
-  const page: Page = {
-    name: "One",
-    widths: [10, 10],
-    lines: new Map(),
-    printArea: "A1:B9",
-    cells: [
-      { at: "A1", role: "input", value: -0.9 },
-      { at: "B1", role: "result", formula: "=A1^1.852" },
-      { at: "B2", role: "result", formula: "=1/(A1-A1)" },
-      { at: "B3", role: "result", formula: "=A1*10^308*10" },
-      { at: "B4", role: "result", formula: "=B1*2" },
-    ],
-  };
+  const page = one([
+    { at: "A1", role: "input", value: -0.9 },
+    { at: "B1", role: "result", formula: "=A1^1.852" },
+    { at: "B2", role: "result", formula: "=1/(A1-A1)" },
+    { at: "B3", role: "result", formula: "=A1*10^308*10" },
+    { at: "B4", role: "result", formula: "=B1*2" },
+  ]);
   const values = new FirstValues([page], new Map(), reference, host);
   const code = (at: string) => values.read({ page: "One", ...readAddress(at) }).error?.code;
   expect(["B1", "B2", "B3", "B4"].map(code)).toEqual(["#NUM!", "#DIV/0!", "#NUM!", "#NUM!"]);
