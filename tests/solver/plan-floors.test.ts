@@ -1,7 +1,5 @@
-import { orificeLaw } from "../../src/formulas/discharge-law";
 import { groundOf } from "../../src/formulas/ground-height";
 import { WATER_WEIGHT } from "../../src/ground/constants";
-import { type FieldGround, FieldLayouts } from "../../src/solver/laid-field";
 import { PlanCosts } from "../../src/solver/plan-costs";
 import { keepsToLimits } from "../../src/solver/plan-design";
 import { Prospect, RunFriction } from "../../src/solver/plan-floors";
@@ -9,6 +7,7 @@ import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-
 import { everyDesign } from "../support/every-plan";
 import { expectClose } from "../support/published";
 import { type GroundKind, randomPlan } from "../support/random-plan";
+import { BIG, HEAD_FLOW, problemWith, SMALL } from "../support/small-plan";
 
 function prospectOf(problem: PlanProblem, place: Partial<Place> = {}): Prospect {
   const { spacing = problem.spacings[0], move = problem.moves[0] } = place;
@@ -61,79 +60,6 @@ describe("on fields of any kind a bound", () => {
 });
 
 const WEIGHT = WATER_WEIGHT;
-
-/** Nozzles that give 2 m³/h at 200 kPa and go by the square root: 4 m³/h at 800 kPa. */
-const HEAD_FLOW = 2 / 3600;
-const law = orificeLaw(HEAD_FLOW / Math.sqrt(2e5));
-
-const BIG = { name: "big", bore: 0.05, price: 4, rating: 1e6 };
-const SMALL = { name: "small", bore: 0.04, price: 3, rating: 8e5 };
-
-/**
- * Three heads 10 m apart, head 1 at 5 m, in four positions 12 m apart; a set of 2 hours at the
- * lowest pressure: 40 mm on 120 m² by heads of 2 m³/h, 0.8 of it useful, is 3 h.
- */
-function problemWith(
-  changed: Partial<PlanProblem["terms"]> = {},
-  ground: FieldGround = { slope: 0 },
-  others: Partial<PlanProblem> = {},
-): PlanProblem {
-  const corners = [
-    { x: 0, y: 0 },
-    { x: 30, y: 0 },
-    { x: 30, y: 48 },
-    { x: 0, y: 48 },
-  ];
-  return {
-    layouts: new FieldLayouts({ corners, obstacles: [], setback: 0 }, 90, ground),
-    spacings: [10],
-    moves: [12],
-    pressures: [2e5],
-    sprinklers: [
-      {
-        name: "a",
-        law,
-        lowest: 1e5,
-        highest: 4e5,
-        wetted: [{ pressure: 2e5, diameter: 26 }],
-      },
-    ],
-    tubing: [BIG, SMALL],
-    feeders: [BIG],
-    terms: {
-      coverage: 0.9,
-      riser: 0.5,
-      friction: { law: "Hazen–Williams", c: 150 },
-      variation: 0.2,
-      speed: 2,
-      wind: 0,
-      intake: 1e-5,
-      netDepth: 0.04,
-      efficiency: 0.8,
-      uniformity: 1,
-      days: 4,
-      dayTime: 12 * 3600,
-      moveTime: 3600,
-      seasonDepth: 0.4,
-      lift: 6,
-      mainLoss: 2 * WEIGHT,
-      pumpFlow: Infinity,
-      pumpHead: Infinity,
-      shareOfRating: 0.72,
-      headPrice: 40,
-      linePrice: 100,
-      years: 10,
-      interest: 0,
-      escalation: 0,
-      upkeep: 0.05,
-      energyPrice: 0.2,
-      performance: 1,
-      wage: 20,
-      ...changed,
-    },
-    ...others,
-  };
-}
 
 /** Hazen–Williams as the handbook prints it: 1050 (Q/C)^1.852 D^−4.87 ft in 100 ft, gpm and inches. */
 const hazenWilliams = (flow: number, bore: number, length: number) =>
