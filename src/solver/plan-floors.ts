@@ -172,7 +172,6 @@ export class Prospect {
   /** Least friction to the last head in a choice of tubing. */
   leastLoss({ larger, smaller, change }: TubingChoice): number {
     const near = this.lost(larger);
-    if (smaller === larger) return near[near.length - 1];
     const far = this.lost(smaller);
     return near[change] + far[far.length - 1] - far[change];
   }
