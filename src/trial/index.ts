@@ -290,7 +290,9 @@ class TrialPage {
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     const { values } = this;
-    this.view = new SheetView(page, values, this.pages);
+    this.view = new SheetView(page, values, this.pages, (id, ...cells) =>
+      this.host.call(id, ...cells),
+    );
     this.view.title(part("sheet-title"));
     part("purpose").textContent = this.desk.open.sheet.purpose;
     part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => values));

@@ -11,6 +11,7 @@ import { formatValue, writtenNumber } from "../screen/number-format";
 import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
 import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
+import type { Call } from "./plan-drawing/degrees";
 import { fieldCells } from "./plan-drawing/field";
 import { type Drawn, PlanDrawing } from "./plan-drawing/plan-drawing";
 import type { SheetValues, ShownCell } from "./sheet-values";
@@ -44,6 +45,7 @@ export class SheetView {
     private readonly values: SheetValues,
     /** All of the workbook, this page among them. */
     private readonly pages: readonly Page[],
+    private readonly call: Call,
   ) {}
 
   refresh(): void {
@@ -401,6 +403,7 @@ export class SheetView {
       cells,
       () => this.values,
       () => this.drawn(chart),
+      this.call,
       chart.description,
     );
     this.refreshers.push(() => plan.refresh());

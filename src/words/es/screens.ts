@@ -249,8 +249,8 @@ export const screens: Texts = {
   south: "al sur",
   "Drag a corner or an obstacle, or choose it and press the arrow keys: with Shift ten times as far, Escape takes it back. The tables of the page Field say the same.":
     "Arrastre una esquina o un obstáculo, o elíjalo y use las flechas: con Mayús avanza diez veces más, Escape lo devuelve. Las tablas de la página Campo dicen lo mismo.",
-  "Corners in degrees are changed in their table on the page Field. Obstacles can be dragged, or chosen and moved by the arrow keys.":
-    "Las esquinas en grados se cambian en su tabla de la página Campo. Los obstáculos se pueden arrastrar, o elegir y mover con las flechas.",
+  Latitude: "Latitud",
+  Longitude: "Longitud",
   "The lines are not drawn:": "Las líneas no se dibujan:",
   "Turn the rectangle into corners?": "¿Convertir el rectángulo en esquinas?",
   "Turn it into corners": "Convertirlo en esquinas",
