@@ -30,7 +30,7 @@ export function listen(server: Server, port: number, host = "localhost"): Promis
 
 /** The bundler takes seconds to load alone: what happens is said before. */
 async function buildFirst(): Promise<void> {
-  console.log("Building all pages and workbooks into dist/: about a minute …");
+  console.log("Building all pages and workbooks into dist/: a minute or two …");
   const started = Date.now();
   const { build } = await import("./build");
   await build();
