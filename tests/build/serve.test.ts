@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { generateCertificates } from "office-addin-dev-certs";
-import { answering, listen, roomAddresses } from "../../build/serve";
+import { answering, listen } from "../../build/serve";
 
 let folder: string;
 let server: Server;
@@ -87,17 +87,4 @@ test("the same server answers over https with a development certificate", async 
     secure.closeAllConnections();
     secure.close();
   }
-});
-
-test("the room is told the addresses that others reach, not this machine's own", () => {
-  const entry = { netmask: "", mac: "", cidr: null };
-  expect(
-    roomAddresses({
-      lo: [{ ...entry, address: "127.0.0.1", family: "IPv4", internal: true }],
-      wifi: [
-        { ...entry, address: "fe80::1", family: "IPv6", internal: false, scopeid: 2 },
-        { ...entry, address: "192.168.7.20", family: "IPv4", internal: false },
-      ],
-    }),
-  ).toEqual(["192.168.7.20"]);
 });
