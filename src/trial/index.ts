@@ -290,11 +290,18 @@ class TrialPage {
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     const { values } = this;
-    this.view = new SheetView(page, values, this.pages, (id, ...cells) =>
-      this.host.call(id, ...cells),
-    );
+    this.view = new SheetView(page, values, this.pages, {
+      call: (id, ...cells) => this.host.call(id, ...cells),
+      lead: (place) => {
+        if (place.page !== this.page) {
+          this.showPage(place.page, "push");
+          this.grid?.show(place.page);
+        }
+        this.view?.show(place.at);
+      },
+    });
     this.view.title(part("sheet-title"));
-    part("purpose").textContent = this.desk.open.sheet.purpose;
+    this.view.purpose(part("purpose"), this.desk.open.sheet.purpose);
     part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => values));
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
@@ -433,7 +440,7 @@ class TrialPage {
   /** What has been typed and not yet handed to the sheet, and what the sheet has not yet told. */
   private handOver(): void {
     const typing = document.activeElement;
-    if (typing instanceof HTMLInputElement && part("reading").contains(typing))
+    if (typing?.matches("input, textarea") === true && part("reading").contains(typing))
       typing.dispatchEvent(new Event("change"));
     this.grid?.keepNow();
   }
