@@ -1,9 +1,10 @@
 import { FieldLayouts } from "../../src/solver/laid-field";
+import { March } from "../../src/solver/march";
 import { type Design, keepsToLimits } from "../../src/solver/plan-design";
 import { Prospect } from "../../src/solver/plan-floors";
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
 import { MOST_DESIGNS, PlanSearch } from "../../src/solver/plan-search";
-import { March } from "../../src/solver/march";
+import { PlanWork } from "../../src/solver/plan-work";
 import { cheapestOfKinds, everyDesign, shown } from "../support/every-plan";
 import { BIG, HEAD_FLOW, problemWith, SMALL } from "../support/small-plan";
 
@@ -215,4 +216,39 @@ test("designs are counted over all lists: tubing, sprinklers, pressures and feed
   expect(() => cheapest(problem)).toThrow("more than 10 million designs");
   const fewer = { ...problem, pressures: many(count - 1, 2e5) };
   expect(cheapest(fewer)).toEqual([]);
+});
+
+test("what is counted: pressures looked at, tubing with feeders, designs with every kind of run", () => {
+  // The far side leans: rows of three heads and of two.
+  const leaning = new FieldLayouts(
+    {
+      corners: [
+        { x: 0, y: 0 },
+        { x: 30, y: 0 },
+        { x: 20, y: 48 },
+        { x: 0, y: 48 },
+      ],
+      obstacles: [],
+      setback: 0,
+    },
+    90,
+    { slope: 0 },
+  );
+  expect(leaning.at(10, 12)?.kinds).toHaveLength(2);
+  const problem = problemWith(
+    { coverage: 0.5, intake: 1 },
+    { slope: 0 },
+    { layouts: leaning, feeders: [BIG, WIDE] },
+  );
+  const count = jest.spyOn(PlanWork.prototype, "count");
+  try {
+    expect(cheapest(problem)).toHaveLength(1);
+    const counted = count.mock.calls.map(([steps]) => steps);
+    expect(counted.slice(0, 2)).toEqual([20, 4 * 2]);
+    const designs = counted.slice(2);
+    expect(designs.length).toBeGreaterThan(0);
+    expect(designs).toEqual(designs.map(() => 100 + 2 * 30));
+  } finally {
+    count.mockRestore();
+  }
 });
