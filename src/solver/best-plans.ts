@@ -11,8 +11,8 @@ export class BestPlans {
     private readonly below: number,
   ) {}
 
-  /** What a design (of a kind) may cost and still count; more than a tie, so that ties are judged. */
-  bar(kind?: string): number {
+  /** What a design of a kind may cost and still count; more than a tie, so that ties are judged. */
+  bar(kind: string): number {
     const { list, count, below } = this;
     const known = list.find((entry) => entry.kind === kind) ?? list[count - 1];
     return known === undefined ? below : known.design.year.total * (1 + TIE);

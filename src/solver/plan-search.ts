@@ -55,15 +55,14 @@ export class PlanSearch {
    * The cheapest design of each different plan (spacing, move, sprinkler, lines), cheapest first.
    *
    * It is exact: whatever is left out is certain not to be among them. The choices of layout,
-   * sprinkler, pressure and number of lines are taken in the order of the least that each can cost;
-   * once that is more than the dearest plan still wanted, so are all that follow. Within one, the
-   * same is done for tubing and feeder, and only what remains is solved.
+   * sprinkler, pressure and number of lines are taken in the order of the least that each can cost,
+   * and left out where that is more than the dearest plan still wanted, or the best of its kind.
+   * Within one, the same is done for tubing and feeder, and only what remains is solved.
    */
   cheapest(wanted: Wanted): Design[] {
     const best = new BestPlans(wanted.count, wanted.below ?? Infinity);
     const jobs = this.jobs(wanted).sort((a, b) => a.floor - b.floor);
     for (const job of jobs) {
-      if (job.floor > best.bar()) break;
       if (job.floor <= best.bar(job.kind)) this.solve(job, wanted, best);
     }
     return best.plans();
@@ -91,12 +90,12 @@ export class PlanSearch {
         const friction = this.frictionIn(laid);
         const choices = this.choicesOn(laid);
         const cheapest = choices.reduce((least, { price }) => Math.min(least, price), Infinity);
-        for (let z = 0; z < sprinklers.length; z++) {
-          if (only !== undefined && only.sprinkler !== z) continue;
-          for (let p = 0; p < pressures.length; p++) {
+        sprinklers.forEach((_, z) => {
+          if (only !== undefined && only.sprinkler !== z) return;
+          pressures.forEach((_, p) => {
             this.work.count(WORK.prospect);
             const prospect = new Prospect(problem, this.costs, laid, z, p, friction, without);
-            if (prospect.isHopeless()) continue;
+            if (prospect.isHopeless()) return;
             for (const lines of prospect.lines()) {
               if (prospect.floodsPump(lines)) continue;
               jobs.push({
@@ -106,8 +105,8 @@ export class PlanSearch {
                 floor: prospect.leastCostOfAny(lines, choices, cheapest),
               });
             }
-          }
-        }
+          });
+        });
       });
     });
     return jobs;
@@ -171,7 +170,7 @@ export class PlanSearch {
       tubing.larger,
       tubing.smaller,
       tubing.change,
-    ].join(" ");
+    ].join();
     const state = this.remembered(place, () => stateAtLowest(laid, makeup, pressure, this.work));
     if (state === undefined) return undefined;
     return workOut(

@@ -104,12 +104,12 @@ describe("the best of those that are found", () => {
     expect(costs(found(4, four, 30 * (1 + 1e-15)))).toEqual([10, 20, 30]);
   });
 
-  test("the bar is what the dearest that is wanted costs and a tie, once there are as many", () => {
+  test("the bar of a new kind is what the dearest that is wanted costs and a tie, once there are as many", () => {
     const tie = 1 + 1e-9;
-    expect(found(3, [], 77).bar()).toBe(77);
-    expect(found(5, four, 77).bar()).toBe(77);
-    expect(found(4, four).bar()).toBe(40 * tie);
-    expect(found(2, four).bar()).toBe(20 * tie);
+    expect(found(3, [], 77).bar("e")).toBe(77);
+    expect(found(5, four, 77).bar("e")).toBe(77);
+    expect(found(4, four).bar("e")).toBe(40 * tie);
+    expect(found(2, four).bar("e")).toBe(20 * tie);
   });
 
   test("for a kind that is found, what that costs", () => {
