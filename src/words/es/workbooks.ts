@@ -1095,6 +1095,8 @@ export const workbooks: Texts = {
   "Field, choices, limits and prices": "Campo, opciones, límites y precios",
   "A rectangle needs its two lengths only. Any other field: type its corners in their order, and they count instead of the lengths; corners in degrees are turned into x and y. Prices are invented.":
     "Un rectángulo solo necesita sus dos largos. Cualquier otro campo: escriba sus esquinas en su orden, y cuentan en lugar de los largos; las esquinas en grados se convierten en x e y. Los precios son inventados.",
+  "No sprinkler has room in the field: on the page Field, look at corners, obstacles and setback.":
+    "Ningún aspersor cabe en el campo: en la página Campo, revise esquinas, obstáculos y retiro.",
   "Rectangle: length from west to east": "Rectángulo: largo de oeste a este",
   "Rectangle: length from south to north": "Rectángulo: largo de sur a norte",
   "Corners below are typed as": "Las esquinas de abajo se escriben como",
