@@ -337,15 +337,13 @@ export const workbooks: Texts = {
   "Lift with filter and fittings, valves open":
     "Elevación con filtro y accesorios, válvulas abiertas",
   "Line inlet, all valves open": "Entrada de línea, todas las válvulas abiertas",
-  "Line inlet, one line running, valve open":
-    "Entrada de línea, una sola en marcha, abierta",
+  "Line inlet, one line running, valve open": "Entrada de línea, una sola en marcha, abierta",
   "The fewer lines run, the higher the pressure: throttle at the hydrant to the lateral inlet pressure.":
     "Cuantas menos líneas riegan, mayor es la presión: cierre un poco la válvula del hidrante hasta la presión de entrada del lateral.",
   "What the pipe must bear": "Lo que debe aguantar la tubería",
   "Deepest point below the hydrant": "Punto más hondo, bajo el hidrante",
   "Highest static pressure, valves shut": "Mayor presión estática, válvulas cerradas",
-  "Surge in main, feeder or line, the highest":
-    "El mayor golpe de ariete de toda la tubería",
+  "Surge in main, feeder or line, the highest": "El mayor golpe de ariete de toda la tubería",
   "Static pressure with surge": "Presión estática con golpe de ariete",
   "Weakest SDR of main, feeder and line": "SDR más débil de principal, alimentadora y línea",
   "Rating, ": "Presión admisible, ",
@@ -990,8 +988,7 @@ export const workbooks: Texts = {
   "Line inlet, filter clean, valves open": "Entrada de línea, filtro limpio, válvulas abiertas",
   "Line inlet, filter dirty, valves open": "Entrada de línea, filtro sucio, válvulas abiertas",
   "Clean it when its loss has grown by": "Límpielo cuando su pérdida haya crecido",
-  "Surge when the check valve shuts at once":
-    "Golpe de ariete al cerrarse la válvula de retención",
+  "Surge when the check valve shuts at once": "Golpe de ariete al cerrarse la válvula de retención",
   "Highest static pressure with it": "Mayor presión estática con él",
   "Checks of the pump": "Comprobaciones de la bomba",
   "Suction, any number of lines": "Succión, cualquier número de líneas",
