@@ -399,7 +399,8 @@ export class SheetView {
           if (cell === undefined) return td;
           if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
-          td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
+          const label = cell.label && workbookSaid(cell.label);
+          td.append(this.control(cell, freshId("input"), "", undefined, label));
           return td;
         }),
       ),

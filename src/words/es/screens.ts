@@ -211,6 +211,9 @@ export const screens: Texts = {
   "Depth in each can": "Lámina en cada pluviómetro",
   "The same in your own sheet": "Lo mismo en su propia hoja",
   "driest quarter": "cuarto más seco",
+  sprinkler: "aspersor",
+  "Save flags": "Guardar las banderas",
+  "There are no flags to save.": "No hay banderas que guardar.",
   "wettest quarter": "cuarto más mojado",
   "Map of depths": "Mapa de láminas",
   "Of the average depth:": "De la lámina media:",
@@ -268,6 +271,8 @@ export const screens: Texts = {
 
 /** Texts with places; one whose name begins with "own" is the user's, and stays. */
 export const screenForms: Messages = {
+  "Saved as flags.{ending}. A plan is no survey: have buried lines located before you drive a stake.":
+    "Guardado como flags.{ending}. Un plan no es un levantamiento: haga localizar las líneas enterradas antes de clavar una estaca.",
   "{n} of {m} functions": "{n} de {m} funciones",
   " Choices: {list}.": " Opciones: {list}.",
   "From {a} to {b} units": "De unidades {a} a unidades {b}",
