@@ -16,12 +16,12 @@ import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import { readyMadeSheets } from "../src/sheets";
 import { isLanguage, type Language, LANGUAGES } from "../src/words/language";
-import { functionWordsPage, shownIn } from "../src/words/function-words";
+import { functionWordsPage, shownIn, valuesOf } from "../src/words/function-words";
 import { functionWordsIn, workbookWordsIn } from "../src/words/load";
+import { workbookNotices } from "../src/words/workbook-notices";
 import { workbookIn } from "../src/words/workbook-reader";
-import type { Page, ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
+import type { ReadyMadeSheet, UnitSystem } from "../src/sheets/kit/definition";
 import { fileParts } from "../src/sheets/file/workbook-file";
-import type { ShownValues } from "../src/sheets/kit/definition";
 import { BUILD_DATE, dist, NAMESPACE, root } from "./settings";
 import { evaluate } from "./sheet-evaluator";
 import { writePackage } from "../src/sheets/file/package";
@@ -46,21 +46,8 @@ interface Files {
 /** "2026-11-26" */
 export const DAY = BUILD_DATE.toISOString().slice(0, 10);
 
-/** Said at the foot of every printed page. */
-const notices = {
-  en: {
-    whole: `Needs the Fieldsum add-in; the values here were computed on ${DAY}.`,
-    valuesOnly: (file: string) => `Values only, computed on ${DAY}. The formulas are in ${file}.`,
-  },
-  es: {
-    whole: `Necesita el complemento Fieldsum; los valores se calcularon el ${DAY}. Traducción aún no leída por un profesional del riego. Lo que dan las funciones está en inglés: la última hoja lo traduce.`,
-    valuesOnly: (file: string) =>
-      `Solo valores, calculados el ${DAY}. Las fórmulas están en ${file}. Traducción aún no leída por un profesional del riego.`,
-  },
-} as const;
-
 /** One ready-made sheet in one system. Refuses a sheet with a cell that shows an error. */
-async function writeSheet(
+export async function writeSheet(
   sheet: ReadyMadeSheet,
   system: UnitSystem,
   language: Language,
@@ -80,7 +67,7 @@ async function writeSheet(
     const shown =
       words === undefined || !valuesOnly ? evaluated : shownIn(pages, evaluated, words.reader);
     return writePackage(
-      fileParts(written, onThesePages(pages, shown), {
+      fileParts(written, valuesOf(pages, shown), {
         ...about,
         system,
         namespace: NAMESPACE,
@@ -90,20 +77,12 @@ async function writeSheet(
       about,
     );
   };
+  const notices = workbookNotices[language];
+  const file = `${fileName(sheet, system, language)}.xlsx`;
+  const valuesOnly = [notices.valuesOnly(DAY), notices.formulasIn(file), notices.translated];
   return {
-    workbook: await write(notices[language].whole, false),
-    valuesOnly: await write(
-      notices[language].valuesOnly(`${fileName(sheet, system, language)}.xlsx`),
-      true,
-    ),
-  };
-}
-
-/** The page of the functions' words has no formulas, and so nothing was evaluated on it. */
-function onThesePages(pages: readonly Page[], shown: ShownValues): ShownValues {
-  const names = new Set(pages.map(({ name }) => name));
-  return {
-    value: (page, row, column) => (names.has(page) ? shown.value(page, row, column) : null),
+    workbook: await write(notices.whole(DAY), false),
+    valuesOnly: await write(valuesOnly.filter(Boolean).join(" "), true),
   };
 }
 

@@ -363,7 +363,7 @@ class TrialPage {
       this.take(grid, first);
       for (const { key, after } of first.steps.all().slice(late).flat())
         grid.write(placeOf(key), (after ?? null) as CellValue);
-      const under = new UnderGrid(grid);
+      const under = new UnderGrid(grid, this.pages);
       part("under-grid").replaceChildren(...under.build(this.page));
       grid.onPage((page) => {
         under.show(page);

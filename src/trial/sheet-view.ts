@@ -378,14 +378,11 @@ export class SheetView {
   private table(table: CellTable, isCaptioned: boolean): HTMLElement {
     const caption = make("caption", { class: isCaptioned ? undefined : "out-of-sight" });
     if (table.heading !== undefined) this.live(caption, table.heading);
-    const head = make(
-      "tr",
-      {},
-      ...table.headers.map((cell, column) => {
-        const below = table.rows[0]?.[column]?.role;
-        return this.live(make("th", { scope: "col", class: tableClass(below) }), cell);
-      }),
-    );
+    const headers = table.headers.map((cell, column) => {
+      const below = table.rows[0]?.[column]?.role;
+      return this.live(make("th", { scope: "col", class: tableClass(below) }), cell);
+    });
+    const head = make("tr", {}, ...headers);
     const rows = table.rows.map((cells) =>
       make(
         "tr",
@@ -396,6 +393,10 @@ export class SheetView {
             return this.live(make("th", { scope: "row", class: tableClass(cell.role) }), cell);
           }
           const td = make("td", { class: tableClass(cell?.role) });
+          // A header may be worked out too.
+          this.refreshers.push(() => {
+            td.dataset.column = headers[column]?.textContent ?? "";
+          });
           if (cell === undefined) return td;
           if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
@@ -408,7 +409,7 @@ export class SheetView {
     return scrolled(
       make(
         "table",
-        {},
+        { class: isStacked(table) ? "stacks" : undefined },
         caption,
         ...(table.headers.length === 0 ? [] : [make("thead", {}, head)]),
         make("tbody", {}, ...rows),
@@ -706,6 +707,14 @@ function errorText({ error, value }: ShownCell): HTMLElement {
 /** What a customer reads line by line: an item in words, and a few figures to it. */
 function isList(row: readonly CellValue[]): boolean {
   return typeof row[0] === "string" && row.length > 2 && row.length <= MOST_STACKED;
+}
+
+/** On a phone: a verdict's sentence has no room in a column, and neither have many columns. */
+function isStacked({ headers, rows }: CellTable): boolean {
+  const judges = rows.some((row) =>
+    row.some((cell) => cell?.role === "check" || cell?.role === "mark"),
+  );
+  return headers.length > 1 && headers.length <= MOST_STACKED && (judges || headers.length > 4);
 }
 
 function hasInput(block: Block): boolean {

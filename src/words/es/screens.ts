@@ -88,6 +88,10 @@ export const screens: Texts = {
   "Choose a cell to read it here.": "Elija una celda para leerla aquí.",
   "No cell of this page shows an error.": "Ninguna celda de esta página muestra un error.",
   "One cell shows an error": "Una celda muestra un error",
+  "What is wrong, the cause first": "Qué está mal, la causa primero",
+  "Go there": "Ir allí",
+  "And one more.": "Y una más.",
+  "One result follows from it": "Un resultado sale de ella",
   "Type into a cell": "Escribir en una celda",
   Cell: "Celda",
   "Value or formula": "Valor o fórmula",
@@ -292,6 +296,9 @@ export const screenForms: Messages = {
   'Delete "{own}"?': '¿Borrar "{own}"?',
   "{state} It was made with an earlier edition of the workbook; these had no place in this one: {list}.":
     "{state} Se hizo con una edición anterior del libro; esto no tuvo lugar en esta: {list}.",
+  "And {n} more.": "Y {n} más.",
+  "{n} results follow from it": "{n} resultados salen de ella",
+  "follows from {place}": "sale de {place}",
   "{n} cells show an error": "{n} celdas muestran un error",
   "Go to {cell}": "Ir a {cell}",
   '"{own}" is no cell: type a column letter and a row number, as in B4':
