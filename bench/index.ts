@@ -1,8 +1,9 @@
-import { writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "../build/settings";
 import { boundaryRows } from "./boundary";
 import { bundleRows } from "./bundles";
+import { calcRows } from "./calc";
 import { cellRows } from "./cell";
 import { etRows } from "./et";
 import { fieldRows } from "./field";
@@ -25,22 +26,25 @@ const groups: Readonly<Record<string, RowGroup>> = {
   memory: memoryRows,
   page: pageRows,
   sheet: sheetRows,
+  calc: calcRows,
 };
+
+const BENCH = join(root, "BENCH.md");
 
 async function main(): Promise<void> {
   let missed = 0;
-  const rows: Row[] = [];
+  const measured = new Map<string, readonly Row[]>();
   const chosen = process.argv.slice(2).filter((name) => name in groups);
   for (const name of chosen.length > 0 ? chosen : Object.keys(groups)) {
-    for (const row of await groups[name]()) {
+    const rows = await groups[name]();
+    for (const row of rows) {
       if (!keepsTarget(row)) missed++;
-      rows.push(row);
       console.log(report(row));
     }
+    // What could not be measured here stays as it was measured elsewhere.
+    if (rows.length > 0) measured.set(name, rows);
   }
-  if (process.argv.includes("--write") && chosen.length === 0) {
-    writeFileSync(join(root, "BENCH.md"), table(rows, new Date().toISOString().slice(0, 10)));
-  }
+  if (process.argv.includes("--write")) writeFileSync(BENCH, page(measured));
   if (missed > 0) {
     console.log(`${missed} beside the target`);
     process.exitCode = 1;
@@ -54,23 +58,36 @@ function report(row: Row): string {
   return `${row.ratio.toFixed(2).padStart(8)}  ${row.what}${wanted} (${row.times})${verdict}`;
 }
 
-/** The report as a page: measured by hand, so the date says how old it is. */
-function table(rows: readonly Row[], date: string): string {
-  const cells = rows.map(({ what, ratio, target, times }) => {
-    const wanted = target === undefined ? "" : `${target.bound} ${target.value}`;
-    return `| ${ratio.toFixed(2)} | ${wanted} | ${what} | ${times} |`;
+/** The report as a page: a part for each group, of which those not measured now stay as they are. */
+function page(measured: ReadonlyMap<string, readonly Row[]>): string {
+  const before = existsSync(BENCH) ? readFileSync(BENCH, "utf8") : "";
+  const date = new Date().toISOString().slice(0, 10);
+  const parts = Object.keys(groups).flatMap((name) => {
+    const rows = measured.get(name);
+    if (rows !== undefined) return [`## ${name}\n\n${date}\n\n${table(rows)}\n`];
+    const [, kept] = before.split(`## ${name}\n`);
+    return kept === undefined ? [] : [`## ${name}\n${kept.split("\n## ")[0].trimEnd()}\n`];
   });
   return [
     "# Bench",
     "",
-    `Measured on ${date} with Node ${process.versions.node} on a machine with two cores. Each row is a`,
-    "ratio of two things measured in the same run: the times differ from machine to machine, the ratios",
-    "much less. To repeat: `npm run build && npm run bench`; with `-- --write` it writes this page.",
+    `Measured with Node ${process.versions.node} on a machine with two cores, each part on the day that stands`,
+    "under its name. Each row is a ratio of two things measured in the same run: the times differ from",
+    "machine to machine, the ratios much less. To repeat: `npm run build && npm run bench`; with",
+    "`-- --write` it writes this page, with `-- calc --write` that part of it.",
     "",
+    parts.join("\n"),
+  ].join("\n");
+}
+
+function table(rows: readonly Row[]): string {
+  return [
     "| ratio | wanted | what | measured |",
     "|---:|---|---|---|",
-    ...cells,
-    "",
+    ...rows.map(({ what, ratio, target, times }) => {
+      const wanted = target === undefined ? "" : `${target.bound} ${target.value}`;
+      return `| ${ratio.toFixed(2)} | ${wanted} | ${what} | ${times} |`;
+    }),
   ].join("\n");
 }
 
