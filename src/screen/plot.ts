@@ -57,18 +57,16 @@ export function plot({ title, x, y, lines, band, mark, fromZero }: Plot): SVGEle
           makeSvg("text", { class: "quiet", x: BOX.left + 6, y: py.at(band.from) - 6 }, band.title),
         ]
       : []),
-    ...py
-      .ticks(TICKS)
-      .flatMap(([at, text]) => [
-        makeSvg("line", {
-          class: "rule",
-          x1: BOX.left,
-          x2: BOX.right,
-          y1: py.at(at),
-          y2: py.at(at),
-        }),
-        makeSvg("text", { x: BOX.left - 5, y: py.at(at) + 4, "text-anchor": "end" }, text),
-      ]),
+    ...py.ticks(TICKS).flatMap(([at, text]) => [
+      makeSvg("line", {
+        class: "rule",
+        x1: BOX.left,
+        x2: BOX.right,
+        y1: py.at(at),
+        y2: py.at(at),
+      }),
+      makeSvg("text", { x: BOX.left - 5, y: py.at(at) + 4, "text-anchor": "end" }, text),
+    ]),
     ...px
       .ticks(TICKS)
       .map(([at, text]) =>

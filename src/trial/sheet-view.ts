@@ -10,7 +10,14 @@ import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
 import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
-import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
+import {
+  outline,
+  type Block,
+  type CellTable,
+  type Field,
+  type Outline,
+  type SpilledTable,
+} from "./page-outline";
 import { fieldCells } from "./plan-drawing/field";
 import { type Drawn, PlanDrawing } from "./plan-drawing/plan-drawing";
 import type { SheetValues, ShownCell } from "./sheet-values";
@@ -38,26 +45,43 @@ const SHORT_TEXT = 12;
  */
 export class SheetView {
   private readonly refreshers: (() => void)[] = [];
+  private readonly view = make("div");
+  private readonly parts: Outline;
 
   constructor(
     private readonly page: Page,
     private readonly values: SheetValues,
     /** All of the workbook, this page among them. */
     private readonly pages: readonly Page[],
-  ) {}
+  ) {
+    this.parts = outline(page);
+  }
 
   refresh(): void {
     for (const refresh of this.refreshers) refresh();
   }
 
   build(): HTMLElement {
-    const parts = outline(this.page);
+    const begun = this.begin();
+    this.finish();
+    return begun;
+  }
+
+  /** The answers alone, which can be read while the rest is made. */
+  begin(): HTMLElement {
+    this.view.className = this.page.onePage === true ? "page-view one-page" : "page-view";
+    this.view.replaceChildren(...this.answers(this.parts.answers));
+    this.refresh();
+    return this.view;
+  }
+
+  /** What stands below the answers. */
+  finish(): void {
+    const { parts } = this;
+    const refreshed = this.refreshers.length;
     const withInputs = parts.blocks.filter(hasInput);
     const withoutInputs = parts.blocks.filter((block) => !hasInput(block));
-    const view = make(
-      "div",
-      { class: this.page.onePage === true ? "page-view one-page" : "page-view" },
-      ...this.answers(parts.answers),
+    this.view.append(
       ...this.charts().map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [
         ...withInputs.map((block) => this.block(block)),
@@ -71,8 +95,7 @@ export class SheetView {
       ...parts.texts.map((cell) => this.live(make("p", { class: "note" }), cell)),
       ...this.cautions(),
     );
-    this.refresh();
-    return view;
+    for (const refresh of this.refreshers.slice(refreshed)) refresh();
   }
 
   /** The page's title, which may be worked out too; to be given before the page is built. */
@@ -95,7 +118,7 @@ export class SheetView {
     ];
   }
 
-  private answers(answers: ReturnType<typeof outline>["answers"]): HTMLElement[] {
+  private answers(answers: Outline["answers"]): HTMLElement[] {
     if (answers.length === 0) return [];
     return [
       make(
