@@ -14,7 +14,6 @@ import { firstSheet } from "../sheets/shelf";
 import { allBooksAreHere, books, fetchAllBooks } from "./books";
 import { make, part } from "../screen/dom";
 import { idle } from "../screen/idle";
-import { painted } from "../screen/painted";
 import { FirstValues } from "./first-values";
 import type { FunctionList } from "./function-list";
 import type { Grid } from "./grid";
@@ -322,7 +321,7 @@ class TrialPage {
       reading.classList.remove("unfinished");
     };
     // Whoever comes to the page reads the answers while the rest is made.
-    if (isFirst) void painted().then(finish);
+    if (isFirst) void idle().then(finish);
     else finish();
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
@@ -664,7 +663,7 @@ async function main(): Promise<void> {
   document.body.classList.remove("starting");
   page.start();
   keepThisPage();
-  await painted();
+  await idle();
   // What fails here is tried again, and told, when one of them is asked for.
   void fetchAllBooks().catch((error: unknown) => console.error(error));
 }
