@@ -1,3 +1,4 @@
+import { rmSync } from "node:fs";
 import { createServer as createHttpServer, type RequestListener, type Server } from "node:http";
 import { createServer as createHttpsServer } from "node:https";
 import { networkInterfaces } from "node:os";
@@ -7,11 +8,21 @@ import { renderUnicodeCompact } from "uqr";
 import { build } from "./build";
 import { headersFor } from "./headers";
 import { validateManifest } from "./manifest";
+import { packedCopy } from "./packed";
 import { dist, EXCEL_PORT, PAGES_PORT } from "./settings";
 
 /** Answers with the built folder, and with the headers that a host of it should send. */
 export function answering(folder: string): RequestListener {
-  const files = sirv(folder, { dev: true, etag: true });
+  // Looked up anew each time: a build may run beside it.
+  return withHeaders(sirv(folder, { dev: true, etag: true }));
+}
+
+/** The same from a packed copy: compressed for whoever takes it so. */
+export function answeringPacked(copy: string): RequestListener {
+  return withHeaders(sirv(copy, { etag: true, gzip: true, brotli: true }));
+}
+
+function withHeaders(files: ReturnType<typeof sirv>): RequestListener {
   return (request, response) => {
     const path = new URL(request.url ?? "/", "http://localhost").pathname;
     for (const [name, value] of Object.entries(headersFor(path))) response.setHeader(name, value);
@@ -51,8 +62,12 @@ async function main(kind: string): Promise<void> {
     return;
   }
   if (kind === "hall") {
+    // Forty phones share one wireless network.
+    const copy = packedCopy(dist);
+    process.once("exit", () => rmSync(copy, { recursive: true, force: true }));
+    for (const end of ["SIGINT", "SIGTERM"] as const) process.once(end, () => process.exit());
     // Whoever is in the network may read the pages; nothing can be written.
-    await listen(createHttpServer(answering(dist)), PAGES_PORT, "0.0.0.0");
+    await listen(createHttpServer(answeringPacked(copy)), PAGES_PORT, "0.0.0.0");
     const rooms = roomAddresses();
     if (rooms.length === 0)
       console.log("\nThis computer is in no network yet: join one, and start this again.");
