@@ -1,14 +1,25 @@
+import { rmSync } from "node:fs";
 import { createServer as createHttpServer, type RequestListener, type Server } from "node:http";
 import { createServer as createHttpsServer } from "node:https";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import sirv from "sirv";
 import { hallNotice, isBuilt, roomAddresses } from "./hall";
 import { headersFor } from "./headers";
+import { packedCopy } from "./packed";
 import { dist, EXCEL_PORT, PAGES_PORT } from "./settings";
 
 /** Answers with the built folder, and with the headers that a host of it should send. */
 export function answering(folder: string): RequestListener {
-  const files = sirv(folder, { dev: true, etag: true });
+  // Looked up anew each time: a build may run beside it.
+  return withHeaders(sirv(folder, { dev: true, etag: true }));
+}
+
+/** The same from a packed copy: compressed for whoever takes it so. */
+export function answeringPacked(copy: string): RequestListener {
+  return withHeaders(sirv(copy, { etag: true, gzip: true, brotli: true }));
+}
+
+function withHeaders(files: ReturnType<typeof sirv>): RequestListener {
   return (request, response) => {
     const path = new URL(request.url ?? "/", "http://localhost").pathname;
     for (const [name, value] of Object.entries(headersFor(path))) response.setHeader(name, value);
@@ -44,7 +55,11 @@ const LOOK_EVERY = 3000;
 async function serveHall(): Promise<void> {
   if (isBuilt(dist)) console.log("dist/ is built and newer than its sources: served as it is.");
   else await buildFirst();
-  await listen(createHttpServer(answering(dist)), PAGES_PORT, "0.0.0.0");
+  // Forty phones share one wireless network.
+  const copy = packedCopy(dist);
+  process.once("exit", () => rmSync(copy, { recursive: true, force: true }));
+  for (const end of ["SIGINT", "SIGTERM"] as const) process.once(end, () => process.exit());
+  await listen(createHttpServer(answeringPacked(copy)), PAGES_PORT, "0.0.0.0");
   let told = "";
   const tell = () => {
     const rooms = roomAddresses();

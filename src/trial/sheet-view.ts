@@ -9,7 +9,14 @@ import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
 import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
-import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
+import {
+  outline,
+  type Block,
+  type CellTable,
+  type Field,
+  type Outline,
+  type SpilledTable,
+} from "./page-outline";
 import type { Call } from "./plan-drawing/degrees";
 import { fieldCells } from "./plan-drawing/field";
 import { type Drawn, PlanDrawing } from "./plan-drawing/plan-drawing";
@@ -58,6 +65,8 @@ export class SheetView {
   private errs = false;
   /** By address, what shows a cell. */
   private readonly shown = new Map<string, HTMLElement>();
+  private readonly view = make("div");
+  private readonly parts: Outline;
 
   constructor(
     private readonly page: Page,
@@ -67,6 +76,7 @@ export class SheetView {
     private readonly means: Means,
   ) {
     this.faults = new InputFaults(pages, values);
+    this.parts = outline(page);
   }
 
   refresh(): void {
@@ -100,14 +110,26 @@ export class SheetView {
   }
 
   build(): HTMLElement {
-    const parts = outline(this.page);
+    const begun = this.begin();
+    this.finish();
+    return begun;
+  }
+
+  /** The answers alone, which can be read while the rest is made. */
+  begin(): HTMLElement {
+    this.view.className = this.page.onePage === true ? "page-view one-page" : "page-view";
+    this.view.replaceChildren(this.wrong, ...this.answers(this.parts.answers));
+    this.refresh();
+    return this.view;
+  }
+
+  /** What stands below the answers. */
+  finish(): void {
+    const { parts } = this;
+    const refreshed = this.refreshers.length;
     const withInputs = parts.blocks.filter(hasInput);
     const withoutInputs = parts.blocks.filter((block) => !hasInput(block));
-    const view = make(
-      "div",
-      { class: this.page.onePage === true ? "page-view one-page" : "page-view" },
-      this.wrong,
-      ...this.answers(parts.answers),
+    this.view.append(
       ...this.texts(parts.first),
       ...this.charts().map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [
@@ -126,8 +148,8 @@ export class SheetView {
       ...this.texts(parts.last),
       ...this.cautions(),
     );
-    this.refresh();
-    return view;
+    for (const refresh of this.refreshers.slice(refreshed)) refresh();
+    this.tellWrong();
   }
 
   /** The page's title, which may be worked out too; to be given before the page is built. */
@@ -161,7 +183,7 @@ export class SheetView {
     ];
   }
 
-  private answers(answers: ReturnType<typeof outline>["answers"]): HTMLElement[] {
+  private answers(answers: Outline["answers"]): HTMLElement[] {
     if (answers.length === 0) return [];
     return [
       make(

@@ -2,6 +2,7 @@ import { type Block, type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat } from "../parts/bluestem-flat";
 import { namesPage } from "../parts/names";
+import { heads } from "./heads";
 import { planDrawingPage, planChart } from "./plan-drawing";
 import { planFieldPage } from "./plan-field";
 import { planFlagsPage } from "./plan-flags";
@@ -17,10 +18,7 @@ const SHOWN = 22;
 const SHOWN_LIMITS = 13;
 
 export const plan = workbook({
-  id: "plan",
-  title: "Plan",
-  purpose:
-    "For a dealer and an installer: from the corners of a field to the cheapest plans, the drawing, the runs, the bill and the flags.",
+  ...heads.plan,
   subjects: [
     "plan on the ground",
     "pressure",

@@ -29,6 +29,8 @@ export const screens: Texts = {
   Units: "Unidades",
   Answers: "Respuestas",
   "What to show": "Qué mostrar",
+  "The other workbooks could not be fetched. With a network, try again.":
+    "No se pudieron traer los demás libros. Inténtelo de nuevo cuando haya red.",
   "The spreadsheet could not be started in this browser. The form and the tables work without it.":
     "La hoja de cálculo no pudo arrancar en este navegador. El formulario y las tablas trabajan sin ella.",
   "The page could not be started. ": "La página no pudo arrancar. ",
