@@ -21,6 +21,10 @@ const STAYS = [
   ...["clover hay", "alfalfa hay", "natural gas", "x and y"],
 ];
 
+/** What keeps its English name within a Spanish text: items of a bill, choices, formulas, standards. */
+const NAMED =
+  /hydrant connection with valve, gauge and screen|x and y|=[A-Z]+[.A-Z]*\(.*|\w+[^.]* sand\b|Soil and Water|(?:USDA|ASAE|Irrigation|National)[^.]*/g;
+
 test("each text that a workbook has is said in Spanish, and none that no workbook has", () => {
   const asked = new Set<string>();
   const say = (text: string) => {
@@ -39,6 +43,15 @@ test("each text that a workbook has is said in Spanish, and none that no workboo
       !/^=|^My[A-Z]/.test(text),
   );
   expect(unsaid).toEqual([]);
+  // A form that fits by chance (", or ", ": ") leaves the words around it in English.
+  const halfSaid = texts.filter(
+    (text) =>
+      sayWorkbook(text) !== text &&
+      /\b(the|than|there|what|with|your|or|and|below|row|first|gives|take)\b/i.test(
+        sayWorkbook(text).replace(NAMED, ""),
+      ),
+  );
+  expect(halfSaid).toEqual([]);
   // The last page of a file in Spanish has texts too.
   const reader = { said: (text: string) => `${text}.`, error: (text: string) => text };
   const shown = { value: () => "words" };

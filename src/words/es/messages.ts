@@ -413,7 +413,7 @@ export const labels: Messages = {
   intake: "infiltración",
   coverage: "cobertura",
   "spacing, share of the wetted diameter": "espaciamiento, parte del diámetro mojado",
-  "move, share of the wetted diameter": "paso entre posiciones, parte del diámetro mojado",
+  "move, share of the wetted diameter": "paso, parte del diámetro mojado",
   chart: "tabla",
   "pressure beyond the chart": "presión fuera de la tabla",
   "set hours": "horas del turno",
