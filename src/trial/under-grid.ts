@@ -1,4 +1,4 @@
-import { screenSaid } from "../words/spoken";
+import { errorSaid, screenSaid, textSaid } from "../words/spoken";
 import { readAddress, writeAddress } from "../sheets/kit/address";
 import { make } from "../screen/dom";
 import type { Grid, SelectedCell } from "./grid";
@@ -78,7 +78,12 @@ export class UnderGrid {
       ...(formula === "" ? [] : [make("code", {}, formula), " "]),
       error === undefined
         ? [formatValue(value), commaFault(value)].filter(Boolean).join(": ")
-        : make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
+        : make(
+            "span",
+            { class: "error" },
+            make("strong", {}, error.code),
+            ` ${errorSaid(error.message)}`,
+          ),
     );
   }
 
@@ -110,7 +115,12 @@ export class UnderGrid {
             "li",
             {},
             jump,
-            make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
+            make(
+              "span",
+              { class: "error" },
+              make("strong", {}, error.code),
+              ` ${errorSaid(error.message)}`,
+            ),
           );
         }),
       ),
@@ -167,7 +177,7 @@ export class UnderGrid {
           "tr",
           {},
           make("th", { scope: "row" }, String(row + 1)),
-          ...shown.map((text) => make("td", {}, text)),
+          ...shown.map((text) => make("td", {}, textSaid(text))),
         ),
       );
     }

@@ -201,7 +201,9 @@ function bare(formula: string): string {
 function isNotice(content: Content): boolean {
   return (
     typeof content === "string" &&
-    Object.values(NOTICE).some((beginning) => content.startsWith(beginning))
+    Object.values(NOTICE).some(({ formulas, values }) =>
+      [formulas, values].some((beginning) => content.startsWith(beginning)),
+    )
   );
 }
 

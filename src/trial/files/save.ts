@@ -1,3 +1,4 @@
+import { spokenLanguage } from "../../words/spoken";
 import { writePackage } from "../../sheets/file/package";
 import { fileParts } from "../../sheets/file/workbook-file";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../../sheets/kit/definition";
@@ -19,9 +20,16 @@ export interface Saving {
   readonly valuesOnly: boolean;
 }
 
+/** How the notice begins in each language, as in the ready-made files: a file that is opened may be in either. */
 export const NOTICE = {
-  formulas: "Needs the Fieldsum add-in; the values here were computed on ",
-  values: "Values only, computed on ",
+  en: {
+    formulas: "Needs the Fieldsum add-in; the values here were computed on ",
+    values: "Values only, computed on ",
+  },
+  es: {
+    formulas: "Necesita el complemento Fieldsum; los valores se calcularon el ",
+    values: "Solo valores, calculados el ",
+  },
 } as const;
 
 /** How wide each page is, for the page that opens the file: what stands beside it is worked out there. */
@@ -42,7 +50,7 @@ export async function saveWorkbook(saving: Saving): Promise<Uint8Array> {
       system,
       namespace,
       valuesOnly,
-      notice: `${valuesOnly ? NOTICE.values : NOTICE.formulas}${day}.`,
+      notice: `${NOTICE[spokenLanguage()][valuesOnly ? "values" : "formulas"]}${day}.`,
     },
   );
   return writePackage(parts, {
