@@ -308,6 +308,7 @@ export const phrases: Messages = {
   "runs faster than maxvelocity": "lleva el agua más rápido que maxvelocity",
   rise: "sale",
   set: "se pone",
+  "{n} × {m} cells": "{n} × {m} celdas",
   "{n} heads": "{n} aspersores",
   "{n} head": "{n} aspersor",
   "{n} segments": "{n} tramos",
