@@ -1,6 +1,6 @@
 import { make } from "../screen/dom";
 import { causesFirst } from "../sheets/kit/causes";
-import type { Page } from "../sheets/kit/definition";
+import type { Page, Role } from "../sheets/kit/definition";
 import { type LinkedCell, linkedCells } from "../sheets/kit/precedents";
 import { errorSaid, workbookSaid } from "../words/spoken";
 import type { InputFaults } from "./input-faults";
@@ -14,6 +14,9 @@ export interface Place {
 /** Beyond so many, a list is counted and no longer read. */
 const MOST_CAUSES = 8;
 const MOST_NAMED = 12;
+
+/** What a reader looks for; a header may be worked out too. */
+const RESULTS: ReadonlySet<Role> = new Set(["result", "sentence", "answer", "check", "mark"]);
 
 interface Cause {
   readonly place: Place;
@@ -39,8 +42,9 @@ export class WrongView {
     this.cells = linkedCells(pages);
   }
 
-  build(): HTMLElement[] {
-    const causes = this.causes();
+  /** What follows is named from the page in front on. */
+  build(front: string): HTMLElement[] {
+    const causes = this.causes(front);
     // A list that says the same stays: a button replaced between press and release loses the click.
     const says = JSON.stringify(causes);
     if (says !== this.said) {
@@ -62,7 +66,8 @@ export class WrongView {
     );
   }
 
-  private causes(): Cause[] {
+  private causes(front: string): Cause[] {
+    const isInFront = ({ page }: LinkedCell) => Number(this.pages[page].name === front);
     const wrong = this.wrong();
     const found = causesFirst([...wrong.keys()]);
     return found
@@ -78,8 +83,10 @@ export class WrongView {
               ? (this.faults.of(this.pages[linked.page].name, linked.cell) ?? "")
               : errorSaid(error.message),
           follow: found
-            .filter(({ follows }) => follows === linked)
-            .map((one) => this.where(one.linked)),
+            .filter((one) => one.follows === linked && RESULTS.has(one.linked.cell.role))
+            .map((one) => one.linked)
+            .sort((one, other) => isInFront(other) - isInFront(one))
+            .map((one) => this.where(one)),
         };
       });
   }
@@ -169,9 +176,13 @@ export class WrongView {
   }
 
   private nameOf({ cell, page, row, column }: LinkedCell): string {
-    if (cell.label !== undefined) return cell.label;
-    const words = (other: LinkedCell) =>
-      other.page === page && typeof other.cell.value === "string" ? other.cell.value : undefined;
+    if (cell.label !== undefined) return workbookSaid(cell.label);
+    const words = (other: LinkedCell) => {
+      if (other.page !== page) return undefined;
+      const place = { page: this.pages[page].name, row: other.row, column: other.column };
+      const { value } = this.values.read(place);
+      return typeof value === "string" ? value : undefined;
+    };
     const beside = this.cells.filter(
       (other) =>
         other.row === row &&
