@@ -20,8 +20,9 @@ const RESULTS: ReadonlySet<Role> = new Set(["result", "sentence", "answer", "che
 
 interface Cause {
   readonly place: Place;
-  /** "Layout: Sprinkler spacing" */
-  readonly where: string;
+  /** What they are called on the screen. */
+  readonly page: string;
+  readonly name: string;
   readonly code?: string;
   readonly message: string;
   readonly follow: readonly string[];
@@ -76,7 +77,8 @@ export class WrongView {
         const error = wrong.get(linked);
         return {
           place: { page: this.pages[linked.page].name, at: linked.cell.at },
-          where: this.where(linked),
+          page: workbookSaid(this.pages[linked.page].name),
+          name: this.nameOf(linked),
           ...(error !== undefined && { code: error.code }),
           message:
             error === undefined
@@ -86,7 +88,7 @@ export class WrongView {
             .filter((one) => one.follows === linked && RESULTS.has(one.linked.cell.role))
             .map((one) => one.linked)
             .sort((one, other) => isInFront(other) - isInFront(one))
-            .map((one) => this.where(one)),
+            .map((one) => (isInFront(one) === 1 ? this.nameOf(one) : this.where(one))),
         };
       });
   }
@@ -131,8 +133,12 @@ export class WrongView {
     );
   }
 
-  private entry({ place, where, code, message, follow }: Cause): HTMLElement {
-    const jump = make("button", { type: "button", "aria-label": `Go to ${where}` }, "Go there");
+  private entry({ place, page, name, code, message, follow }: Cause): HTMLElement {
+    const jump = make(
+      "button",
+      { type: "button", "aria-label": `Go to ${page}: ${name}` },
+      "Go there",
+    );
     jump.addEventListener("click", () => this.lead(place));
     const named = follow.slice(0, MOST_NAMED).join("; ");
     return make(
@@ -141,7 +147,8 @@ export class WrongView {
       make(
         "p",
         {},
-        make("strong", {}, where),
+        // A sentence that begins with what the input is called need not be told it twice.
+        make("strong", {}, message.startsWith(name) ? `${page}:` : `${page}: ${name}`),
         " ",
         make(
           "span",

@@ -140,7 +140,7 @@ test("a lesson reads from the guess to the field, each formula under its result"
 
 test("what is wrong is told by its cause, from another page too, and leads there", async () => {
   const page = await visit("#quote/us/Layout", 390);
-  const spacing = page.getByLabel("Sprinkler spacing").first();
+  const spacing = page.getByLabel("Sprinkler spacing", { exact: true });
   await spacing.fill("-5");
   await spacing.blur();
   const tabs = page.locator("#choose .tabs:not(.sides)");
