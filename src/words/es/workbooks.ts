@@ -8,6 +8,24 @@ import type { Messages } from "./messages";
  */
 export const workbooks: Texts = {
   "Main: greatest speed": "Principal: mayor velocidad",
+  "Main: lowest point below the hydrants": "Principal: punto más bajo, bajo los hidrantes",
+  "With all lines running the pump's curve gives no answer: it ends below their flow, or does not lift the water to the line.":
+    "Con todas las líneas en marcha, la curva de la bomba no da respuesta: termina por debajo de su caudal, o no eleva el agua hasta la línea.",
+  "In the morning, or full of cold water.": "Por la mañana, o llena de agua fría.",
+  " of head; the plan needs ": " de carga; el plan necesita ",
+  ": choose another row, or type what the pump gives as the limits pump flow and pump head.":
+    ": elija otra fila, o escriba lo que da la bomba como los límites pump flow y pump head.",
+  ": leave it blank there, or correct the months.": ": déjelo en blanco ahí, o corrija los meses.",
+  "the pump requires more suction head than there is, or runs off its curve: throttle, or set it lower.":
+    "la bomba requiere más carga de succión de la que hay, o se sale de su curva: estrangule, o instálela más abajo.",
+  "the pump gets less than its least flow, or runs off its curve: keep more lines open, or bypass water to the pond.":
+    "la bomba recibe menos que su caudal mínimo, o se sale de su curva: deje más líneas abiertas, o desvíe agua al estanque.",
+  "the number of sprinklers": "el número de aspersores",
+  "Seepage and evaporation": "Filtración y evaporación",
+  "By hand: highest less lowest, over the average": "A mano: mayor menos menor, sobre la media",
+  "By hand: the first segment after half way": "A mano: el primer tramo después de la mitad",
+  "Not included: pump, main and hydrants; permits; electrical work by a licensed electrician.":
+    "No incluye: bomba, tubería principal e hidrantes; permisos; trabajo eléctrico de un electricista con licencia.",
   "It says how much flow the main carries, and so how many lines may run at once.":
     "Dice cuánto caudal lleva la principal, y así cuántas líneas pueden andar a la vez.",
   // How checks begin that wait; the workbook's own formula compares as many letters as the English has.
