@@ -1,4 +1,4 @@
-import { make } from "../screen/dom";
+import { freshId, make } from "../screen/dom";
 import { causesFirst } from "../sheets/kit/causes";
 import type { Page, Role } from "../sheets/kit/definition";
 import { type LinkedCell, linkedCells } from "../sheets/kit/precedents";
@@ -134,11 +134,8 @@ export class WrongView {
   }
 
   private entry({ place, page, name, code, message, follow }: Cause): HTMLElement {
-    const jump = make(
-      "button",
-      { type: "button", "aria-label": `Go to ${page}: ${name}` },
-      "Go there",
-    );
+    const id = freshId("cause");
+    const jump = make("button", { type: "button", "aria-describedby": id }, "Go there");
     jump.addEventListener("click", () => this.lead(place));
     const named = follow.slice(0, MOST_NAMED).join("; ");
     return make(
@@ -146,7 +143,7 @@ export class WrongView {
       {},
       make(
         "p",
-        {},
+        { id },
         // A sentence that begins with what the input is called need not be told it twice.
         make("strong", {}, message.startsWith(name) ? `${page}:` : `${page}: ${name}`),
         " ",

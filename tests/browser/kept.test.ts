@@ -619,14 +619,12 @@ describe("printed", () => {
     await expect(look()).resolves.toEqual(["rgb(255, 255, 255)", "rgb(0, 0, 0)"]);
     // As wide as a sheet of paper within its margins.
     await page.setViewportSize({ width: 718, height: 900 });
-    const beyond = await page
-      .locator("#reading table")
-      .evaluateAll((tables) =>
-        tables.map((table) => {
-          const around = table.closest("#reading")?.getBoundingClientRect().right ?? 0;
-          return Math.round(table.getBoundingClientRect().right - around);
-        }),
-      );
+    const beyond = await page.locator("#reading table").evaluateAll((tables) =>
+      tables.map((table) => {
+        const around = table.closest("#reading")?.getBoundingClientRect().right ?? 0;
+        return Math.round(table.getBoundingClientRect().right - around);
+      }),
+    );
     expect(beyond.length).toBeGreaterThan(4);
     expect(Math.max(...beyond)).toBeLessThanOrEqual(0);
     await page.goto(`${address()}#cans`);
