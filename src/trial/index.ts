@@ -10,7 +10,8 @@ import "./print.css";
 import type { Callables, Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
 import { writeAddress } from "../sheets/kit/address";
-import { books } from "./books";
+import { firstSheet } from "../sheets/shelf";
+import { allBooksAreHere, books, fetchAllBooks } from "./books";
 import { make, part } from "../screen/dom";
 import { idle } from "../screen/idle";
 import { FirstValues } from "./first-values";
@@ -61,7 +62,6 @@ class TrialPage {
   private first: FirstValues | undefined;
   private grid: Grid | undefined;
   private view: SheetView | undefined;
-  private readonly desk = new Desk(books(), new Store(browserBox()));
   private readonly bar: WorkBar;
   /** The page to show of what is opened next. */
   private wantedPage = "";
@@ -86,12 +86,12 @@ class TrialPage {
   private readonly dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   constructor(
+    private readonly desk: Desk,
     private readonly callables: Callables,
     private readonly host: FunctionHost,
     /** All that is known of the functions; loaded when first asked for. */
     private readonly reference: () => Promise<Reference>,
   ) {
-    const { desk } = this;
     const files = filing({
       desk,
       namespace: callables.namespace,
@@ -131,7 +131,8 @@ class TrialPage {
     );
     this.sheets.addEventListener("change", () => {
       const sheet = books().find(({ id }) => id === this.sheets.value);
-      if (sheet !== undefined) this.desk.openLast(sheet, this.desk.open.system);
+      if (sheet === undefined) return;
+      void this.withAllBooks(() => this.desk.openLast(sheet, this.desk.open.system));
     });
     const systems = (["US", "SI"] as const).map((system) => {
       const radio = make("input", { type: "radio", name: "system", value: system });
@@ -157,6 +158,21 @@ class TrialPage {
       this.tabs,
       this.sides(),
     );
+  }
+
+  /** Does what needs any of the workbooks; at once where they are all here. */
+  private async withAllBooks(act: () => void): Promise<void> {
+    if (!allBooksAreHere()) {
+      try {
+        await fetchAllBooks();
+      } catch (error) {
+        console.error(error);
+        this.sheets.value = this.desk.open.sheet.id;
+        this.bar.tell("The other workbooks could not be fetched. With a network, try again.");
+        return;
+      }
+    }
+    act();
   }
 
   /** Nothing is relabeled: the plan is converted, or the other sample is opened beside it. */
@@ -290,10 +306,32 @@ class TrialPage {
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     const { values } = this;
-    this.view = new SheetView(page, values, this.pages);
-    this.view.title(part("sheet-title"));
-    part("purpose").textContent = this.desk.open.sheet.purpose;
-    part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => values));
+    const isFirst = this.view === undefined;
+    const view = new SheetView(page, values, this.pages, {
+      call: (id, ...cells) => this.host.call(id, ...cells),
+      lead: (place) => {
+        if (place.page !== this.page) {
+          this.showPage(place.page, "push");
+          this.grid?.show(place.page);
+        }
+        this.view?.show(place.at);
+      },
+    });
+    this.view = view;
+    view.title(part("sheet-title"));
+    view.purpose(part("purpose"), this.desk.open.sheet.purpose);
+    const reading = part("reading");
+    reading.replaceChildren(view.begin());
+    reading.classList.toggle("unfinished", isFirst);
+    const finish = () => {
+      if (view !== this.view) return;
+      view.finish();
+      reading.append(...saveFlags(page, () => values));
+      reading.classList.remove("unfinished");
+    };
+    // Whoever comes to the page reads the answers while the rest is made.
+    if (isFirst) void idle().then(finish);
+    else finish();
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(
@@ -354,7 +392,7 @@ class TrialPage {
       this.take(grid, first);
       for (const { key, after } of first.steps.all().slice(late).flat())
         grid.write(placeOf(key), (after ?? null) as CellValue);
-      const under = new UnderGrid(grid);
+      const under = new UnderGrid(grid, this.pages);
       part("under-grid").replaceChildren(...under.build(this.page));
       grid.onPage((page) => {
         under.show(page);
@@ -431,7 +469,7 @@ class TrialPage {
   /** What has been typed and not yet handed to the sheet, and what the sheet has not yet told. */
   private handOver(): void {
     const typing = document.activeElement;
-    if (typing instanceof HTMLInputElement && part("reading").contains(typing))
+    if (typing?.matches("input, textarea") === true && part("reading").contains(typing))
       typing.dispatchEvent(new Event("change"));
     this.grid?.keepNow();
   }
@@ -515,8 +553,10 @@ class TrialPage {
   private navigation(): void {
     this.functionPanel();
     window.addEventListener("popstate", () => {
-      this.follow();
-      window.scrollTo(0, 0);
+      void this.withAllBooks(() => {
+        this.follow();
+        window.scrollTo(0, 0);
+      });
     });
     this.follow();
   }
@@ -540,8 +580,8 @@ class TrialPage {
 
   /** Loaded when someone first starts there. */
   private async showStart(which: StartPart): Promise<void> {
-    this.startPage ??= import("./start/start").then(
-      ({ Start }) =>
+    this.startPage ??= Promise.all([import("./start/start"), fetchAllBooks()]).then(
+      ([{ Start }]) =>
         new Start(this.host, this.callables, this.desk, () => {
           this.isFollowing = false;
           this.bring("sheet");
@@ -602,7 +642,16 @@ function isReload(): boolean {
   return entry instanceof PerformanceNavigationTiming && entry.type === "reload";
 }
 
+/** Whether the page begins with the first workbook, and needs the others only later. */
+function beginsWithFirst(store: Store): boolean {
+  const { id } = firstSheet;
+  const { sheet = id } = readRoute(location.hash);
+  return sheet === id && store.list().pieces.every((piece) => piece.sheet === id);
+}
+
 async function main(): Promise<void> {
+  const store = new Store(browserBox());
+  const allBooks = beginsWithFirst(store) ? undefined : fetchAllBooks();
   const language = await speak();
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));
@@ -610,10 +659,12 @@ async function main(): Promise<void> {
   const [host, callables] = await Promise.all([
     FunctionHost.load(new URL("functions.js", document.baseURI)),
     fetched<Callables>(referenceAddress(language, "callables.json")),
+    allBooks,
   ]);
   takeCautions(callables);
   let reference: Promise<Reference> | undefined;
   const page = new TrialPage(
+    new Desk(books(), store),
     callables,
     host,
     () => (reference ??= fetched<Reference>(referenceAddress(language))),
@@ -621,6 +672,9 @@ async function main(): Promise<void> {
   document.body.classList.remove("starting");
   page.start();
   keepThisPage();
+  await idle();
+  // What fails here is tried again, and told, when one of them is asked for.
+  void fetchAllBooks().catch((error: unknown) => console.error(error));
 }
 
 async function fetched<T>(address: string): Promise<T> {

@@ -5,6 +5,8 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import type { Grid } from "../../src/trial/grid";
 import { readyMadeSheets } from "../../src/sheets";
 import { readAddress } from "../../src/sheets/kit/address";
+import { formatValue } from "../../src/screen/number-format";
+import { outline } from "../../src/trial/page-outline";
 import { launchBrowser, openPage, serve, type Misdeeds, type Served } from "../support/browser";
 import { callNumber } from "../support/host";
 
@@ -22,6 +24,11 @@ let site: Served;
 beforeAll(async () => {
   browser = await launchBrowser();
   site = await serve();
+});
+
+// Pages left open go on computing and drawing beside those of the next test.
+afterEach(async () => {
+  await Promise.all(browser.contexts().map((context) => context.close()));
 });
 
 afterAll(async () => {
@@ -242,45 +249,30 @@ test("a function typed into a free cell works, by the form that needs no canvas"
   });
 });
 
-test("the document reads the same before the grid and with it, on every page of every sheet", async () => {
-  const [narrow, wide] = await Promise.all([open(NARROW), open(WIDE)]);
-  for (const sheet of readyMadeSheets) {
-    for (const { page } of [narrow, wide]) {
-      await page.waitForSelector("#sheet-choice", PATIENCE);
-      await page.selectOption("#sheet-choice", sheet.id);
-    }
-    await wide.page.waitForFunction(
-      () =>
-        document.querySelector("#grid .grid-waiting") === null && document.querySelector(".chosen"),
-      undefined,
-      PATIENCE,
-    );
-    // Where the first view leaves blanks, the narrow page starts the grid by itself.
-    await narrow.page.waitForTimeout(500);
-    await narrow.page.waitForFunction(
-      () =>
-        document.querySelector("#sheet.needs-grid") === null ||
-        document.querySelector(".chosen") !== null,
-      undefined,
-      PATIENCE,
-    );
-    for (const { name, functions } of sheet.pages("US")) {
-      // Names of the user's own are beyond the first view.
-      if (functions !== undefined) continue;
-      const texts = [];
-      for (const { page } of [narrow, wide]) {
-        await page.locator("#choose").getByRole("button", { name, exact: true }).click();
-        await page.waitForTimeout(150);
-        texts.push(
-          await page.evaluate(() => {
-            const pieces = [...document.querySelectorAll("#reading :is(dt, dd, td, th)")];
-            return pieces.map((piece) => piece.textContent ?? "");
-          }),
-        );
-      }
-      expect({ page: name, texts: texts[0] }).toEqual({ page: name, texts: texts[1] });
-    }
-  }
+test("after an edit, the document and the grid, each by its own reckoning, hold the same answers", async () => {
+  const { page } = await openWithGrid();
+  const [first] = readyMadeSheets[0].pages("US");
+  const answers = outline(first).answers.map(({ answer }) => answer);
+  const shown = () => page.locator(".answers dd").allInnerTexts();
+  const before = await shown();
+  const field = page.getByLabel("Sprinkler spacing");
+  await field.fill("37");
+  await field.blur();
+  await page.waitForFunction(
+    (place) => trialGrid.read(place).value === 37,
+    named("Spacing"),
+    PATIENCE,
+  );
+  await page.evaluate(() => trialGrid.quiet());
+  const places = answers.map(({ at }) => ({ page: first.name, ...readAddress(at) }));
+  const held = await page.evaluate(
+    (all) => all.map((place) => trialGrid.read(place).value),
+    places,
+  );
+  expect(answers.length).toBeGreaterThan(3);
+  const texts = await shown();
+  expect(texts).toEqual(answers.map(({ format }, i) => formatValue(held[i], format)));
+  expect(texts).not.toEqual(before);
 });
 
 test("no ready-made sheet shows an error, in either system", async () => {
@@ -432,7 +424,6 @@ test("on a phone every page of every workbook is worked out without the grid", a
     }
   }
   expect(large).toEqual([]);
-  await page.context().close();
 });
 
 test("a phone gets the grid when it asks for it", async () => {
