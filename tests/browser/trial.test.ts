@@ -18,6 +18,9 @@ const NARROW: BrowserContextOptions = { viewport: { width: 390, height: 844 } };
 const NARROWEST: BrowserContextOptions = { viewport: { width: 320, height: 640 } };
 const PATIENCE = { timeout: 90000 };
 
+/** The answers, once all that stands below them has been made too. */
+const WHOLE = "#reading:not(.unfinished) .answers";
+
 let browser: Browser;
 let site: Served;
 
@@ -397,7 +400,7 @@ test.each([
 ])("nothing runs over the edge: %s", async (_, options) => {
   for (const hash of ["", "#cans"]) {
     const { page } = await open(options, hash);
-    await page.waitForSelector(hash === "" ? ".answers" : ".map", PATIENCE);
+    await page.waitForSelector(hash === "" ? WHOLE : ".map", PATIENCE);
     await page.waitForTimeout(200);
     const over = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
@@ -447,7 +450,7 @@ test.each([
   "nothing for the accessibility checker to find: %s %#",
   async (colorScheme, options, hash) => {
     const { page } = await open({ ...options, colorScheme }, hash);
-    await page.waitForSelector(hash === "" ? ".answers" : ".map", PATIENCE);
+    await page.waitForSelector(hash === "" ? WHOLE : ".map", PATIENCE);
     await page.getByRole("button", { name: "Functions" }).click();
     await expect(violations(page)).resolves.toEqual([]);
     await page.keyboard.press("Escape");
@@ -457,7 +460,7 @@ test.each([
 
 test("the keyboard reaches everything: skip link first, focus seen", async () => {
   const { page } = await open(WIDE);
-  await page.waitForSelector(".answers", PATIENCE);
+  await page.waitForSelector(WHOLE, PATIENCE);
   await page.keyboard.press("Tab");
   await expect(page.evaluate(() => document.activeElement?.textContent)).resolves.toBe(
     "Skip to the content",
