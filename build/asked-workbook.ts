@@ -1,8 +1,9 @@
 import { isErrorCode, wordsOfError } from "../src/screen/error-words";
 import { readRange, writeAddress } from "../src/sheets/kit/address";
+import { causesFirst } from "../src/sheets/kit/causes";
 import type { Page, SheetCell } from "../src/sheets/kit/definition";
 import { faultOf } from "../src/sheets/kit/limits";
-import { type LinkedCell, linkedCells } from "./precedents";
+import { type LinkedCell, linkedCells } from "../src/sheets/kit/precedents";
 import type { Value, WorkbookEngine } from "./workbook-engine";
 
 /** What an input is set to: null for a blank; rows for a range, of which the first ones may be given. */
@@ -141,29 +142,17 @@ export class AskedWorkbook implements OpenWorkbook {
       const code = this.firstError(linked);
       if (code !== undefined) wrong.set(linked, code);
     }
-    const isWrong = (other: LinkedCell) => wrong.has(other) || faults.has(other);
-    const sources = new Map(
-      [...wrong.keys()].map((linked) => [linked, this.wrongBehind(linked, isWrong)]),
-    );
-    const causes: CellError[] = [...faults].map(([{ place }, message]) => ({
-      cell: place,
-      code: "limits",
-      message,
-    }));
-    const consequences: CellError[] = [];
-    for (const [linked, code] of wrong) {
-      const { place } = linked;
-      const behind = sources.get(linked) ?? [];
-      if (behind.length === 0) {
-        causes.push({ cell: place, code, message: this.messageOf(linked, code) });
-        continue;
-      }
-      const cause = behind.find((other) => (sources.get(other) ?? []).length === 0) ?? behind[0];
-      const own = this.engine?.message(linked);
-      const message = own ?? `comes from ${cause.place}`;
-      consequences.push({ cell: place, code, message, follows: cause.place });
-    }
-    return [...causes, ...consequences];
+    const all = new Set([...faults.keys(), ...wrong.keys()]);
+    return causesFirst([...all]).map(({ linked, follows }) => {
+      const cell = linked.place;
+      const code = wrong.get(linked);
+      const fault = faults.get(linked);
+      if (fault !== undefined || code === undefined)
+        return { cell, code: "limits", message: fault ?? "" };
+      if (follows === undefined) return { cell, code, message: this.messageOf(linked, code) };
+      const message = this.engine?.message(linked) ?? `comes from ${follows.place}`;
+      return { cell, code, message, follows: follows.place };
+    });
   }
 
   close(): void {
@@ -211,24 +200,6 @@ export class AskedWorkbook implements OpenWorkbook {
       if (fault !== undefined) found.set(linked, fault);
     }
     return found;
-  }
-
-  /** The wrong cells among all that a cell's formula reads, however far back. */
-  private wrongBehind(
-    linked: LinkedCell,
-    isWrong: (other: LinkedCell) => boolean,
-  ): readonly LinkedCell[] {
-    const seen = new Set([linked]);
-    const waiting = [linked];
-    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-      for (const other of next.precedents) {
-        if (seen.has(other)) continue;
-        seen.add(other);
-        waiting.push(other);
-      }
-    }
-    seen.delete(linked);
-    return [...seen].filter(isWrong);
   }
 
   private readSetting(name: string, setting: Setting): [LinkedCell, Value][] {

@@ -172,7 +172,6 @@ export class Prospect {
   /** Least friction to the last head in a choice of tubing. */
   leastLoss({ larger, smaller, change }: TubingChoice): number {
     const near = this.lost(larger);
-    if (smaller === larger) return near[near.length - 1];
     const far = this.lost(smaller);
     return near[change] + far[far.length - 1] - far[change];
   }
@@ -240,5 +239,17 @@ export class Prospect {
     const { costs, laid } = this;
     const capital = costs.capital(lines, laid.kinds[0].heads, tubing, feeder);
     return capital * costs.perCapital + this.energyAMeter * leastHead + this.labor;
+  }
+  /**
+   * Least cost a year in any tubing and with any feeder: the largest bore loses least. Of the choices
+   * of tubing the first is the largest size throughout; `cheapest` is their lowest price.
+   */
+  leastCostOfAny(lines: number, choices: readonly TubingChoice[], cheapest: number): number {
+    const { feeders } = this.problem;
+    const length = this.laid.leastFeeder(lines);
+    const cheapestFeeder = length * Math.min(...feeders.map(({ price }) => price));
+    const widest = feeders.reduce((most, feeder) => (feeder.bore > most.bore ? feeder : most));
+    const head = this.leastHead(this.leastLoss(choices[0]), this.feederLoss(widest, length));
+    return this.leastCost(lines, cheapest, cheapestFeeder, head);
   }
 }

@@ -1,9 +1,11 @@
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
 import { allSheets, firstSheet, shelf } from "../sheets/shelf";
+import { FUNCTION_WORDS } from "../words/function-words-page";
 import { type Language, LANGUAGES } from "../words/language";
 import { workbookWordsIn } from "../words/load";
 import { spokenLanguage, workbookSaid } from "../words/spoken";
 import { workbookIn } from "../words/workbook-reader";
+import type { Shelf } from "./files/open";
 
 /** Those whose pages are here, by their ids. */
 const here = new Map([[firstSheet.id, firstSheet]]);
@@ -69,14 +71,27 @@ export function books(): readonly ReadyMadeSheet[] {
   return booksSaying(spokenLanguage(), workbookSaid);
 }
 
-/** In the page's language and then in the others: a file may have been saved in another one. */
-export async function booksInAllLanguages(): Promise<(readonly ReadyMadeSheet[])[]> {
+/**
+ * What a file may have been written from: the workbooks of each language, the page's own first, as
+ * this page saves them and as they are downloaded, with the names of their pages put over too.
+ */
+export async function shelves(): Promise<Shelf[]> {
+  const sheets = await allSheets();
   await fetchAllBooks();
-  const others = LANGUAGES.filter((language) => language !== spokenLanguage());
-  return [
-    books(),
-    ...(await Promise.all(
-      others.map(async (language) => booksSaying(language, await workbookWordsIn(language))),
-    )),
-  ];
+  const spoken = spokenLanguage();
+  const others = LANGUAGES.filter((language) => language !== spoken);
+  const all = await Promise.all(
+    [spoken, ...others].map(async (language): Promise<Shelf[]> => {
+      const say = await workbookWordsIn(language);
+      const kept = booksSaying(language, say);
+      const beside = [say(FUNCTION_WORDS)];
+      return language === "en"
+        ? [{ sheets: kept, beside }]
+        : [
+            { sheets: kept, beside },
+            { sheets: sheets.map((sheet) => workbookIn(sheet, say)), kept, beside },
+          ];
+    }),
+  );
+  return all.flat();
 }

@@ -308,10 +308,19 @@ class TrialPage {
     if (this.values === undefined) return;
     const { values } = this;
     const isFirst = this.view === undefined;
-    const view = new SheetView(page, values, this.pages);
+    const view = new SheetView(page, values, this.pages, {
+      call: (id, ...cells) => this.host.call(id, ...cells),
+      lead: (place) => {
+        if (place.page !== this.page) {
+          this.showPage(place.page, "push");
+          this.grid?.show(place.page);
+        }
+        this.view?.show(place.at);
+      },
+    });
     this.view = view;
     view.title(part("sheet-title"));
-    part("purpose").textContent = this.desk.open.sheet.purpose;
+    view.purpose(part("purpose"), this.desk.open.sheet.purpose);
     const reading = part("reading");
     reading.replaceChildren(view.begin());
     reading.classList.toggle("unfinished", isFirst);
@@ -384,7 +393,7 @@ class TrialPage {
       this.take(grid, first);
       for (const { key, after } of first.steps.all().slice(late).flat())
         grid.write(placeOf(key), (after ?? null) as CellValue);
-      const under = new UnderGrid(grid);
+      const under = new UnderGrid(grid, this.pages);
       part("under-grid").replaceChildren(...under.build(this.page));
       grid.onPage((page) => {
         under.show(page);
@@ -461,7 +470,7 @@ class TrialPage {
   /** What has been typed and not yet handed to the sheet, and what the sheet has not yet told. */
   private handOver(): void {
     const typing = document.activeElement;
-    if (typing instanceof HTMLInputElement && part("reading").contains(typing))
+    if (typing?.matches("input, textarea") === true && part("reading").contains(typing))
       typing.dispatchEvent(new Event("change"));
     this.grid?.keepNow();
   }

@@ -8,9 +8,9 @@ export function printInputsAsWords(): void {
   let printed: HTMLElement[] = [];
   const begin = () => {
     end();
-    for (const field of document.querySelectorAll<HTMLInputElement | HTMLSelectElement>(
-      "#sheet .reading :is(input, select), #cans :is(input, select)",
-    )) {
+    for (const field of document.querySelectorAll<
+      HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement
+    >("#sheet .reading :is(input, textarea, select), #cans :is(input, select)")) {
       if (field instanceof HTMLInputElement && ["radio", "checkbox"].includes(field.type)) continue;
       const words =
         field instanceof HTMLSelectElement

@@ -1,6 +1,5 @@
 import { cautions, type CautionSubject } from "../cautions";
 import type { Page, SheetCell, SheetChart } from "../sheets/kit/definition";
-import { faultOf } from "../sheets/kit/limits";
 import { verdictOf } from "../sheets/kit/look";
 import { readAddress, readRange, type Block as CellBlock } from "../sheets/kit/address";
 import { cautionText } from "../screen/cautions-text";
@@ -18,10 +17,14 @@ import {
   type Outline,
   type SpilledTable,
 } from "./page-outline";
+import type { Call } from "./plan-drawing/degrees";
 import { fieldCells } from "./plan-drawing/field";
 import { type Drawn, PlanDrawing } from "./plan-drawing/plan-drawing";
 import type { SheetValues, ShownCell } from "./sheet-values";
-import { commaFault, readTyped } from "./typed";
+import { InputFaults } from "./input-faults";
+import { grow, longText } from "./long-text";
+import { readTyped } from "./typed";
+import type { Place, WrongView } from "./wrong-view";
 
 /** Time after the last key before a typed value goes to the sheet. */
 const TYPING_PAUSE = 250;
@@ -38,6 +41,16 @@ const MOST_ALIKE = 12;
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
 
+/** Longer text than this is typed into a field of several lines. */
+const LONG_TEXT = 24;
+
+/** What a page of cells asks of what it stands on. */
+export interface Means {
+  readonly call: Call;
+  /** Leads to a cell, which may stand on another page. */
+  readonly lead: (place: Place) => void;
+}
+
 /**
  * A page of the sheet as a document: the answers first, the picture, the inputs as a form, the
  * results, the tables. It reads the same cells as the grid and writes to them, so that nobody needs
@@ -45,6 +58,13 @@ const SHORT_TEXT = 12;
  */
 export class SheetView {
   private readonly refreshers: (() => void)[] = [];
+  /** What is wrong, its cause first; loaded when something is. */
+  private readonly wrong = make("div", { class: "wrong-first" });
+  private wrongView: Promise<WrongView> | undefined;
+  private readonly faults: InputFaults;
+  private errs = false;
+  /** By address, what shows a cell. */
+  private readonly shown = new Map<string, HTMLElement>();
   private readonly view = make("div");
   private readonly parts: Outline;
 
@@ -53,12 +73,40 @@ export class SheetView {
     private readonly values: SheetValues,
     /** All of the workbook, this page among them. */
     private readonly pages: readonly Page[],
+    private readonly means: Means,
   ) {
+    this.faults = new InputFaults(pages, values);
     this.parts = outline(page);
   }
 
   refresh(): void {
+    this.errs = this.faults.any();
     for (const refresh of this.refreshers) refresh();
+    this.tellWrong();
+  }
+
+  private tellWrong(): void {
+    if (!this.errs && this.wrongView === undefined) return;
+    this.wrongView ??= import("./wrong-view").then(
+      ({ WrongView }) => new WrongView(this.pages, this.values, this.faults, this.means.lead),
+    );
+    void this.wrongView.then((view) => {
+      const told = this.errs ? view.build() : [];
+      this.wrong.replaceChildren(...told);
+    });
+  }
+
+  /** Leads the eye and the keyboard to a cell of this page. */
+  show(at: string): void {
+    const found = this.shown.get(at);
+    if (found === undefined) return;
+    if (!found.matches("input, textarea, select")) found.tabIndex = -1;
+    for (let around = found.closest("details"); around !== null;) {
+      around.open = true;
+      around = around.parentElement?.closest("details") ?? null;
+    }
+    found.scrollIntoView({ block: "center" });
+    found.focus({ preventScroll: true });
   }
 
   build(): HTMLElement {
@@ -70,7 +118,7 @@ export class SheetView {
   /** The answers alone, which can be read while the rest is made. */
   begin(): HTMLElement {
     this.view.className = this.page.onePage === true ? "page-view one-page" : "page-view";
-    this.view.replaceChildren(...this.answers(this.parts.answers));
+    this.view.replaceChildren(this.wrong, ...this.answers(this.parts.answers));
     this.refresh();
     return this.view;
   }
@@ -82,6 +130,7 @@ export class SheetView {
     const withInputs = parts.blocks.filter(hasInput);
     const withoutInputs = parts.blocks.filter((block) => !hasInput(block));
     this.view.append(
+      ...this.texts(parts.first),
       ...this.charts().map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [
         ...withInputs.map((block) => this.block(block)),
@@ -92,10 +141,15 @@ export class SheetView {
         ...this.tables(parts.tables.filter((table) => !tableHasInput(table))),
         ...parts.spilled.map((spilled) => this.spilled(spilled)),
       ]),
-      ...parts.texts.map((cell) => this.live(make("p", { class: "note" }), cell)),
+      ...parts.said.flatMap(({ heading, texts }) => [
+        this.live(make("h2"), heading),
+        ...this.texts(texts),
+      ]),
+      ...this.texts(parts.last),
       ...this.cautions(),
     );
     for (const refresh of this.refreshers.slice(refreshed)) refresh();
+    this.tellWrong();
   }
 
   /** The page's title, which may be worked out too; to be given before the page is built. */
@@ -103,6 +157,17 @@ export class SheetView {
     const cell = this.page.cells.find(({ role }) => role === "title");
     if (cell === undefined) element.textContent = workbookSaid(this.page.name);
     else this.live(element, cell);
+  }
+
+  /** What the page is for, where it says so itself; to be given before the page is built. */
+  purpose(element: HTMLElement, otherwise: string): void {
+    const cell = this.page.cells.find(({ role }) => role === "purpose");
+    if (cell === undefined) element.textContent = otherwise;
+    else this.live(element, cell);
+  }
+
+  private texts(cells: readonly SheetCell[]): HTMLElement[] {
+    return cells.map((cell) => this.live(make("p", { class: "note" }), cell));
   }
 
   private section(title: string, name: string, content: readonly HTMLElement[]): HTMLElement[] {
@@ -136,15 +201,26 @@ export class SheetView {
     if (hasInput(block)) {
       const legend = make("legend");
       if (title !== undefined) this.live(legend, title);
-      return make("fieldset", {}, legend, ...block.fields.map((field) => this.field(field)));
+      return make("fieldset", {}, legend, ...this.lines(block, (field) => this.field(field)));
     }
     const heading = title === undefined ? [] : [this.live(make("h3"), title)];
     return make(
       "div",
       { class: "block" },
       ...heading,
-      make("dl", { class: "values" }, ...block.fields.map((field) => this.result(field))),
+      ...this.lines(block, (field) => this.result(field)).reduce<HTMLElement[]>(listed, []),
     );
+  }
+
+  /** Fields and texts as they stand one under the other. */
+  private lines({ fields, texts }: Block, line: (field: Field) => HTMLElement): HTMLElement[] {
+    return [
+      ...fields.map((field) => ({ at: field.label.at, element: line(field) })),
+      ...texts.map((cell) => ({ at: cell.at, element: this.texts([cell])[0] })),
+    ]
+      .map(({ at, element }) => ({ element, ...readAddress(at) }))
+      .sort((one, other) => one.row - other.row || one.column - other.column)
+      .map(({ element }) => element);
   }
 
   private field(field: Field): HTMLElement {
@@ -193,7 +269,20 @@ export class SheetView {
       );
       if (isCheck) this.showVerdict(dd, shown);
     });
-    return make("div", {}, this.live(make("dt"), field.label), dd);
+    return make(
+      "div",
+      {},
+      this.live(make("dt"), field.label),
+      dd,
+      ...this.formula(field.formula, "dd"),
+    );
+  }
+
+  /** What gives a result, as one types it, where the page shows it beside the result. */
+  private formula(cell: SheetCell | undefined, tag: "dd" | "p"): HTMLElement[] {
+    return cell === undefined
+      ? []
+      : [make(tag, { class: "formula" }, this.live(make("code"), cell))];
   }
 
   private judged<E extends HTMLElement>(element: E, cell: SheetCell): E {
@@ -218,6 +307,7 @@ export class SheetView {
         ...blank,
         ...allowed.list.map((choice) => make("option", { value: choice }, choice)),
       );
+      this.shown.set(cell.at, select);
       select.addEventListener("change", () =>
         this.values.write(place, choiceValue(select.value, cell)),
       );
@@ -227,20 +317,27 @@ export class SheetView {
         // A value that is not on the list selects nothing, and is named.
         select.value =
           allowed.list.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? "";
-        this.judge(select, value, cell, hint);
+        this.judge(select, cell, hint);
       });
       return select;
     }
     const isText = typeof cell.value === "string";
-    const input = make("input", {
-      ...attributes,
-      type: "text",
-      // The keypad of a phone has no minus: where one may be due, the whole keyboard is offered.
-      inputmode: isText || mayBeNegative(cell) ? undefined : "decimal",
-      autocomplete: "off",
-      spellcheck: "false",
-      class: isText ? "words" : "number",
-    });
+    const isLong =
+      hint !== undefined &&
+      isText &&
+      [cell.value, this.values.read(place).value].some((text) => String(text).length > LONG_TEXT);
+    const input = isLong
+      ? longText(attributes)
+      : make("input", {
+          ...attributes,
+          type: "text",
+          // The keypad of a phone has no minus: where one may be due, the whole keyboard is offered.
+          inputmode: isText || mayBeNegative(cell) ? undefined : "decimal",
+          autocomplete: "off",
+          spellcheck: "false",
+          class: isText ? "words" : "number",
+        });
+    this.shown.set(cell.at, input);
     let written = "";
     let waiting: number | undefined;
     const write = () => {
@@ -248,7 +345,7 @@ export class SheetView {
       if (input.value === written) return;
       written = input.value;
       this.values.write(place, readTyped(input.value));
-      this.judge(input, readTyped(input.value), cell, hint);
+      this.judge(input, cell, hint);
     };
     input.addEventListener("input", () => {
       window.clearTimeout(waiting);
@@ -265,50 +362,49 @@ export class SheetView {
           : formatValue(value);
       if (document.activeElement === input && readTyped(input.value) === value) return;
       input.value = text;
+      grow(input);
       written = text;
-      this.judge(input, readTyped(input.value), cell, hint);
+      this.judge(input, cell, hint);
     });
     return input;
   }
 
   /** Says what the cell allows when it holds something else. The functions have the last word. */
   private judge(
-    control: HTMLInputElement | HTMLSelectElement,
-    value: CellValue,
-    { allowed, label, note = "" }: SheetCell,
+    control: HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement,
+    cell: SheetCell,
     hint?: HTMLElement,
   ): void {
-    if (allowed === undefined) return;
-    const inDoubt = "low" in allowed ? commaFault(value) : undefined;
-    const wrong = faultOf(label ?? "It", allowed, value, (name) => {
-      const other = this.page.cells.find((cell) => cell.name === name);
-      return other === undefined ? null : this.values.read(this.place(other)).value;
-    });
-    const fault = inDoubt !== undefined ? screenSaid(inDoubt) : wrong && workbookSaid(wrong);
+    const fault = this.faults.of(this.page.name, cell);
     control.setAttribute("aria-invalid", String(fault !== undefined));
     // In a table there is no room for a sentence beside each input.
     if (hint === undefined) control.title = fault ?? "";
-    else hint.textContent = fault ?? note;
+    else hint.textContent = fault ?? cell.note ?? "";
   }
 
   /** Tables side by side share their heading; it is said once. */
   private tables(tables: readonly CellTable[]): HTMLElement[] {
-    return tables.map((table, index) =>
-      this.table(table, table.heading !== tables[index - 1]?.heading),
-    );
+    return tables.flatMap((table, index) => {
+      const element = this.table(table, table.heading !== tables[index - 1]?.heading);
+      const first = table.rows[0].find((cell) => cell !== undefined);
+      const isAbove = ({ at }: SheetCell) =>
+        first !== undefined && readAddress(at).row < readAddress(first.at).row;
+      return [
+        ...this.texts(table.texts.filter(isAbove)),
+        element,
+        ...this.texts(table.texts.filter((cell) => !isAbove(cell))),
+      ];
+    });
   }
 
   private table(table: CellTable, isCaptioned: boolean): HTMLElement {
     const caption = make("caption", { class: isCaptioned ? undefined : "out-of-sight" });
     if (table.heading !== undefined) this.live(caption, table.heading);
-    const head = make(
-      "tr",
-      {},
-      ...table.headers.map((cell, column) => {
-        const below = table.rows[0]?.[column]?.role;
-        return this.live(make("th", { scope: "col", class: tableClass(below) }), cell);
-      }),
-    );
+    const headers = table.headers.map((cell, column) => {
+      const below = table.rows[0]?.[column]?.role;
+      return this.live(make("th", { scope: "col", class: tableClass(below) }), cell);
+    });
+    const head = make("tr", {}, ...headers);
     const rows = table.rows.map((cells) =>
       make(
         "tr",
@@ -319,10 +415,15 @@ export class SheetView {
             return this.live(make("th", { scope: "row", class: tableClass(cell.role) }), cell);
           }
           const td = make("td", { class: tableClass(cell?.role) });
+          // A header may be worked out too.
+          this.refreshers.push(() => {
+            td.dataset.column = headers[column]?.textContent ?? "";
+          });
           if (cell === undefined) return td;
           if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
-          td.append(this.control(cell, freshId("input"), "", undefined, cell.label));
+          const label = cell.label && workbookSaid(cell.label);
+          td.append(this.control(cell, freshId("input"), "", undefined, label));
           return td;
         }),
       ),
@@ -330,7 +431,7 @@ export class SheetView {
     return scrolled(
       make(
         "table",
-        {},
+        { class: isStacked(table) ? "stacks" : undefined },
         caption,
         ...(table.headers.length === 0 ? [] : [make("thead", {}, head)]),
         make("tbody", {}, ...rows),
@@ -340,15 +441,17 @@ export class SheetView {
   }
 
   /** The whole of what a formula spills, as wide and as long as it comes. */
-  private spilled({ heading, headers, cell }: SpilledTable): HTMLElement {
+  private spilled({ heading, headers, cell, texts, formula }: SpilledTable): HTMLElement {
     const title = make("summary", {}, "Table");
     if (heading !== undefined) this.live(title, heading);
     const holder = make("div");
+    this.shown.set(cell.at, holder);
     const { row, column } = readAddress(cell.at);
     const { columns, reserved, headed, formats } = cell.spill ?? noSpill;
     this.refreshers.push(() => {
       const first = this.values.read(this.place(cell));
       if (first.error !== undefined) {
+        this.errs = true;
         holder.replaceChildren(errorText(first));
         return;
       }
@@ -375,7 +478,14 @@ export class SheetView {
         }),
       );
     });
-    return make("details", { class: "spilled", open: this.page.working !== true }, title, holder);
+    return make(
+      "details",
+      { class: "spilled", open: this.page.working !== true },
+      title,
+      holder,
+      ...this.formula(formula, "p"),
+      ...this.texts(texts),
+    );
   }
 
   /** How a verdict looks follows from what it says. */
@@ -424,6 +534,7 @@ export class SheetView {
       cells,
       () => this.values,
       () => this.drawn(chart),
+      this.means.call,
       chart.description,
     );
     this.refreshers.push(() => plan.refresh());
@@ -550,13 +661,17 @@ export class SheetView {
     also?: (shown: ShownCell) => void,
   ): E {
     const place = this.place(cell);
+    this.shown.set(cell.at, element);
     this.refreshers.push(() => {
       const shown = this.values.read(place);
       if (shown.error === undefined) {
         const text =
           shown.isPending === true ? screenSaid("computing…") : said(shown.value, cell.format);
         if (element.textContent !== text) element.textContent = text;
-      } else element.replaceChildren(errorText(shown));
+      } else {
+        element.replaceChildren(errorText(shown));
+        this.errs = true;
+      }
       also?.(shown);
     });
     return element;
@@ -616,6 +731,14 @@ function isList(row: readonly CellValue[]): boolean {
   return typeof row[0] === "string" && row.length > 2 && row.length <= MOST_STACKED;
 }
 
+/** On a phone: a verdict's sentence has no room in a column, and neither have many columns. */
+function isStacked({ headers, rows }: CellTable): boolean {
+  const judges = rows.some((row) =>
+    row.some((cell) => cell?.role === "check" || cell?.role === "mark"),
+  );
+  return headers.length > 1 && headers.length <= MOST_STACKED && (judges || headers.length > 4);
+}
+
 function hasInput(block: Block): boolean {
   return block.fields.some((field) => field.value.role === "input");
 }
@@ -626,6 +749,15 @@ function tableHasInput(table: CellTable): boolean {
 
 function mayBeNegative({ allowed }: SheetCell): boolean {
   return allowed === undefined || ("low" in allowed && allowed.low < 0);
+}
+
+/** Results one under the other are one list; a text between them ends it. */
+function listed(all: HTMLElement[], next: HTMLElement): HTMLElement[] {
+  const last = all.at(-1);
+  if (next.tagName !== "DIV") return [...all, next];
+  if (last?.tagName !== "DL") return [...all, make("dl", { class: "values" }, next)];
+  last.append(next);
+  return all;
 }
 
 function isBlank(value: CellValue): boolean {

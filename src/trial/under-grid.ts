@@ -1,9 +1,12 @@
-import { screenSaid } from "../words/spoken";
+import { errorSaid, screenSaid } from "../words/spoken";
 import { readAddress, writeAddress } from "../sheets/kit/address";
+import type { Page } from "../sheets/kit/definition";
 import { make } from "../screen/dom";
 import type { Grid, SelectedCell } from "./grid";
 import { formatValue } from "../screen/number-format";
+import { InputFaults } from "./input-faults";
 import { commaFault } from "./typed";
+import { WrongView } from "./wrong-view";
 
 /**
  * What the grid's canvas cannot say: the sentence behind an error, the list of the cells in error,
@@ -29,7 +32,13 @@ export class UnderGrid {
   private page = "";
   private wrongSaid = "";
 
-  constructor(private readonly grid: Grid) {
+  private readonly causes: WrongView;
+
+  constructor(
+    private readonly grid: Grid,
+    pages: readonly Page[],
+  ) {
+    this.causes = new WrongView(pages, grid, new InputFaults(pages, grid), () => undefined);
     this.details = make(
       "details",
       { class: "cell-table" },
@@ -83,7 +92,7 @@ export class UnderGrid {
   }
 
   private listWrong(): void {
-    const wrong = this.grid.wrong(this.page);
+    const wrong = this.causesFirst();
     // A list that says the same stays: a button replaced between press and release loses the click.
     const says = JSON.stringify(wrong);
     if (says === this.wrongSaid) return;
@@ -103,18 +112,37 @@ export class UnderGrid {
       make(
         "ul",
         {},
-        ...wrong.map(({ place, error }) => {
+        ...wrong.map(({ place, error, follows }) => {
           const jump = make("button", { type: "button" }, `Go to ${writeAddress(place)}`);
           jump.addEventListener("click", () => this.grid.select(place));
           return make(
             "li",
             {},
             jump,
-            make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
+            make(
+              "span",
+              { class: "error" },
+              make("strong", {}, error.code),
+              ` ${errorSaid(error.message)}`,
+              ...(follows === undefined
+                ? []
+                : [" (", make("span", {}, `follows from ${follows}`), ")"]),
+            ),
           );
         }),
       ),
     );
+  }
+
+  /** What comes from another cell stands behind it, and says so. */
+  private causesFirst() {
+    const wrong = this.grid.wrong(this.page);
+    if (wrong.length === 0) return [];
+    const ranks = this.causes.rank(this.page);
+    return wrong
+      .map((one) => ({ ...one, ...(ranks.get(writeAddress(one.place)) ?? { rank: -1 }) }))
+      .map((one) => ({ ...one, follows: "follows" in one ? one.follows : undefined }))
+      .sort((one, other) => one.rank - other.rank);
   }
 
   /** A way to write into any cell without the canvas. */

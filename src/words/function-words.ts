@@ -1,6 +1,7 @@
 import { PageBuilder } from "../sheets/kit/builder";
 import { readAddress } from "../sheets/kit/address";
 import type { Page, SheetCell, ShownValues, UnitSystem } from "../sheets/kit/definition";
+import { FUNCTION_WORDS } from "./function-words-page";
 import type { MessageReader, MessageTables } from "./message-reader";
 import type { Say } from "./workbook-reader";
 
@@ -9,6 +10,14 @@ export interface FunctionWords {
   readonly reader: MessageReader;
   readonly verdicts: MessageTables["verdicts"];
   readonly say: Say;
+}
+
+/** The page of the functions' words has no formulas, and so nothing is worked out on it. */
+export function valuesOf(pages: readonly Page[], shown: ShownValues): ShownValues {
+  const names = new Set(pages.map(({ name }) => name));
+  return {
+    value: (page, row, column) => (names.has(page) ? shown.value(page, row, column) : null),
+  };
 }
 
 const FUNCTION = /\bIRRIG\./;
@@ -27,8 +36,8 @@ export function functionWordsPage(
   system: UnitSystem,
   { reader, verdicts, say }: FunctionWords,
 ): Page {
-  const page = new PageBuilder(say("Words of the functions"), system, WIDTHS);
-  page.title(say("Words of the functions"));
+  const page = new PageBuilder(say(FUNCTION_WORDS), system, WIDTHS);
+  page.title(say(FUNCTION_WORDS));
   page.freeze();
   page.text(
     say("What the functions give is in English in every cell; here it is in your language."),

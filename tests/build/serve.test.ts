@@ -12,7 +12,7 @@ import { join } from "node:path";
 import { generateCertificates } from "office-addin-dev-certs";
 import { brotliDecompressSync, gunzipSync } from "node:zlib";
 import { packedCopy } from "../../build/packed";
-import { answering, answeringPacked, listen, roomAddresses } from "../../build/serve";
+import { answering, answeringPacked, listen } from "../../build/serve";
 
 let folder: string;
 let server: Server;
@@ -151,17 +151,4 @@ describe("for a room", () => {
   test("the built folder itself stays as it was built", () => {
     expect(readdirSync(join(folder, "assets"))).toEqual(["large.0123abcd.js", "trial.0123abcd.js"]);
   });
-});
-
-test("the room is told the addresses that others reach, not this machine's own", () => {
-  const entry = { netmask: "", mac: "", cidr: null };
-  expect(
-    roomAddresses({
-      lo: [{ ...entry, address: "127.0.0.1", family: "IPv4", internal: true }],
-      wifi: [
-        { ...entry, address: "fe80::1", family: "IPv6", internal: false, scopeid: 2 },
-        { ...entry, address: "192.168.7.20", family: "IPv4", internal: false },
-      ],
-    }),
-  ).toEqual(["192.168.7.20"]);
 });

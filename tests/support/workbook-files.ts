@@ -4,3 +4,4 @@ export { openWorkbook } from "../../src/trial/files/open";
 export { pagesAsTheyStand } from "../../src/trial/files/pages";
 export { saveWorkbook } from "../../src/trial/files/save";
 export { Refused } from "../../src/trial/files/package";
+export { writeSheet } from "../../build/sheets";

@@ -1,6 +1,8 @@
 import { readyMadeSheets } from "../../src/sheets";
 import { outline } from "../../src/trial/page-outline";
 
+const SAYS = ["input", "result", "sentence", "check", "mark", "answer", "text", "formulaText"];
+
 test("a page of cells alone has texts at most", () => {
   const cells = [
     { at: "B2", role: "text", value: "second" },
@@ -8,9 +10,9 @@ test("a page of cells alone has texts at most", () => {
     { at: "A3", role: "result", formula: "=1" },
   ] as const;
   const page = { name: "P", widths: [10], cells, lines: new Map(), printArea: "A1:K40" };
-  const { blocks, tables, spilled, texts } = outline(page);
+  const { blocks, tables, spilled, first } = outline(page);
   expect([blocks, tables, spilled]).toEqual([[], [], []]);
-  expect(texts.map(({ value }) => value)).toEqual(["first", "second"]);
+  expect(first.map(({ value }) => value)).toEqual(["first", "second"]);
 });
 
 test.each(readyMadeSheets.map(({ id }) => id))(
@@ -21,13 +23,18 @@ test.each(readyMadeSheets.map(({ id }) => id))(
       const parts = outline(one);
       const shown = new Set<unknown>([
         ...parts.answers.flatMap(({ question, answer }) => [question, answer]),
-        ...parts.blocks.flatMap(({ fields }) => fields.flatMap(({ value }) => value)),
+        ...parts.first,
+        ...parts.last,
+        ...parts.said.flatMap(({ texts }) => texts),
+        ...[...parts.blocks, ...parts.tables, ...parts.spilled].flatMap(({ texts }) => texts),
+        ...parts.spilled.map(({ formula }) => formula),
+        ...parts.blocks.flatMap(({ fields }) =>
+          fields.flatMap(({ value, formula }) => [value, formula]),
+        ),
         ...parts.tables.flatMap(({ rows }) => rows.flat()),
         ...parts.spilled.map(({ cell }) => cell),
       ]);
-      const lost = one.cells.filter(
-        (cell) => ["input", "result", "check", "answer"].includes(cell.role) && !shown.has(cell),
-      );
+      const lost = one.cells.filter((cell) => SAYS.includes(cell.role) && !shown.has(cell));
       expect(lost.map(({ at }) => `${one.name}!${at}`)).toEqual([]);
     }
   },
@@ -43,4 +50,22 @@ test("no page of any sheet has a table without rows, or a header twice", () => {
       for (const { rows } of tables) expect(rows.length).toBeGreaterThan(0);
     }
   }
+});
+
+test("a lesson's texts stand under their headings, its formulas by their results", () => {
+  const workshop = readyMadeSheets.find(({ id }) => id === "workshop");
+  const page = workshop?.pages("US").find(({ name }) => name === "Pressure");
+  if (page === undefined) throw new Error("no such lesson");
+  const { blocks, said, first, last } = outline(page);
+  expect([first, last]).toEqual([[], []]);
+  expect(said.map(({ heading, texts }) => [heading.value, texts.length])).toEqual([
+    ["By hand, in words", 1],
+    ["In the field", 2],
+  ]);
+  expect(blocks[0].heading?.value).toBe("Guess first");
+  expect(blocks[0].texts).toHaveLength(1);
+  const byFunction = blocks.find(({ heading }) => heading?.value === "By function");
+  for (const { value, formula } of byFunction?.fields ?? [])
+    expect(formula?.formula).toBe(`=FORMULATEXT(${value.at})`);
+  expect(byFunction?.fields.length).toBeGreaterThan(1);
 });

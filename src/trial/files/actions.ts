@@ -1,7 +1,6 @@
 import type { ReadyMadeSheet } from "../../sheets/kit/definition";
 import { spokenLanguage } from "../../words/spoken";
-import { books, booksInAllLanguages, fetchAllBooks } from "../books";
-import type { Opened } from "./open";
+import { books, fetchAllBooks, shelves } from "../books";
 import { make } from "../../screen/dom";
 import { ask, say } from "../kept/ask";
 import { carryPlan } from "../kept/carry";
@@ -127,6 +126,7 @@ async function save({ desk, settled, namespace, tell }: Filing, valuesOnly: bool
       read: (place) => values.read(place),
       date: new Date(),
       valuesOnly,
+      language: spokenLanguage(),
     });
     const file = `${fileNameOf(name)}${valuesOnly ? ", values only" : ""}.xlsx`;
     const address = URL.createObjectURL(
@@ -156,19 +156,6 @@ function fileNameOf(name: string): string {
   );
 }
 
-/** Read against the workbook in the language that it was saved in: the one from which least differs. */
-async function openInItsLanguage(
-  read: (sheets: readonly ReadyMadeSheet[]) => Promise<Opened>,
-): Promise<Opened> {
-  const [spoken, ...others] = await booksInAllLanguages();
-  let best = await read(spoken);
-  for (const sheets of others) {
-    const opened = await read(sheets);
-    if (opened.changes.contents.size < best.changes.contents.size) best = opened;
-  }
-  return best;
-}
-
 function spokenBook(sheet: ReadyMadeSheet): ReadyMadeSheet {
   return books().find(({ id }) => id === sheet.id) ?? sheet;
 }
@@ -187,9 +174,7 @@ function open({ desk, namespace, tell }: Filing): void {
       ]);
       try {
         const bytes = new Uint8Array(await file.arrayBuffer());
-        const opened = await openInItsLanguage((sheets) =>
-          openWorkbook(bytes, file.name, sheets, namespace),
-        );
+        const opened = await openWorkbook(bytes, file.name, await shelves(), namespace);
         desk.begin(spokenBook(opened.sheet), opened.system, opened.name, opened.changes);
         tell(
           `Opened ${file.name} as a piece of work of its own, "${desk.open.piece?.name ?? ""}". Looks of cells are those of the ready-made workbook.`,

@@ -3,13 +3,14 @@ import { readAddress, writeAddress } from "../../sheets/kit/address";
 import type { Page, ReadyMadeSheet, SheetCell, UnitSystem } from "../../sheets/kit/definition";
 import { LISTS_SHEET } from "../../sheets/kit/lists";
 import { unmerged } from "../../sheets/kit/unmerged";
-import { fromHost, tokens, toScreen } from "../../formula-text/dialect";
+import { fromHost, rename, tokens, toScreen } from "../../formula-text/dialect";
 import type { CellValue } from "../../screen/host";
+import { isWorkbookNotice } from "../../words/workbook-notices";
 import { type Changes, type Content, isFormula, type OwnSheet, sameContent } from "../kept/changes";
 import { typedKey } from "../sheet-values";
 import { checkedPackage, Refused } from "./package";
 import { spillArea } from "./pages";
-import { NOTICE, WIDTHS } from "./save";
+import { WIDTHS } from "./save";
 
 export interface Opened {
   readonly sheet: ReadyMadeSheet;
@@ -21,11 +22,26 @@ export interface Opened {
 const MOST_ROWS = 3000;
 const MOST_CELLS = 200000;
 
-/** Reads a workbook that this page or the add-in wrote. Throws Refused, in words, for any other file. */
+/** The ready-made workbooks as files have them in one language. */
+export interface Shelf {
+  readonly sheets: readonly ReadyMadeSheet[];
+  /** The same with the names of pages by which work is kept; `sheets` have them unless given. */
+  readonly kept?: readonly ReadyMadeSheet[];
+  /** Pages that say in the file's language what functions say, and hold no work. */
+  readonly beside?: readonly string[];
+}
+
+/** The file is none of the workbooks of a shelf. */
+class NoneOfThese extends Refused {}
+
+/**
+ * Reads a workbook that this page or the add-in wrote, in the language from which it differs least.
+ * Throws Refused, in words, for any other file.
+ */
 export async function openWorkbook(
   bytes: Uint8Array,
   fileName: string,
-  sheets: readonly ReadyMadeSheet[],
+  shelves: readonly Shelf[],
   namespace: string,
 ): Promise<Opened> {
   const checked = checkedPackage(bytes);
@@ -41,22 +57,49 @@ export async function openWorkbook(
   );
   if (count > MOST_CELLS)
     throw new Refused("The file holds more cells than a workbook of these pages.");
+  let best: Opened | undefined;
+  let why: Refused | undefined;
+  for (const shelf of shelves)
+    try {
+      const opened = fromShelf(book, fileName, shelf, namespace);
+      if (best === undefined || opened.changes.contents.size < best.changes.contents.size)
+        best = opened;
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error;
+      if (why === undefined || why instanceof NoneOfThese) why = error;
+    }
+  if (best !== undefined) return best;
+  throw why ?? new NoneOfThese("There are no ready-made workbooks.");
+}
+
+function fromShelf(book: Workbook, fileName: string, shelf: Shelf, namespace: string): Opened {
+  const { sheets, kept: keptSheets = sheets, beside = [] } = shelf;
   const names = new Set(book.sheets.map(({ name }) => name));
-  const sheet = sheets.find((one) => one.pages("US").every(({ name }) => names.has(name)));
-  if (sheet === undefined)
-    throw new Refused(
+  const index = sheets.findIndex((one) => one.pages("US").every(({ name }) => names.has(name)));
+  if (index < 0)
+    throw new NoneOfThese(
       "It is none of the ready-made workbooks: their pages are not in it, or have other names.",
     );
+  const sheet = sheets[index];
   const system = unitsOf(book, sheet.pages("US"));
   const pages = sheet.pages(system);
   checkEdition(book, pages);
+  const keptNames = new Map(
+    keptSheets[index].pages(system).map(({ name }, i) => [pages[i].name, name]),
+  );
+  const keptName = (page: string) => keptNames.get(page) ?? page;
+  const isRenamed = [...keptNames].some(([name, other]) => name !== other);
+  const inKept = (content: Content): Content =>
+    isRenamed && isFormula(content)
+      ? { formula: rename(content.formula, new Map(), keptNames) }
+      : content;
   const widths = givenWidths(book);
   const laid = unmerged(
-    pages.map((page, index) => ({
+    pages.map((page, i) => ({
       ...page,
       widths: Array.from(
-        { length: Math.max(page.widths.length, widths[index] ?? 0) },
-        (_, i) => page.widths[i] ?? 1,
+        { length: Math.max(page.widths.length, widths[i] ?? 0) },
+        (_, column) => page.widths[column] ?? 1,
       ),
     })),
   );
@@ -75,14 +118,15 @@ export async function openWorkbook(
         formulas += 1;
         if (isFormula(now)) kept += 1;
       }
-      if (!isSame(now, before)) contents.set(typedKey(page.name, cell.shownIn ?? cell.at), now);
+      if (!isSame(now, before))
+        contents.set(typedKey(keptName(page.name), cell.shownIn ?? cell.at), inKept(now));
     }
     for (const [place, cell] of cells) {
       const [row, column] = place.split(",").map(Number);
       const at = writeAddress({ row, column });
       const content = contentOf(cell, namespace);
       if (known.has(at) || content === null || isNotice(content)) continue;
-      contents.set(typedKey(page.name, at), content);
+      contents.set(typedKey(keptName(page.name), at), inKept(content));
     }
   }
   if (formulas > 0 && kept < formulas / 2)
@@ -90,8 +134,11 @@ export async function openWorkbook(
       "It is a copy with values only: what was worked out stands in it without its formulas. Open the workbook it was made from.",
     );
   const ownSheets = book.sheets
-    .filter(({ name }) => name !== LISTS_SHEET && pages.every((page) => page.name !== name))
-    .map(({ name }) => ownSheet(name, cellsOf(book, name), namespace));
+    .filter(
+      ({ name }) =>
+        name !== LISTS_SHEET && !beside.includes(name) && pages.every((page) => page.name !== name),
+    )
+    .map(({ name }) => ownSheet(name, cellsOf(book, name), namespace, inKept));
   return {
     sheet,
     system,
@@ -199,17 +246,19 @@ function bare(formula: string): string {
 }
 
 function isNotice(content: Content): boolean {
-  return (
-    typeof content === "string" &&
-    Object.values(NOTICE).some((beginning) => content.startsWith(beginning))
-  );
+  return typeof content === "string" && isWorkbookNotice(content);
 }
 
-function ownSheet(name: string, cells: ReadonlyMap<string, Given>, namespace: string): OwnSheet {
+function ownSheet(
+  name: string,
+  cells: ReadonlyMap<string, Given>,
+  namespace: string,
+  inKept: (content: Content) => Content,
+): OwnSheet {
   const cellData: Record<string, Record<string, unknown>> = {};
   for (const [place, cell] of cells) {
     const [row, column] = place.split(",");
-    const content = contentOf(cell, namespace);
+    const content = inKept(contentOf(cell, namespace));
     if (content === null || isNotice(content)) continue;
     (cellData[row] ??= {})[column] = isFormula(content)
       ? { f: toScreen(content.formula, namespace) }

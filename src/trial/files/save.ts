@@ -3,6 +3,10 @@ import { fileParts } from "../../sheets/file/workbook-file";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../../sheets/kit/definition";
 import type { CellValue } from "../../screen/host";
 import type { Changes } from "../kept/changes";
+import { functionWordsPage, shownIn, valuesOf } from "../../words/function-words";
+import type { Language } from "../../words/language";
+import { functionWordsIn } from "../../words/load";
+import { workbookNotices } from "../../words/workbook-notices";
 import type { CellPlace, ShownCell } from "../sheet-values";
 import { pagesAsTheyStand } from "./pages";
 
@@ -17,34 +21,32 @@ export interface Saving {
   read(place: CellPlace): ShownCell;
   readonly date: Date;
   readonly valuesOnly: boolean;
+  readonly language: Language;
 }
-
-export const NOTICE = {
-  formulas: "Needs the Fieldsum add-in; the values here were computed on ",
-  values: "Values only, computed on ",
-} as const;
 
 /** How wide each page is, for the page that opens the file: what stands beside it is worked out there. */
 export const WIDTHS = "Fieldsum widths";
 
 /** The workbook of the add-in with what stands there now: formulas and values, or values alone. */
 export async function saveWorkbook(saving: Saving): Promise<Uint8Array> {
-  const { sheet, system, namespace, valuesOnly, date, name } = saving;
+  const { sheet, system, namespace, valuesOnly, date, name, language } = saving;
   const day = date.toISOString().slice(0, 10);
   const pages = pagesAsTheyStand(saving.pages, saving.changes, saving.read, namespace);
-  const value = (page: string, row: number, column: number): CellValue =>
-    saving.read({ page, row, column }).value;
-  const parts = fileParts(
-    pages,
-    { value },
-    {
-      title: sheet.title,
-      system,
-      namespace,
-      valuesOnly,
-      notice: `${valuesOnly ? NOTICE.values : NOTICE.formulas}${day}.`,
-    },
-  );
+  const words = await functionWordsIn(language);
+  const worked = valuesOf(pages, {
+    value: (page, row, column): CellValue => saving.read({ page, row, column }).value,
+  });
+  const notices = workbookNotices[language];
+  const notice = valuesOnly
+    ? [notices.valuesOnly(day), notices.translated].filter(Boolean).join(" ")
+    : notices.whole(day);
+  const about = { title: sheet.title, system, namespace, valuesOnly, notice };
+  const parts =
+    words === undefined
+      ? fileParts(pages, worked, about)
+      : valuesOnly
+        ? fileParts(pages, shownIn(pages, worked, words.reader), about)
+        : fileParts([...pages, functionWordsPage(pages, worked, system, words)], worked, about);
   return writePackage(parts, {
     title: name,
     description: sheet.purpose,

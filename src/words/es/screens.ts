@@ -90,6 +90,10 @@ export const screens: Texts = {
   "Choose a cell to read it here.": "Elija una celda para leerla aquí.",
   "No cell of this page shows an error.": "Ninguna celda de esta página muestra un error.",
   "One cell shows an error": "Una celda muestra un error",
+  "What is wrong, the cause first": "Qué está mal, la causa primero",
+  "Go there": "Ir allí",
+  "And one more.": "Y una más.",
+  "One result follows from it": "Un resultado sale de ella",
   "Type into a cell": "Escribir en una celda",
   Cell: "Celda",
   "Value or formula": "Valor o fórmula",
@@ -213,6 +217,9 @@ export const screens: Texts = {
   "Depth in each can": "Lámina en cada pluviómetro",
   "The same in your own sheet": "Lo mismo en su propia hoja",
   "driest quarter": "cuarto más seco",
+  sprinkler: "aspersor",
+  "Save flags": "Guardar las banderas",
+  "There are no flags to save.": "No hay banderas que guardar.",
   "wettest quarter": "cuarto más mojado",
   "Map of depths": "Mapa de láminas",
   "Of the average depth:": "De la lámina media:",
@@ -251,8 +258,8 @@ export const screens: Texts = {
   south: "al sur",
   "Drag a corner or an obstacle, or choose it and press the arrow keys: with Shift ten times as far, Escape takes it back. The tables of the page Field say the same.":
     "Arrastre una esquina o un obstáculo, o elíjalo y use las flechas: con Mayús avanza diez veces más, Escape lo devuelve. Las tablas de la página Campo dicen lo mismo.",
-  "Corners in degrees are changed in their table on the page Field. Obstacles can be dragged, or chosen and moved by the arrow keys.":
-    "Las esquinas en grados se cambian en su tabla de la página Campo. Los obstáculos se pueden arrastrar, o elegir y mover con las flechas.",
+  Latitude: "Latitud",
+  Longitude: "Longitud",
   "The lines are not drawn:": "Las líneas no se dibujan:",
   "Turn the rectangle into corners?": "¿Convertir el rectángulo en esquinas?",
   "Turn it into corners": "Convertirlo en esquinas",
@@ -270,6 +277,8 @@ export const screens: Texts = {
 
 /** Texts with places; one whose name begins with "own" is the user's, and stays. */
 export const screenForms: Messages = {
+  "Saved as flags.{ending}. A plan is no survey: have buried lines located before you drive a stake.":
+    "Guardado como flags.{ending}. Un plan no es un levantamiento: haga localizar las líneas enterradas antes de clavar una estaca.",
   "{n} of {m} functions": "{n} de {m} funciones",
   " Choices: {list}.": " Opciones: {list}.",
   "From {a} to {b} units": "De unidades {a} a unidades {b}",
@@ -289,6 +298,9 @@ export const screenForms: Messages = {
   'Delete "{own}"?': '¿Borrar "{own}"?',
   "{state} It was made with an earlier edition of the workbook; these had no place in this one: {list}.":
     "{state} Se hizo con una edición anterior del libro; esto no tuvo lugar en esta: {list}.",
+  "And {n} more.": "Y {n} más.",
+  "{n} results follow from it": "{n} resultados salen de ella",
+  "follows from {place}": "sale de {place}",
   "{n} cells show an error": "{n} celdas muestran un error",
   "Go to {cell}": "Ir a {cell}",
   '"{own}" is no cell: type a column letter and a row number, as in B4':

@@ -7,21 +7,38 @@ import { readyMadeSheets } from "../../../src/sheets";
 import type { UnitSystem } from "../../../src/sheets/kit/definition";
 import { type Changes, type Content, noChanges } from "../../../src/trial/kept/changes";
 import { inputsOf } from "../../../src/trial/kept/inputs";
+import { FUNCTION_WORDS } from "../../../src/words/function-words-page";
+import { sayWorkbook } from "../../../src/words/es/workbook-say";
+import type { Language } from "../../../src/words/language";
+import { workbookIn } from "../../../src/words/workbook-reader";
 import { bundled } from "../../support/bundled";
 import type * as Files from "../../support/workbook-files";
 
 const files = bundled<typeof Files>("workbook-files", "tests/support");
 
+/** As the page in Spanish has them, and as their files are downloaded. */
+const spanish = {
+  kept: readyMadeSheets.map((sheet) => workbookIn(sheet, sayWorkbook, "keys")),
+  whole: readyMadeSheets.map((sheet) => workbookIn(sheet, sayWorkbook)),
+  beside: [sayWorkbook(FUNCTION_WORDS)],
+};
+const { kept, whole, beside } = spanish;
+const shelves = [
+  { sheets: readyMadeSheets },
+  { sheets: kept, beside },
+  { sheets: whole, kept, beside },
+];
+
 async function saved(
   id: string,
   system: UnitSystem,
   contents: readonly [string, Content][] = [],
-  more: Partial<Changes> & { readonly valuesOnly?: boolean } = {},
+  more: Partial<Changes> & { readonly valuesOnly?: boolean; readonly language?: Language } = {},
 ): Promise<{ bytes: Uint8Array; changes: Changes; value(at: [string, number, number]): unknown }> {
-  const sheet = readyMadeSheets.find((one) => one.id === id);
+  const { valuesOnly = false, language = "en", ...rest } = more;
+  const sheet = (language === "en" ? readyMadeSheets : spanish.kept).find((one) => one.id === id);
   if (sheet === undefined) throw new Error(id);
   const pages = sheet.pages(system);
-  const { valuesOnly = false, ...rest } = more;
   const changes = { ...noChanges, ...rest, contents: new Map(contents) };
   const blank = () => ({ value: null });
   const shown = await files.evaluate(
@@ -40,12 +57,13 @@ async function saved(
       known.has(page) ? { value: shown.value(page, row, column) } : { value: null },
     date: new Date(Date.UTC(2026, 10, 26)),
     valuesOnly,
+    language,
   });
   return { bytes, changes, value: (at) => shown.value(...at) };
 }
 
 function open(bytes: Uint8Array, name = "work.xlsx") {
-  return files.openWorkbook(bytes, name, readyMadeSheets, "IRRIG");
+  return files.openWorkbook(bytes, name, shelves, "IRRIG");
 }
 
 test.each(readyMadeSheets.flatMap(({ id }) => [[id, "US"] as const, [id, "SI"] as const]))(
@@ -73,6 +91,14 @@ test("every input of every workbook, set to something else, comes back", async (
     expect(opened.changes.contents).toEqual(new Map(contents));
   }
 });
+
+/** The workbook in Spanish as the build writes it. */
+async function downloaded(id: string, system: "us" | "si"): Promise<Uint8Array> {
+  const sheet = whole.find((one) => one.id === id);
+  if (sheet === undefined) throw new Error(id);
+  const { workbook } = await files.writeSheet(sheet, system === "us" ? "US" : "SI", "es");
+  return workbook;
+}
 
 const own: [string, Content][] = [
   ["Line!D14", 12],
@@ -142,6 +168,65 @@ test("the Open XML SDK's validator finds nothing wrong with what was saved, erro
     rmSync(folder, { recursive: true, force: true });
   }
 }, 120000);
+
+describe("in Spanish", () => {
+  const heads: [string, Content][] = [
+    ["Layout!D10", 11],
+    ["Layout!P3", { formula: "=Heads*2+Layout!D10" }],
+  ];
+
+  test("saved there, it says all of its own in Spanish, and opens to the same", async () => {
+    const { bytes } = await saved("quote", "US", heads, { language: "es", ownSheets });
+    const parts = unzipSync(bytes);
+    const texts = Object.entries(parts)
+      .filter(([name]) => /\.xml$/.test(name))
+      .map(([, part]) => strFromU8(part))
+      .join("");
+    expect(texts).toContain("Necesita el complemento Fieldsum");
+    expect(texts).not.toContain("Needs the Fieldsum add-in");
+    expect(texts).toContain(beside[0]);
+    const { changes, sheet } = await open(bytes);
+    expect(kept).toContain(sheet);
+    expect(changes.contents).toEqual(new Map(heads));
+    expect(changes.ownSheets.map(({ name }) => name)).toEqual(["Notes"]);
+  });
+
+  test("a copy with values only has what functions said put over, and is refused for what it is", async () => {
+    const { bytes } = await saved("quote", "US", [["Layout!D10", 40]], {
+      language: "es",
+      valuesOnly: true,
+    });
+    const texts = Object.values(unzipSync(bytes)).map((part) => strFromU8(part));
+    const all = texts.join("");
+    expect(all).toContain("Solo valores, calculados el 2026-11-26.");
+    expect(all).not.toMatch(/Values only|Pressure varies by|Not judged/);
+    await expect(open(bytes)).rejects.toThrow("values only");
+  });
+
+  test.each(readyMadeSheets.map(({ id }, i) => [id, i % 2 === 0 ? "us" : "si"] as const))(
+    "the file of %s in %s units, as downloaded, opens as it is: nothing changed",
+    async (id, system) => {
+      const opened = await open(await downloaded(id, system), `${id}-${system}-es.xlsx`);
+      expect(opened.sheet.id).toBe(id);
+      expect(opened.system.toLowerCase()).toBe(system);
+      expect(opened.changes).toEqual(noChanges);
+    },
+  );
+
+  test("what someone changed in a downloaded one comes to the places that the page keeps", async () => {
+    const parts = unzipSync(await downloaded("quote", "us"));
+    const index = whole
+      .find(({ id }) => id === "quote")
+      ?.pages("US")
+      .findIndex(({ name }) => name === sayWorkbook("Layout"));
+    const path = `xl/worksheets/sheet${(index ?? 0) + 1}.xml`;
+    const text = strFromU8(parts[path]);
+    const changed = text.replace(/(<c r="D10"[^>]*>\s*<v>)14(<\/v>)/, "$111$2");
+    expect(changed).not.toBe(text);
+    const { changes } = await open(zipSync({ ...parts, [path]: strToU8(changed) }));
+    expect(changes.contents).toEqual(new Map([["Layout!D10", 11]]));
+  });
+});
 
 describe("refused in words", () => {
   let good: Uint8Array;

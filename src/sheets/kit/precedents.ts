@@ -1,6 +1,6 @@
-import { referencesOf } from "../src/formula-text/references";
-import { readAddress, readRange, type Block } from "../src/sheets/kit/address";
-import type { Page, SheetCell } from "../src/sheets/kit/definition";
+import { referencesOf } from "../../formula-text/references";
+import { readAddress, readRange, type Block } from "./address";
+import type { Page, SheetCell } from "./definition";
 
 /** A cell of a definition and what its formula reads, directly. */
 export interface LinkedCell {
