@@ -278,40 +278,6 @@ test("after an edit, the document and the grid, each by its own reckoning, hold 
   expect(texts).not.toEqual(before);
 });
 
-test("no ready-made sheet shows an error, in either system", async () => {
-  const { page } = await openWithGrid();
-  for (const system of ["US", "SI"] as const) {
-    await page.locator(`input[name="system"][value="${system}"]`).check({ force: true });
-    for (const sheet of readyMadeSheets) {
-      await page.selectOption("#sheet-choice", sheet.id);
-      const opened = sheet.pages(system).map(({ name }) => name);
-      await page.waitForFunction(
-        (name) => {
-          try {
-            return document.querySelector(".chosen") !== null && trialGrid.extent(name).rows > 0;
-          } catch {
-            return false;
-          }
-        },
-        opened[0],
-        PATIENCE,
-      );
-      const wrong = await page.evaluate(
-        (names) =>
-          names.flatMap((name) =>
-            trialGrid
-              .wrong(name)
-              .map(
-                ({ place, error }) => `${name} ${place.row + 1},${place.column}: ${error.message}`,
-              ),
-          ),
-        opened,
-      );
-      expect({ sheet: sheet.id, system, wrong }).toEqual({ sheet: sheet.id, system, wrong: [] });
-    }
-  }
-});
-
 test("the list holds every function and finds one by what it answers", async () => {
   const { page } = await open(WIDE);
   await page.getByRole("button", { name: "Functions" }).click();
