@@ -33,6 +33,7 @@ import { WorkBar } from "./kept/work-bar";
 import { keepThisPage } from "../screen/newer-pages";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
+import { chosenLanguage } from "../words/chosen";
 import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
 import { sayPage } from "../screen/say-page";
 import type { SheetValues } from "./sheet-values";
@@ -651,16 +652,18 @@ function beginsWithFirst(store: Store): boolean {
 
 async function main(): Promise<void> {
   const store = new Store(browserBox());
-  const allBooks = beginsWithFirst(store) ? undefined : fetchAllBooks();
-  const language = await speak();
+  const language = chosenLanguage();
+  // All at once: on a slow network each wait for an answer counts.
+  const needed = Promise.all([
+    FunctionHost.load(new URL("functions.js", document.baseURI)),
+    fetched<Callables>(referenceAddress(language, "callables.json")),
+    beginsWithFirst(store) ? undefined : fetchAllBooks(),
+  ]);
+  await speak(language);
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));
   part("notice").hidden = language === "en";
-  const [host, callables] = await Promise.all([
-    FunctionHost.load(new URL("functions.js", document.baseURI)),
-    fetched<Callables>(referenceAddress(language, "callables.json")),
-    allBooks,
-  ]);
+  const [host, callables] = await needed;
   takeCautions(callables);
   let reference: Promise<Reference> | undefined;
   const page = new TrialPage(

@@ -18,6 +18,9 @@ const NARROW: BrowserContextOptions = { viewport: { width: 390, height: 844 } };
 const NARROWEST: BrowserContextOptions = { viewport: { width: 320, height: 640 } };
 const PATIENCE = { timeout: 90000 };
 
+/** The answers, once all that stands below them has been made too. */
+const WHOLE = "#reading:not(.unfinished) .answers";
+
 let browser: Browser;
 let site: Served;
 
@@ -275,40 +278,6 @@ test("after an edit, the document and the grid, each by its own reckoning, hold 
   expect(texts).not.toEqual(before);
 });
 
-test("no ready-made sheet shows an error, in either system", async () => {
-  const { page } = await openWithGrid();
-  for (const system of ["US", "SI"] as const) {
-    await page.locator(`input[name="system"][value="${system}"]`).check({ force: true });
-    for (const sheet of readyMadeSheets) {
-      await page.selectOption("#sheet-choice", sheet.id);
-      const opened = sheet.pages(system).map(({ name }) => name);
-      await page.waitForFunction(
-        (name) => {
-          try {
-            return document.querySelector(".chosen") !== null && trialGrid.extent(name).rows > 0;
-          } catch {
-            return false;
-          }
-        },
-        opened[0],
-        PATIENCE,
-      );
-      const wrong = await page.evaluate(
-        (names) =>
-          names.flatMap((name) =>
-            trialGrid
-              .wrong(name)
-              .map(
-                ({ place, error }) => `${name} ${place.row + 1},${place.column}: ${error.message}`,
-              ),
-          ),
-        opened,
-      );
-      expect({ sheet: sheet.id, system, wrong }).toEqual({ sheet: sheet.id, system, wrong: [] });
-    }
-  }
-});
-
 test("the list holds every function and finds one by what it answers", async () => {
   const { page } = await open(WIDE);
   await page.getByRole("button", { name: "Functions" }).click();
@@ -397,7 +366,7 @@ test.each([
 ])("nothing runs over the edge: %s", async (_, options) => {
   for (const hash of ["", "#cans"]) {
     const { page } = await open(options, hash);
-    await page.waitForSelector(hash === "" ? ".answers" : ".map", PATIENCE);
+    await page.waitForSelector(hash === "" ? WHOLE : ".map", PATIENCE);
     await page.waitForTimeout(200);
     const over = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
@@ -447,7 +416,7 @@ test.each([
   "nothing for the accessibility checker to find: %s %#",
   async (colorScheme, options, hash) => {
     const { page } = await open({ ...options, colorScheme }, hash);
-    await page.waitForSelector(hash === "" ? ".answers" : ".map", PATIENCE);
+    await page.waitForSelector(hash === "" ? WHOLE : ".map", PATIENCE);
     await page.getByRole("button", { name: "Functions" }).click();
     await expect(violations(page)).resolves.toEqual([]);
     await page.keyboard.press("Escape");
@@ -457,7 +426,7 @@ test.each([
 
 test("the keyboard reaches everything: skip link first, focus seen", async () => {
   const { page } = await open(WIDE);
-  await page.waitForSelector(".answers", PATIENCE);
+  await page.waitForSelector(WHOLE, PATIENCE);
   await page.keyboard.press("Tab");
   await expect(page.evaluate(() => document.activeElement?.textContent)).resolves.toBe(
     "Skip to the content",
