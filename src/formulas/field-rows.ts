@@ -98,7 +98,7 @@ function insideEdges(field: TurnedField, across: number): Stretch[] {
   const joined: Stretch[] = [];
   for (const piece of both) {
     const last = joined[joined.length - 1];
-    if (last !== undefined && piece.from <= last.to + tolerance) {
+    if (last !== undefined && piece.from <= last.to) {
       joined[joined.length - 1] = { from: last.from, to: Math.max(last.to, piece.to) };
     } else {
       joined.push(piece);

@@ -72,7 +72,95 @@ describe("rows", () => {
     }
   });
 
+  test("a row along an inner edge takes the wider side, whichever it is", () => {
+    const wideAbove: Point[] = [
+      { x: 150, y: 0 },
+      { x: 300, y: 0 },
+      { x: 300, y: 200 },
+      { x: 0, y: 200 },
+      { x: 0, y: 100 },
+      { x: 150, y: 100 },
+    ];
+    for (const corners of [wideAbove, wideAbove.map(({ x, y }) => ({ x: 300 - x, y }))]) {
+      const turned = turnField(bare(corners), EAST);
+      const [{ across, free }] = openRows(turned, 1e6, 100);
+      expect(free).toHaveLength(1);
+      expect(turned.place(free[0].from, across).x).toBeCloseTo(0, 6);
+      expect(turned.place(free[0].to, across).x).toBeCloseTo(300, 6);
+    }
+  });
+
+  test("a row through the tip between two legs has three parts, in their order", () => {
+    const legs = [
+      [0, 200],
+      [0, 0],
+      [10, 0],
+      [10, 150],
+      [20, 150],
+      [25, 100],
+      [30, 150],
+      [40, 150],
+      [40, 0],
+      [50, 0],
+      [50, 200],
+    ].map(([x, y]) => ({ x, y }));
+    for (const corners of [legs, legs.map(({ x, y }) => ({ x, y: 200 - y }))]) {
+      const [{ free }] = openRows(turnField(bare(corners), EAST), 1e6, 100);
+      const ends = free.map(({ from, to }) => [from, to].map((end) => Math.round(end * 1e3) / 1e3));
+      expect(ends).toEqual([
+        [0, 10],
+        [25, 25],
+        [40, 50],
+      ]);
+    }
+  });
+
+  test("a row between corners meets a slanted edge where that is, to the last digits", () => {
+    const corners = [
+      { x: 0, y: 0 },
+      { x: 100, y: 0 },
+      { x: 0, y: 100 },
+    ];
+    const [row] = openRows(turnField(bare(corners), EAST), 1e6, 10);
+    expect(row.free).toHaveLength(1);
+    expect(row.free[0].to).toBeCloseTo(90, 10);
+  });
+
+  test("each part tells where the row comes into the field before it", () => {
+    const spike = [
+      { x: 160, y: 200 },
+      { x: 150, y: 100 },
+      { x: 140, y: 200 },
+    ];
+    const corners = [...rectangle.slice(0, 3), ...spike, rectangle[3]];
+    // At 120 the spike is 4 wide, and 20 off its sides is 20·√1.01 along the row.
+    const [{ free }] = openRows(turnField(bare(corners, 20), EAST), 1e6, 120);
+    const off = 20 * Math.sqrt(1.01);
+    [
+      [0, 20, 148 - off],
+      [152, 152 + off, 280],
+    ].forEach(([entry, from, to], i) => {
+      expect(free[i].entry).toBeCloseTo(entry, 6);
+      expect(free[i].from).toBeCloseTo(from, 6);
+      expect(free[i].to).toBeCloseTo(to, 6);
+    });
+    expect(free).toHaveLength(2);
+  });
+
   test("are refused beyond 500 positions and 1,000 runs", () => {
+    // Two legs, 500 rows across both of them: a thousand runs.
+    const legs = [
+      [0, -0.1],
+      [50, -0.1],
+      [50, 200],
+      [40, 200],
+      [40, 0],
+      [10, 0],
+      [10, 200],
+      [0, 200],
+    ].map(([x, y]) => ({ x, y }));
+    const rows = openRows(turnField(bare(legs), EAST), 0.4002);
+    expect(rows.reduce((sum, { free }) => sum + free.length, 0)).toBe(1000);
     expect(openRows(turnField(bare(rectangle), EAST), 0.4)).toHaveLength(500);
     expect(() => openRows(turnField(bare(rectangle), EAST), 0.398)).toThrow(
       "move gives more than 500 positions across the corners",

@@ -97,6 +97,12 @@ test("a longer line without an answer takes nothing from the shorter ones", () =
   expect(mostHeads(absurd, { variation: 9, lowest: 0, speed: Infinity })).toBe(1);
 });
 
+test("where one head alone does not keep within the limits there is none, and a way out is said", () => {
+  expect(() => mostHeads(absurd, { variation: 9, lowest: 3.2e6, speed: Infinity })).toThrow(
+    "even a line of one head does not keep within the limits: raise the inlet pressure, use larger tubing or looser limits",
+  );
+});
+
 test("what is no matter of the line itself is not swallowed", () => {
   const broken = { ...absurd, friction: { law: "none" } } as unknown as Line;
   expect(() => mostHeads(broken, { variation: 9, lowest: 0, speed: Infinity })).toThrow(TypeError);

@@ -59,3 +59,20 @@ test("near a known flow no logarithm is taken, far from it one a flow", () => {
     logarithm.mockRestore();
   }
 });
+
+test("a law that is given: its gradient by length, and how fast that follows the flow", () => {
+  // 3 Q²/D⁵ m a meter; water of 998.2 kg/m³ weighs 9789 N/m³. Its slope is twice the loss by the flow.
+  const law = segmentFriction(
+    { law: "given", gradient: (flow, bore) => (3 * flow ** 2) / bore ** 5 },
+    [0.05, 0.04],
+    [12, 24],
+  );
+  [
+    [0, 1e-3, 12, 0.05],
+    [1, 2e-3, 24, 0.04],
+  ].forEach(([segment, flow, length, bore]) => {
+    const expected = 998.2 * 9.80665 * length * ((3 * flow ** 2) / bore ** 5);
+    expect(law.loss(segment, flow) / expected).toBeCloseTo(1, 4);
+    expect((law.slope * flow) / law.loss(segment, flow)).toBeCloseTo(2, 5);
+  });
+});
