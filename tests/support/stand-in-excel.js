@@ -270,9 +270,9 @@
       const series = loadable(
         {
           write: (name, value) => (one[name] = value),
-          setXAxisValues: () => undefined,
-          setValues: () => undefined,
-          format: lookOf({}, "format"),
+          setXAxisValues: (range) => (one.x = range.place()),
+          setValues: (range) => (one.y = range.place()),
+          format: lookOf(one, "format"),
         },
         {
           name: () => {
@@ -288,6 +288,7 @@
       title: look.title,
       axes: look.axes,
       legend: look.legend,
+      plotArea: look.plotArea,
       setPosition: look.setPosition,
       series: { getItemAt: () => seriesOf(), add: () => seriesOf() },
     };
