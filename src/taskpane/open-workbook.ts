@@ -88,7 +88,7 @@ export function prepareSheets(
         x: chart.x.range,
         xTitle: chart.x.title,
         yTitle: chart.yTitle,
-        ...(chart.page !== undefined && { page: chart.page }),
+        ...(chart.page !== undefined && { page: sheets.get(chart.page) ?? chart.page }),
         ...(chart.drawing !== undefined && { drawing: chart.drawing }),
         series: chart.series.map(({ look, ...series }, i) => ({
           ...series,

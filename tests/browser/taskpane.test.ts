@@ -217,6 +217,11 @@ describe("ready-made sheets", () => {
   });
 });
 
+interface Place {
+  sheet: string;
+  address: string;
+}
+
 /** What the stand-in remembers of the parts that are no cells. */
 interface Remembered {
   sheets: {
@@ -224,7 +229,10 @@ interface Remembered {
     settings: Record<string, unknown>;
     look: Record<string, Record<string, unknown>>;
     rules?: unknown[];
-    charts?: { series: { name: string }[] }[];
+    charts?: {
+      series: { name: string; x?: Place; y?: Place; [look: string]: unknown }[];
+      settings: Record<string, unknown>;
+    }[];
   }[];
   quietSyncs: number;
   loudSyncs: number;
@@ -241,7 +249,7 @@ const remembered = (page: Page) =>
 const addButton = (page: Page, title: string) =>
   page.getByRole("button", { name: new RegExp(`Add to this workbook: ${title}`) });
 
-test.each(["Line layout", "Quote", "Workshop", "Spacing what-if", "Season"])(
+test.each(["Line layout", "Plan", "Quote", "Workshop", "Spacing what-if", "Season"])(
   "%s: the host takes every part, and no formula is blocked by a merge",
   async (title) => {
     const pane = await open();
@@ -289,6 +297,36 @@ test("checks get their colors, charts the names of their cells, each part its sh
     horizontalFitToPages: 1,
     verticalFitToPages: 1,
   });
+});
+
+test("a plan's drawing: both axes alike and out of sight, its plot square, each series from the page behind; a second plan draws its own", async () => {
+  const { page } = await open();
+  await tab(page, "Sheets");
+  await addButton(page, "Plan").click();
+  await page.getByText(/^Added: /).waitFor({ timeout: 60000 });
+  await addButton(page, "Plan").click();
+  await page.getByText(/\(2\)/).waitFor({ timeout: 60000 });
+  const { sheets } = await remembered(page);
+  for (const suffix of ["", " (2)"]) {
+    const [drawing] = sheets.find(({ name }) => name === `Plan${suffix}`)?.charts ?? [];
+    const look = drawing.settings;
+    const [across, up] = ["categoryAxis", "valueAxis"].map((axis) =>
+      ["minimum", "maximum", "visible"].map((what) => look[`chart.axes.${axis}.${what}`]),
+    );
+    expect(across).toEqual(up);
+    expect(across[2]).toBe(false);
+    expect(look["chart.plotArea.insideWidth"]).toBe(look["chart.plotArea.insideHeight"]);
+    expect(drawing.series.length).toBeGreaterThan(8);
+    for (const { name, x, y, smooth } of drawing.series) {
+      expect([x?.sheet, y?.sheet]).toEqual([`Drawing${suffix}`, `Drawing${suffix}`]);
+      // The stand-in computes nothing: a title that is worked out looks like a name taken as text.
+      if (name.startsWith("='")) expect(name).toContain(`Drawing${suffix}`);
+      // No bent edges.
+      expect(smooth).toBe(false);
+    }
+    // Each its own x.
+    expect(new Set(drawing.series.map(({ x }) => x?.address)).size).toBe(drawing.series.length);
+  }
 });
 
 test("a host that takes a chart's name as text gets the text", async () => {

@@ -69,7 +69,10 @@
     if (typeof content !== "string") return content;
     if (content.startsWith("'")) return content.slice(1);
     if (!content.startsWith("=")) return content;
-    const bare = content.replace(/"[^"]*"/g, '""');
+    // The least or most of a range is one value.
+    const bare = content
+      .replace(/"[^"]*"/g, '""')
+      .replace(/\b(?:MIN|MAX)\(INDEX\(\w+, 0, \d+\)\)/g, "0");
     return isMergedAt(sheet, key) && MAY_SPILL.test(bare) ? "#SPILL!" : content;
   };
   const SHEET_NAME = /^(?!')[^[\]:*?/\\]{1,31}(?<!')$/;
@@ -270,15 +273,16 @@
       const series = loadable(
         {
           write: (name, value) => (one[name] = value),
-          setXAxisValues: () => undefined,
-          setValues: () => undefined,
-          format: lookOf({}, "format"),
+          setXAxisValues: (range) => (one.x = range.place()),
+          setValues: (range) => (one.y = range.place()),
+          format: lookOf(one, "format"),
         },
         {
           name: () => {
             const cell = settings.namesAreText ? undefined : lead(one.name);
             return cell ? String(cell.sheet.cells[cell.address]?.value ?? "") : one.name;
           },
+          smooth: () => one.smooth,
         },
       );
       return series;
@@ -288,6 +292,7 @@
       title: look.title,
       axes: look.axes,
       legend: look.legend,
+      plotArea: look.plotArea,
       setPosition: look.setPosition,
       series: { getItemAt: () => seriesOf(), add: () => seriesOf() },
     };

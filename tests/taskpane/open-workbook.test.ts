@@ -185,3 +185,17 @@ test.each(
   expect(new Set(all).size).toBe(all.length);
   for (const { name } of [...first, ...second]) expect(name.length).toBeLessThanOrEqual(31);
 });
+
+test("a picture drawn from another page follows that page to its free name", () => {
+  const plan = readyMadeSheets.find(({ id }) => id === "plan");
+  const { sheets } = prepareSheets(
+    plan?.pages("US") ?? [],
+    { sheets: ["Plan", "Drawing"], names: [] },
+    "IRRIG",
+    "US",
+  );
+  const drawn = sheets.flatMap(({ name, charts }) => charts.map((chart) => [name, chart.page]));
+  expect(drawn).toContainEqual(["Plan (2)", "Drawing (2)"]);
+  for (const [, page] of drawn)
+    if (page !== undefined) expect(sheets.map(({ name }) => name)).toContain(page);
+});
