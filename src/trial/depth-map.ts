@@ -122,5 +122,5 @@ function key(hasCorners: boolean): HTMLElement {
 }
 
 function percent(part: number): string {
-  return `${Math.round(part * 100)} %`;
+  return `${Math.round(part * 100)}%`;
 }

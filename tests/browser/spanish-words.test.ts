@@ -57,18 +57,26 @@ async function leave(page: Page): Promise<void> {
   await page.waitForSelector("dialog", { state: "detached" });
 }
 
-test("every page of the workbooks", async () => {
-  const page = await visit("index.html");
-  for (const { id } of readyMadeSheets) {
-    await page.goto(`${address()}index.html#${id}/us`);
-    await page.waitForSelector(".page-view");
-    const tabs = page.locator("#choose .tabs:not(.sides) button");
-    for (let i = 0; i < (await tabs.count()); i++) {
-      await tabs.nth(i).click();
-      await expectSpanish(page, `${id}, page ${i + 1}`);
+test.each(["us", "si"])(
+  "every page of the workbooks, none wider than a phone: %s",
+  async (system) => {
+    const page = await visit("index.html");
+    for (const { id } of readyMadeSheets) {
+      await page.goto(`${address()}index.html#${id}/${system}`);
+      await page.waitForSelector(".page-view");
+      const tabs = page.locator("#choose .tabs:not(.sides) button");
+      for (let i = 0; i < (await tabs.count()); i++) {
+        await tabs.nth(i).click();
+        const where = `${id}, page ${i + 1}`;
+        const sideways = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        expect([where, sideways]).toEqual([where, 0]);
+        await expectSpanish(page, where);
+      }
     }
-  }
-});
+  },
+);
 
 test("work that is kept, its menu, its questions and what they say", async () => {
   const page = await visit("index.html");

@@ -219,6 +219,7 @@ export const screens: Texts = {
   "driest quarter": "cuarto más seco",
   sprinkler: "aspersor",
   line: "línea",
+  "computing…": "calculando…",
   "values only": "solo valores",
   Copy: "Copiar",
   Insert: "Insertar",
@@ -401,7 +402,7 @@ export const screenForms: Messages = {
     "Láminas ({a}) entre cuatro aspersores, que están en las esquinas. De lado a lado: {b} a lo largo de la línea. Hacia abajo: {b2} de una posición a la siguiente",
   "under {p}": "menos de {p}",
   "over {p}": "más de {p}",
-  "{a} % to {b} %": "{a} % a {b} %",
+  "{a}% to {b}%": "{a}% a {b}%",
   "{id} gave no number.": "{id} no dio un número.",
   "{stretch} inside": "{stretch} interior",
   "{name} comes from a cell that shows {code}: fix that one first":

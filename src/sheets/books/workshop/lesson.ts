@@ -66,6 +66,8 @@ function guess(
   block.text(said.guess, more);
   block.input(`Guess ${number}`, undefined, {
     name,
+    // On the page the sentence above it stands elsewhere.
+    note: said.guess,
     allowed: optional(amount(-1000000, 1000000)),
     ...(answer.unit !== undefined && { unit: answer.unit }),
   });
