@@ -89,10 +89,9 @@ export class Prospect {
     const { terms } = problem;
     this.pressure = problem.pressures[pressurePlace];
     const { law, highest } = problem.sprinklers[sprinkler];
+    // With a variation of 1 or more no pressure is too high.
     const byVariation =
-      without === "variation" || terms.variation >= 1
-        ? Infinity
-        : this.pressure / (1 - terms.variation);
+      without === "variation" ? Infinity : this.pressure / Math.max(0, 1 - terms.variation);
     const byChart = without === "chart" ? Infinity : highest;
     this.cap = Math.max(this.pressure, ROOM * Math.min(byVariation, byChart, BEYOND_ANY));
     const head = preparedHeadFlow(law);
@@ -123,8 +122,8 @@ export class Prospect {
       return true;
     const area = laid.spacing * laid.move;
     if (without !== "intake" && this.leastFlow / area > terms.intake * ROOM) return true;
-    const given = givenTime(terms, without);
-    if (given !== undefined && neededTime(terms, area, this.mostFlow) > given * ROOM) return true;
+    const given = givenTime(terms, without) ?? Infinity;
+    if (neededTime(terms, area, this.mostFlow) > given * ROOM) return true;
     return without !== "speed" && this.reaches[0] < 1;
   }
 

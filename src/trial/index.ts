@@ -604,14 +604,14 @@ class TrialPage {
     if (holds !== "") {
       const answer = await ask({
         title: `Put it into ${at}?`,
-        text: [`${at} of page ${place.page} holds "${holds}".`],
+        text: [`${at} of page ${workbookSaid(place.page)} holds "${holds}".`],
         choices: [{ choice: "put", label: "Put it there" }],
         otherwise: "Leave the cell",
       });
       if (answer === undefined) return "";
     }
     this.grid.enter(place, formula);
-    return `Stands in ${at} of page ${place.page} now.`;
+    return `Stands in ${at} of page ${workbookSaid(place.page)} now.`;
   }
 
   private functionPanel(): void {

@@ -38,6 +38,9 @@ const MOST_STACKED = 6;
 /** A drawing's pen stands still where a hydrant is at a line's end, but not for so many points. */
 const MOST_ALIKE = 12;
 
+/** An input that is called by where it stands. */
+const NUMBERED = /, row \d+$/;
+
 /** Longer text than this takes a line of its own. */
 const SHORT_TEXT = 12;
 
@@ -91,7 +94,7 @@ export class SheetView {
       ({ WrongView }) => new WrongView(this.pages, this.values, this.faults, this.means.lead),
     );
     void this.wrongView.then((view) => {
-      const told = this.errs ? view.build() : [];
+      const told = this.errs ? view.build(this.page.name) : [];
       this.wrong.replaceChildren(...told);
     });
   }
@@ -301,7 +304,11 @@ export class SheetView {
     hint?: HTMLElement,
     label?: string,
   ): HTMLElement {
-    const attributes = { id, "aria-describedby": hint && describedBy, "aria-label": label };
+    const attributes = {
+      id,
+      "aria-describedby": hint && describedBy,
+      "aria-label": label && workbookSaid(label),
+    };
     const { allowed } = cell;
     const place = this.place(cell);
     if (allowed !== undefined && "list" in allowed) {
@@ -428,7 +435,14 @@ export class SheetView {
           if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
           const label = cell.label && workbookSaid(cell.label);
-          td.append(this.control(cell, freshId("input"), "", undefined, label));
+          const control = this.control(cell, freshId("input"), "", undefined, label);
+          // Words that are worked out name a row better than its number.
+          if (NUMBERED.test(cell.label ?? "") && cells[0]?.formula !== undefined)
+            this.refreshers.push(() => {
+              const row = td.parentElement?.firstElementChild?.textContent ?? "";
+              control.setAttribute("aria-label", `${row}: ${headers[column].textContent ?? ""}`);
+            });
+          td.append(control);
           return td;
         }),
       ),

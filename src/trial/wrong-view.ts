@@ -1,6 +1,6 @@
-import { make } from "../screen/dom";
+import { freshId, make } from "../screen/dom";
 import { causesFirst } from "../sheets/kit/causes";
-import type { Page } from "../sheets/kit/definition";
+import type { Page, Role } from "../sheets/kit/definition";
 import { type LinkedCell, linkedCells } from "../sheets/kit/precedents";
 import { errorSaid, workbookSaid } from "../words/spoken";
 import type { InputFaults } from "./input-faults";
@@ -15,10 +15,14 @@ export interface Place {
 const MOST_CAUSES = 8;
 const MOST_NAMED = 12;
 
+/** What a reader looks for; a header may be worked out too. */
+const RESULTS: ReadonlySet<Role> = new Set(["result", "sentence", "answer", "check", "mark"]);
+
 interface Cause {
   readonly place: Place;
-  /** "Layout: Sprinkler spacing" */
-  readonly where: string;
+  /** What they are called on the screen. */
+  readonly page: string;
+  readonly name: string;
   readonly code?: string;
   readonly message: string;
   readonly follow: readonly string[];
@@ -39,8 +43,9 @@ export class WrongView {
     this.cells = linkedCells(pages);
   }
 
-  build(): HTMLElement[] {
-    const causes = this.causes();
+  /** What follows is named from the page in front on. */
+  build(front: string): HTMLElement[] {
+    const causes = this.causes(front);
     // A list that says the same stays: a button replaced between press and release loses the click.
     const says = JSON.stringify(causes);
     if (says !== this.said) {
@@ -62,7 +67,8 @@ export class WrongView {
     );
   }
 
-  private causes(): Cause[] {
+  private causes(front: string): Cause[] {
+    const isInFront = ({ page }: LinkedCell) => Number(this.pages[page].name === front);
     const wrong = this.wrong();
     const found = causesFirst([...wrong.keys()]);
     return found
@@ -71,15 +77,18 @@ export class WrongView {
         const error = wrong.get(linked);
         return {
           place: { page: this.pages[linked.page].name, at: linked.cell.at },
-          where: this.where(linked),
+          page: workbookSaid(this.pages[linked.page].name),
+          name: this.nameOf(linked),
           ...(error !== undefined && { code: error.code }),
           message:
             error === undefined
               ? (this.faults.of(this.pages[linked.page].name, linked.cell) ?? "")
               : errorSaid(error.message),
           follow: found
-            .filter(({ follows }) => follows === linked)
-            .map((one) => this.where(one.linked)),
+            .filter((one) => one.follows === linked && RESULTS.has(one.linked.cell.role))
+            .map((one) => one.linked)
+            .sort((one, other) => isInFront(other) - isInFront(one))
+            .map((one) => (isInFront(one) === 1 ? this.nameOf(one) : this.where(one))),
         };
       });
   }
@@ -124,8 +133,9 @@ export class WrongView {
     );
   }
 
-  private entry({ place, where, code, message, follow }: Cause): HTMLElement {
-    const jump = make("button", { type: "button", "aria-label": `Go to ${where}` }, "Go there");
+  private entry({ place, page, name, code, message, follow }: Cause): HTMLElement {
+    const id = freshId("cause");
+    const jump = make("button", { type: "button", "aria-describedby": id }, "Go there");
     jump.addEventListener("click", () => this.lead(place));
     const named = follow.slice(0, MOST_NAMED).join("; ");
     return make(
@@ -133,8 +143,9 @@ export class WrongView {
       {},
       make(
         "p",
-        {},
-        make("strong", {}, where),
+        { id },
+        // A sentence that begins with what the input is called need not be told it twice.
+        make("strong", {}, message.startsWith(name) ? `${page}:` : `${page}: ${name}`),
         " ",
         make(
           "span",
@@ -169,9 +180,13 @@ export class WrongView {
   }
 
   private nameOf({ cell, page, row, column }: LinkedCell): string {
-    if (cell.label !== undefined) return cell.label;
-    const words = (other: LinkedCell) =>
-      other.page === page && typeof other.cell.value === "string" ? other.cell.value : undefined;
+    if (cell.label !== undefined) return workbookSaid(cell.label);
+    const words = (other: LinkedCell) => {
+      if (other.page !== page) return undefined;
+      const place = { page: this.pages[page].name, row: other.row, column: other.column };
+      const { value } = this.values.read(place);
+      return typeof value === "string" ? value : undefined;
+    };
     const beside = this.cells.filter(
       (other) =>
         other.row === row &&

@@ -59,7 +59,7 @@ export function messageReader(tables: MessageTables): MessageReader {
       (_, count: string, item: string) => count + label(item),
     );
 
-  return { error, said: (text) => verdict(text) ?? counted(label(text)) };
+  return { error, said: (text) => counted(verdict(text) ?? label(text)) };
 }
 
 /**

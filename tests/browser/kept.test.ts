@@ -56,6 +56,18 @@ async function work(page: Page, entry: string): Promise<void> {
   await page.locator(".menu-entries").getByRole("button", { name: entry, exact: true }).click();
 }
 
+/** The words of each sheet of paper. */
+async function paper(page: Page): Promise<string[]> {
+  const pdf = join(tmpdir(), `fieldsum-${process.pid}.pdf`);
+  writeFileSync(pdf, await page.pdf({ format: "Letter" }));
+  try {
+    const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
+    return text.split("\f").filter((sheet) => sheet.trim() !== "");
+  } finally {
+    rmSync(pdf);
+  }
+}
+
 const HEADS = "Sprinklers on the line";
 
 describe.each([
@@ -568,18 +580,6 @@ test("one plan in all workbooks: the same field is typed once, prices stay", asy
 });
 
 describe("printed", () => {
-  /** The words of each sheet of paper. */
-  async function paper(page: Page): Promise<string[]> {
-    const pdf = join(tmpdir(), `fieldsum-${process.pid}.pdf`);
-    writeFileSync(pdf, await page.pdf({ format: "Letter" }));
-    try {
-      const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
-      return text.split("\f").filter((sheet) => sheet.trim() !== "");
-    } finally {
-      rmSync(pdf);
-    }
-  }
-
   test("the quote stands on one sheet: from, for, bill, total and terms, long ones whole", async () => {
     const page = await visit(await someone({ ...WIDE, colorScheme: "dark" }), "#quote/us/Quote");
     await withGrid(page);
@@ -619,6 +619,16 @@ describe("printed", () => {
         return [style("body").backgroundColor, style("#sheet-title").color];
       });
     await expect(look()).resolves.toEqual(["rgb(255, 255, 255)", "rgb(0, 0, 0)"]);
+    // As wide as a sheet of paper within its margins.
+    await page.setViewportSize({ width: 718, height: 900 });
+    const beyond = await page.locator("#reading table").evaluateAll((tables) =>
+      tables.map((table) => {
+        const around = table.closest("#reading")?.getBoundingClientRect().right ?? 0;
+        return Math.round(table.getBoundingClientRect().right - around);
+      }),
+    );
+    expect(beyond.length).toBeGreaterThan(4);
+    expect(Math.max(...beyond)).toBeLessThanOrEqual(0);
     await page.goto(`${address()}#cans`);
     await page.waitForSelector(".depth", { state: "attached" });
     const shades = await page
@@ -647,20 +657,30 @@ test("a quote made on a phone is printed, reopened next day, changed in one pric
     expect(await today.locator(".answers").innerText()).toContain("12 sprinklers"),
   );
   const first = await totalOf(today);
-  const pdf = await today.pdf({ format: "Letter" });
-  expect(pdf.subarray(0, 4).toString()).toBe("%PDF");
+  const [printed, ...more] = await paper(today);
+  expect(printed).toContain("Grower of the north forty");
+  expect(printed).toContain("sprinkler head");
+  expect(printed).toMatch(new RegExp(`Total \\(USD\\)\\s+${first ?? "none"}`));
+  // Cautions alone may stand on another sheet.
+  expect(more.join()).not.toMatch(/Total|sprinkler head/);
   await today.close();
 
-  // The next day, at the same phone: the address of the page alone.
-  const tomorrow = await visit(phone);
+  // The next day, the browser started anew with what it kept: the address of the page alone.
+  const kept = await phone.storageState();
+  await phone.close();
+  const tomorrow = await visit(
+    await someone({ ...NARROW, hasTouch: true, isMobile: true, storageState: kept }),
+  );
   await eventually(async () => expect(await totalOf(tomorrow)).toBe(first));
   await expect(valueOf(tomorrow, /^For$/)).resolves.toBe("Grower of the north forty");
   await tomorrow.locator(".tabs").getByRole("button", { name: "Prices", exact: true }).click();
-  await fill(tomorrow, /Markup/, "0.4");
+  await fill(tomorrow, /^sprinkler head: Your cost$/, "18.5");
   await tomorrow.locator(".tabs").getByRole("button", { name: "Quote", exact: true }).click();
   await eventually(async () => expect(await totalOf(tomorrow)).not.toBe(first));
   const second = await totalOf(tomorrow);
-  expect(second).toMatch(/\d/);
+  // 24 heads that cost 2.50 more each, sold at 2.50 × 1.25 more, with 6 % tax.
+  const amount = (text = "") => Number(text.replace(/,/g, ""));
+  expect(amount(second) - amount(first)).toBeCloseTo(24 * 3.13 * 1.06, 1);
   const [download] = await Promise.all([
     tomorrow.waitForEvent("download", PATIENCE),
     work(tomorrow, "Save as .xlsx"),

@@ -31,7 +31,7 @@ test.each([320, 390])(
     const page = await visit("#quote/us/Quote", width);
     await bill(page);
     expect(await hiddenSideways(page)).toBe(0);
-    const row = page.locator(".stacks tbody tr").first();
+    const row = page.locator(".spilled .stacks tbody tr").first();
     const cells = await row.locator("td").evaluateAll((all) =>
       all.map((cell) => ({
         text: cell.textContent ?? "",
@@ -52,7 +52,7 @@ test("at 1280 px the bill shows its prices without scrolling, items left and fig
   await bill(page);
   expect(await hiddenSideways(page)).toBe(0);
   const aligned = await page
-    .locator(".stacks tbody tr")
+    .locator(".spilled .stacks tbody tr")
     .first()
     .locator("td")
     .evaluateAll((cells) => cells.map((cell) => getComputedStyle(cell).textAlign));
@@ -76,7 +76,7 @@ test("what waits for the grid says computing, a table too", async () => {
 test.each(["quote", "line-layout", "season", "spacing-what-if", "workshop"])(
   "on every page of %s a field has a name of words, and no number is cut",
   async (id) => {
-    const page = await visit(`#${id}/us/`, 390);
+    const page = await visit(`#${id}/us/`, 320);
     const tabs = page.locator("#choose .tabs:not(.sides) button");
     const wrong: string[] = [];
     for (let index = 0; index < (await tabs.count()); index++) {
@@ -108,4 +108,73 @@ test("sentences longer than a figure stand at the left, under their label", asyn
     .evaluateAll((all) => all.map((one) => getComputedStyle(one).textAlign));
   expect(aligned.length).toBeGreaterThan(0);
   expect(new Set(aligned)).toEqual(new Set(["left"]));
+});
+
+test("a lesson reads from the guess to the field, each formula under its result", async () => {
+  const page = await visit("#workshop/us/Pressure", 390);
+  const told = await page.locator("#sheet .reading").innerText();
+  const order = [
+    "Water rubs along the wall",
+    "Guess first",
+    "Pressure lost in the pipe below",
+    "Guess 5",
+    "By function",
+    "=IRRIG.PIPE.FRICTION(PipeFlow",
+    "By hand, in words",
+    "1050 times",
+    "In the field",
+    "The gauge at the end",
+    "Source:",
+  ].map((text) => told.indexOf(text));
+  expect(order).toEqual([...order].sort((one, other) => one - other));
+  expect(order[0]).toBeGreaterThanOrEqual(0);
+  const under = await page.locator(".values > div:has(.formula)").evaluateAll((all) =>
+    all.map((one) => {
+      const [value, formula] = one.querySelectorAll("dd");
+      return formula.getBoundingClientRect().top - value.getBoundingClientRect().bottom;
+    }),
+  );
+  expect(under.length).toBeGreaterThan(5);
+  expect(Math.min(...under)).toBeGreaterThanOrEqual(0);
+});
+
+test("what is wrong is told by its cause, from another page too, and leads there", async () => {
+  const page = await visit("#quote/us/Layout", 390);
+  const spacing = page.getByLabel("Sprinkler spacing", { exact: true });
+  await spacing.fill("-5");
+  await spacing.blur();
+  const tabs = page.locator("#choose .tabs:not(.sides)");
+  await tabs.getByRole("button", { name: "Quote", exact: true }).click();
+  const causes = page.locator(".causes > ul > li");
+  await causes.first().waitFor();
+  expect(await causes.count()).toBe(1);
+  expect(await causes.innerText()).toContain("Layout: Sprinkler spacing");
+  expect(await causes.innerText()).toMatch(/must be a number from .* got -5/);
+  expect(await causes.locator("summary").innerText()).toMatch(/\d+ results follow from it/);
+  await causes.locator("summary").click();
+  expect(await causes.locator("details").innerText()).toContain(
+    "Layout: Lowest pressure at a nozzle",
+  );
+  await causes.getByRole("button").click();
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe(
+    await spacing.getAttribute("id"),
+  );
+  await spacing.fill("45");
+  await spacing.blur();
+  await page.waitForSelector(".causes", { state: "detached" });
+});
+
+test("a long text is typed into a field as high as the text, and read from the left", async () => {
+  const page = await visit("#quote/us/Quote", 390);
+  const terms = page.getByLabel("Terms");
+  const before = await terms.evaluate((field) => field.clientHeight);
+  await terms.fill("Half with the order, the rest on delivery and no later than that. ".repeat(5));
+  const [height, hidden, aligned, tag] = await terms.evaluate((field) => [
+    field.clientHeight,
+    field.scrollHeight - field.clientHeight,
+    getComputedStyle(field).textAlign,
+    field.tagName,
+  ]);
+  expect([hidden, aligned, tag]).toEqual([0, "left", "TEXTAREA"]);
+  expect(height).toBeGreaterThan(before);
 });

@@ -17,6 +17,7 @@ test("outside the triangles there is no height; a hair outside is on the edge", 
   expect(ground({ x: 5, y: -1e-9 })).toBeCloseTo(1.5, 8);
   expect(ground({ x: 5, y: -1e-6 })).toBeUndefined();
   expect(ground({ x: 6, y: 6 })).toBeUndefined();
+  expect(requireHeight(ground, { x: 0, y: 10 }, "points row 3")).toBe(4);
   expect(() => requireHeight(ground, { x: 6, y: 6 }, "points row 3")).toThrow(NoAnswer);
   expect(() => requireHeight(ground, { x: 6, y: 6 }, "points row 3")).toThrow(
     "spots do not reach points row 3: take heights farther out, beyond it",

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 
 /** Words that English sentences are full of and Spanish has not: one of them gives a sentence away. */
 const ENGLISH = new RegExp(
-  `(?<![\\p{L}\\d_.-])(${[
+  `(?<![\\p{L}\\d_.#-])(${[
     ...["the", "an", "and", "or", "of", "to", "from", "with", "for", "by", "on", "at", "into"],
     ...[
       "is",
@@ -98,7 +98,7 @@ export const hasEnglish = (text: string): boolean => ENGLISH.test(text);
 /** What stands on a page for people to read or to have read out, without formulas and choices of functions. */
 function textsOf(page: Page): Promise<string[]> {
   return page.evaluate(() => {
-    const NOT_SAID = "code, script, style, noscript, template, canvas, [lang=en]";
+    const NOT_SAID = "code, script, style, noscript, template, #grid, [lang=en]";
     const found = new Set<string>();
     const isSeen = (element: Element) =>
       element.checkVisibility({ checkVisibilityCSS: true }) && element.closest(NOT_SAID) === null;
@@ -139,7 +139,12 @@ function textsOf(page: Page): Promise<string[]> {
 
 /** Texts of a Spanish page that have English words in them, save those that stay as they are. */
 export async function englishLeft(page: Page, stays: readonly string[] = []): Promise<string[]> {
-  return (await textsOf(page)).filter((text) =>
-    hasEnglish(stays.reduce((rest, one) => rest.split(one).join(" "), text)),
-  );
+  // A formula stands as it is typed; capitals are names of families.
+  const texts = (await textsOf(page)).filter((text) => !text.startsWith("=") && /[a-z]/.test(text));
+  return texts.filter((text) => hasEnglish(stays.reduce(without, text)));
+}
+
+function without(text: string, one: string): string {
+  const plain = one.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  return text.replace(new RegExp(`(?<!\\p{L})${plain}(?!\\p{L})`, "gu"), " ");
 }

@@ -106,6 +106,13 @@ describe.each(each)("%s in Spanish", (_, sheet, system) => {
     expect(spanish.map(frame)).toEqual(english.map(frame));
     expect(new Set(spanish.map(({ name }) => name)).size).toBe(english.length);
     for (const { name } of spanish) expect(name.length).toBeLessThanOrEqual(31);
+    // A picture is drawn from a page that there is, by the name that it has here.
+    spanish.forEach(({ charts = [], name }, p) =>
+      charts.forEach(({ page = name }, i) => {
+        const { page: was = english[p].name } = english[p].charts?.[i] ?? {};
+        expect(page).toBe(spanish[english.findIndex((one) => one.name === was)].name);
+      }),
+    );
   });
 
   test("shows the same numbers, and OK where there is OK", async () => {

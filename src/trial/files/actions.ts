@@ -1,5 +1,5 @@
 import type { ReadyMadeSheet } from "../../sheets/kit/definition";
-import { spokenLanguage } from "../../words/spoken";
+import { screenSaid, spokenLanguage } from "../../words/spoken";
 import { books, fetchAllBooks, shelves } from "../books";
 import { make } from "../../screen/dom";
 import { ask, say } from "../kept/ask";
@@ -128,7 +128,7 @@ async function save({ desk, settled, namespace, tell }: Filing, valuesOnly: bool
       valuesOnly,
       language: spokenLanguage(),
     });
-    const file = `${fileNameOf(name)}${valuesOnly ? ", values only" : ""}.xlsx`;
+    const file = `${fileNameOf(name)}${valuesOnly ? `, ${screenSaid("values only")}` : ""}.xlsx`;
     const address = URL.createObjectURL(
       new Blob([new Uint8Array(bytes)], {
         type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",

@@ -7,6 +7,8 @@ export interface Question<Choice extends string> {
   readonly choices: readonly { readonly choice: Choice; readonly label: string }[];
   /** What leaving it is called. */
   readonly otherwise: string;
+  /** Whether Enter leaves it, where the answer cannot be taken back. */
+  readonly isCareful?: true;
   /** What else it shows, below the text. */
   readonly more?: readonly HTMLElement[];
   /** A text to write, with what stands in it at first. */
@@ -36,6 +38,7 @@ export function ask<Choice extends string>(
     ),
   );
   const leave = make("button", { type: "button" }, question.otherwise);
+  if (question.isCareful === true) leave.autofocus = true;
   const form = make("form");
   const dialog = make("dialog", { class: "ask", "aria-labelledby": "ask-title" }, form);
   form.append(

@@ -211,7 +211,7 @@ export class Desk {
     const apart = {
       ...piece,
       id: freshPieceId(),
-      name: this.freeName(`${piece.name} (this window)`),
+      name: this.freeName(screenSaid(`${piece.name} (this window)`)),
       revision: 1,
     };
     const again = this.store.write(apart);

@@ -145,6 +145,8 @@ export class WorkBar {
           const button = make("button", { type: "button" }, label);
           button.addEventListener("click", () => {
             this.opener.open = false;
+            // Where the keyboard comes back to from a question: the entry is out of sight then.
+            this.opener.querySelector("summary")?.focus();
             void act();
           });
           return button;
@@ -166,7 +168,7 @@ export class WorkBar {
   private copy(): void {
     this.desk.handOver();
     const { sheet, system, piece, changes } = this.desk.open;
-    const name = piece === undefined ? usualName(sheet) : `${piece.name}, copy`;
+    const name = piece === undefined ? usualName(sheet) : screenSaid(`${piece.name}, copy`);
     this.desk.begin(sheet, system, name, changes);
   }
 
@@ -193,6 +195,7 @@ export class WorkBar {
       text: ["It is removed from this browser for good. A file or a link that you saved stays."],
       choices: [{ choice: "delete", label: "Delete it" }],
       otherwise: "Keep it",
+      isCareful: true,
     });
     if (answer !== undefined) this.desk.remove();
   }

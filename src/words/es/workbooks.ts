@@ -1271,6 +1271,12 @@ export const workbooks: Texts = {
   performance: "rendimiento (performance)",
   "In the morning, or full of cold water.": "Por la mañana, o llena de agua fría.",
   "the number of sprinklers": "el número de aspersores",
+  "Main: size (mm)": "Principal: tamaño (mm)",
+  "Main: inside": "Principal: interior",
+  "NPSH required": "NPSH requerido",
+  "Main: lowest point below the hydrants": "Principal: punto bajo los hidrantes",
+  "Line: size (mm)": "Línea: tamaño (mm)",
+  "Feeder: size (mm)": "Alimentadora: tamaño (mm)",
   "Sprinkler chart, pressure": "Tabla del aspersor, presión",
   "Sprinkler chart, flow": "Tabla del aspersor, caudal",
   "Pump curve, flow": "Curva de la bomba, caudal",
@@ -1317,6 +1323,10 @@ export const workbooks: Texts = {
     "la bomba recibe menos que su caudal mínimo, o se sale de su curva: deje más líneas abiertas, o devuelva agua al estanque.",
   "the pump requires more suction head than there is, or runs off its curve: throttle, or set it lower.":
     "la bomba requiere más carga de succión de la que hay, o se sale de su curva: cierre un poco la válvula, o ponga la bomba más abajo.",
+  Wetted: "Mojado",
+  "Rain, dry year": "Lluvia, año seco",
+  Ground: "Terreno",
+  Distance: "Distancia",
   "Blank: the last flow of the pump's curve. What the main carries at the greatest speed counts where it is less.":
     "En blanco: el último caudal de la curva de la bomba. Lo que lleva la principal a la mayor velocidad cuenta donde es menos.",
 };
@@ -1338,6 +1348,8 @@ export const composed: Messages = {
   "flag: {label}": "bandera: {label}",
   "line size {n}": "línea, tamaño {n}",
   "feeder size {n}": "alimentadora, tamaño {n}",
+  "Corner {n}: x east, or latitude": "Esquina {n}: x al este, o latitud",
+  "Corner {n}: y north, or longitude": "Esquina {n}: y al norte, o longitud",
   "Close. {text}": "Cerca. {text}",
   "Not yet. {text}": "Todavía no. {text}",
   "{shown}; ={own}": "{shown}; ={own}",
