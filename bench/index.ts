@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { loadavg } from "node:os";
 import { join } from "node:path";
 import { format } from "prettier";
 import { root } from "../build/settings";
@@ -36,6 +37,7 @@ async function main(): Promise<void> {
   const measured = new Map<string, Measured>();
   const chosen = process.argv.slice(2).filter((name) => name in groups);
   for (const name of chosen.length > 0 ? chosen : Object.keys(groups)) {
+    const [load] = loadavg();
     const rows = await groups[name]();
     for (const row of rows) {
       if (!keepsTarget(row)) missed++;
@@ -43,7 +45,7 @@ async function main(): Promise<void> {
     }
     const date = new Date().toISOString().slice(0, 10);
     // What could not be measured here stays as it was measured elsewhere.
-    if (rows.length > 0) measured.set(name, { date, node: process.versions.node, rows });
+    if (rows.length > 0) measured.set(name, { date, node: process.versions.node, load, rows });
   }
   if (process.argv.includes("--write")) {
     const file = join(root, "BENCH.md");

@@ -4,6 +4,8 @@ import { keepsTarget, type Row } from "./measure";
 export interface Measured {
   readonly date: string;
   readonly node: string;
+  /** How many programs ran or waited to, in the minute before. */
+  readonly load: number;
   readonly rows: readonly Row[];
 }
 
@@ -43,7 +45,7 @@ export function page(
   return `${[INTRODUCTION, ...sections].join("\n\n")}\n`;
 }
 
-function sectionOf(group: string, { date, node, rows }: Measured): string {
+function sectionOf(group: string, { date, node, load, rows }: Measured): string {
   const cells = rows.map(({ what, ratio, target, times }) => {
     const wanted = target === undefined ? "" : `${target.bound} ${target.value}`;
     return `| ${ratio.toFixed(2)} | ${wanted} | ${what} | ${times} |`;
@@ -51,7 +53,7 @@ function sectionOf(group: string, { date, node, rows }: Measured): string {
   return [
     `## ${group}`,
     "",
-    `Measured on ${date} with Node ${node} on a machine with two cores.`,
+    `Measured on ${date} with Node ${node} on a machine with two cores, load ${load.toFixed(1)} before it.`,
     "",
     "| ratio | wanted | what | measured |",
     "| ---: | --- | --- | --- |",

@@ -323,7 +323,8 @@ class TrialPage {
     view.purpose(part("purpose"), this.desk.open.sheet.purpose);
     const reading = part("reading");
     reading.replaceChildren(view.begin());
-    reading.classList.toggle("unfinished", isFirst);
+    const isBegun = isFirst && view.hasAnswers;
+    reading.classList.toggle("unfinished", isBegun);
     const finish = () => {
       if (view !== this.view) return;
       view.finish();
@@ -331,7 +332,7 @@ class TrialPage {
       reading.classList.remove("unfinished");
     };
     // Whoever comes to the page reads the answers while the rest is made.
-    if (isFirst) void idle().then(finish);
+    if (isBegun) void idle().then(finish);
     else finish();
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {

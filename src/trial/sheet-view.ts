@@ -118,6 +118,11 @@ export class SheetView {
     return begun;
   }
 
+  /** Whether there is something to read before the rest is made. */
+  get hasAnswers(): boolean {
+    return this.parts.answers.length > 0;
+  }
+
   /** The answers alone, which can be read while the rest is made. */
   begin(): HTMLElement {
     this.view.className = this.page.onePage === true ? "page-view one-page" : "page-view";

@@ -10,6 +10,7 @@ const visit = {
 const on = (date: string, ...rows: (typeof solve | typeof visit)[]) => ({
   date,
   node: "20.0.0",
+  load: 0.25,
   rows,
 });
 
@@ -23,7 +24,9 @@ test("what was not measured again stands as it was, with its own date", () => {
   const first = page("", ORDER, all);
   const quicker = { ...visit, ratio: 0.9, times: "2.25 s" };
   const second = page(first, ORDER, new Map([["page", on("2026-02-02", quicker)]]));
-  expect(second).toContain("## solver\n\nMeasured on 2026-01-01");
+  expect(second).toContain(
+    "## solver\n\nMeasured on 2026-01-01 with Node 20.0.0 on a machine with two cores, load 0.3 before it.",
+  );
   expect(second).toContain("| 3.00 |  | times a march: a solve | solve 3 ms, march 1 ms |");
   expect(second).toContain("## page\n\nMeasured on 2026-02-02");
   expect(second).toContain(
