@@ -5,6 +5,8 @@ module.exports = {
   ...base,
   roots: ["<rootDir>/tests/calc"],
   testPathIgnorePatterns: ["/node_modules/"],
+  globalSetup: "<rootDir>/tests/calc/started-office.ts",
+  globalTeardown: "<rootDir>/tests/calc/ended-office.ts",
   testTimeout: 300000,
   maxWorkers: 1,
 };

@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
+import { rmSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
-import { join } from "node:path";
-import { gzipSync } from "node:zlib";
 import type { Browser, BrowserContextOptions, CDPSession, Page } from "playwright-core";
-import { headersFor } from "../build/headers";
+import { packedCopy } from "../build/packed";
+import { answeringPacked, listen } from "../build/serve";
 import { dist } from "../build/settings";
 import { launchBrowser } from "../tests/support/browser";
 import type { Row } from "./measure";
@@ -34,39 +33,16 @@ const PATIENCE = { timeout: 120_000 };
 /** How often each is measured; the median counts. */
 const TURNS = 3;
 
-const TYPES: Readonly<Record<string, string>> = {
-  html: "text/html; charset=utf-8",
-  js: "text/javascript",
-  css: "text/css",
-  json: "application/json",
-  svg: "image/svg+xml",
-  png: "image/png",
-};
-
-/** The built folder as a static host sends it: with its headers, and compressed. */
+/** The built folder as a plain static host sends it: with its headers, and in gzip, no better. */
 async function compressedHost(): Promise<{ address: string; close(): void }> {
-  const server = createServer((request, response) => {
-    const path = new URL(request.url ?? "/", "http://localhost").pathname;
-    const file = path.endsWith("/") ? `${path}index.html` : path;
-    try {
-      const packed = gzipSync(readFileSync(join(dist, file)));
-      response.writeHead(200, {
-        ...headersFor(path),
-        "Content-Type": TYPES[file.split(".").at(-1) ?? ""] ?? "application/octet-stream",
-        "Content-Encoding": "gzip",
-        "Content-Length": packed.length,
-      });
-      response.end(packed);
-    } catch {
-      response.writeHead(404).end();
-    }
-  });
-  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const copy = packedCopy(dist, ["gz"]);
+  const server = await listen(createServer(answeringPacked(copy)), 0, "127.0.0.1");
   return {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     close: () => {
       server.closeAllConnections();
       server.close();
+      rmSync(copy, { recursive: true });
     },
   };
 }

@@ -7,6 +7,7 @@ import { arguments_ } from "../src/words/es/help/arguments";
 import { choices } from "../src/words/es/help/choices";
 import { functions as functionTexts } from "../src/words/es/help/functions";
 import { remarks } from "../src/words/es/help/remarks";
+import { sources } from "../src/words/es/help/sources";
 import type { Language } from "../src/words/language";
 import { type Texts, translated, translation } from "../src/words/translate";
 import { editionFolder } from "./html";
@@ -47,6 +48,7 @@ function inSpanish(help: FunctionHelp): FunctionHelp {
     returns: say(help.returns),
     errors: say(help.errors),
     remarks: translated(help.remarks, remarks),
+    source: translated(help.source, sources),
     arguments: help.arguments.map(argumentInSpanish),
     page: `${editionFolder("es")}${help.page}`,
   };
@@ -76,6 +78,8 @@ export function textsToSay(
   for (const help of functions) {
     for (const text of [help.short, help.task, help.returns, help.errors]) add(text, functionTexts);
     add(help.remarks, remarks);
+    // Many are a title and nothing else.
+    if (translation(help.source, sources) !== undefined) add(help.source, sources);
     for (const argument of help.arguments) {
       add(argument.help, arguments_);
       for (const { value, help: text } of argument.choices ?? [])

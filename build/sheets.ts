@@ -1,7 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import {
-  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -9,6 +8,7 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -114,6 +114,7 @@ function writePdfs(copies: ReadonlyMap<string, Uint8Array>, folder: string): voi
 /** What the workbooks are made from: while none of it changes, they are not made anew. */
 function madeFrom(): string {
   const hash = createHash("sha256").update(`${NAMESPACE} ${DAY} ${process.version}`);
+  hash.update(readFileSync(join(root, "package-lock.json")));
   const folders = ["src", "build"].map((name) => join(root, name));
   for (const folder of folders)
     for (const name of readdirSync(folder, { recursive: true, encoding: "utf8" }).sort())
@@ -122,23 +123,58 @@ function madeFrom(): string {
   return hash.digest("hex").slice(0, 16);
 }
 
+const kept = join(root, "node_modules", ".cache", "ready-made");
+
+/** One ready-made sheet in one system, as it was made before where nothing has changed since. */
+async function made(
+  source: string | undefined,
+  sheet: ReadyMadeSheet,
+  system: UnitSystem,
+  language: Language,
+): Promise<Files> {
+  if (source === undefined) return writeSheet(sheet, system, language);
+  const folder = join(kept, source);
+  const name = fileName(sheet, system, language);
+  const paths = [`${name}.xlsx`, `${name}-values.xlsx`].map((file) => join(folder, file));
+  if (!paths.every((path) => existsSync(path))) {
+    const { workbook, valuesOnly } = await writeSheet(sheet, system, language);
+    mkdirSync(folder, { recursive: true });
+    [workbook, valuesOnly].forEach((bytes, i) => {
+      // Another process may be at it: a file that is there is whole.
+      writeFileSync(`${paths[i]}.${process.pid}`, bytes);
+      renameSync(`${paths[i]}.${process.pid}`, paths[i]);
+    });
+  }
+  const [workbook, valuesOnly] = paths.map((path) => new Uint8Array(readFileSync(path)));
+  return { workbook, valuesOnly };
+}
+
 /** All of them, for those who take them from the page. */
 export async function writeReadyMade(folder: string): Promise<void> {
-  const kept = join(root, "node_modules", ".cache", "ready-made", madeFrom());
-  if (!existsSync(kept)) {
-    const fresh = `${kept}.${process.pid}`;
-    mkdirSync(fresh, { recursive: true });
-    for (const language of LANGUAGES)
-      for (const sheet of await sheetsIn(language))
-        for (const system of SYSTEMS) {
-          const name = fileName(sheet, system, language);
-          const { workbook, valuesOnly } = await writeSheet(sheet, system, language);
-          writeFileSync(join(fresh, `${name}.xlsx`), workbook);
-          writeFileSync(join(fresh, `${name}-values.xlsx`), valuesOnly);
-        }
-    renameSync(fresh, kept);
+  mkdirSync(folder, { recursive: true });
+  for (const language of LANGUAGES) await writeSheets({ folder, only: [], language, fresh: false });
+}
+
+/** Writes them into a folder; returns the copies without formulas, by name. */
+async function writeSheets({
+  folder,
+  only,
+  language,
+  fresh,
+}: Omit<Options, "pdf">): Promise<Map<string, Uint8Array>> {
+  const source = fresh ? undefined : madeFrom();
+  const copies = new Map<string, Uint8Array>();
+  for (const sheet of await sheetsIn(language)) {
+    if (only.length > 0 && !only.includes(sheet.id)) continue;
+    for (const system of SYSTEMS) {
+      const name = fileName(sheet, system, language);
+      const { workbook, valuesOnly } = await made(source, sheet, system, language);
+      writeFileSync(join(folder, `${name}.xlsx`), workbook);
+      writeFileSync(join(folder, `${name}-values.xlsx`), valuesOnly);
+      copies.set(name, valuesOnly);
+    }
   }
-  cpSync(kept, folder, { recursive: true });
+  return copies;
 }
 
 interface Options {
@@ -147,6 +183,8 @@ interface Options {
   /** Ids of the sheets to write; all when empty. */
   readonly only: readonly string[];
   readonly language: Language;
+  /** Whether to make them anew even where nothing has changed. */
+  readonly fresh: boolean;
 }
 
 function readOptions(words: readonly string[]): Options {
@@ -157,33 +195,26 @@ function readOptions(words: readonly string[]): Options {
       to: { type: "string", default: join(dist, "sheets") },
       only: { type: "string", multiple: true, default: [] },
       language: { type: "string", default: "en" },
+      fresh: { type: "boolean", default: false },
     },
   });
   const ids = readyMadeSheets.map(({ id }) => id);
   const unknown = values.only.find((id) => !ids.includes(id));
   if (unknown !== undefined) throw new Error(`no sheet ${unknown}; there are ${ids.join(", ")}`);
-  const { language } = values;
+  const { language, fresh } = values;
   if (!isLanguage(language)) throw new Error(`no language ${language}; there are en, es`);
-  return { pdf: values.pdf, folder: values.to, only: values.only, language };
+  return { pdf: values.pdf, folder: values.to, only: values.only, language, fresh };
 }
 
 async function main(words: readonly string[]): Promise<void> {
-  const { pdf, folder, only, language } = readOptions(words);
-  mkdirSync(folder, { recursive: true });
-  const copies = new Map<string, Uint8Array>();
-  for (const sheet of await sheetsIn(language)) {
-    if (only.length > 0 && !only.includes(sheet.id)) continue;
-    for (const system of SYSTEMS) {
-      const name = fileName(sheet, system, language);
-      const { workbook, valuesOnly } = await writeSheet(sheet, system, language);
-      const path = join(folder, `${name}.xlsx`);
-      writeFileSync(path, workbook);
-      writeFileSync(join(folder, `${name}-values.xlsx`), valuesOnly);
-      copies.set(name, valuesOnly);
-      console.log(`${relative(root, path)}  ${(workbook.length / 1024).toFixed(0)} kB`);
-    }
+  const options = readOptions(words);
+  mkdirSync(options.folder, { recursive: true });
+  const copies = await writeSheets(options);
+  for (const name of copies.keys()) {
+    const path = join(options.folder, `${name}.xlsx`);
+    console.log(`${relative(root, path)}  ${(statSync(path).size / 1024).toFixed(0)} kB`);
   }
-  if (pdf) writePdfs(copies, folder);
+  if (options.pdf) writePdfs(copies, options.folder);
 }
 
 if (require.main === module) {

@@ -107,11 +107,17 @@ function readmeText({ functions }: Reference): string {
 The functions of the spreadsheet add-in for scripts and notebooks: ${functions.length} of them, with the same
 arguments, units and errors.
 
-\`\`\`js
-import { lateralPressure, CellError } from "fieldsum";
+\`\`\`ts
+import { CellError, lateralPressure, pipeFriction } from "fieldsum";
 
-// Pressure at the fourteenth head, psi.
-lateralPressure(14, 48, 14, 45, [[2.17, 7], [1.72, 7]], [[35, 3.7], [45, 4.2], [55, 4.6]], "US");
+const chart = [[35, 3.7], [45, 4.2], [55, 4.6]];
+// The pressure at the fourteenth head.
+console.log(lateralPressure(14, 48, 14, 45, [[2.17, 7], [1.72, 7]], chart, "US")); // 42.29 psi
+try {
+  pipeFriction(50, -1, 100);
+} catch (error) {
+  if (error instanceof CellError) console.log(error.message); // inside must be above 0 in; got -1
+}
 \`\`\`
 
 An argument left out is \`undefined\` or \`null\`, a range is an array of rows, a table comes back as one,

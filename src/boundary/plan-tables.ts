@@ -2,7 +2,8 @@ import { NoAnswer } from "../ground/domain-error";
 import { allowance, type Design } from "../solver/plan-design";
 import { heldBackBy, limitsOf, loosen, type Loosened, waysOut } from "../solver/plan-limits";
 import type { LimitName, PlanProblem } from "../solver/plan-problem";
-import { PlanSearch, TooMuchWork } from "../solver/plan-search";
+import { PlanSearch } from "../solver/plan-search";
+import { TooMuchWork } from "../solver/plan-work";
 import { headerOf, type Spill, spillTable } from "./table";
 import { hourMeasure, Measure, rounded, type Measures } from "./units";
 

@@ -88,7 +88,7 @@ function turningPoints(
   const secondBend = bendAt(second, left);
   const b = firstBend.second - secondBend.second;
   const c = (firstBend.third - secondBend.third) / 2;
-  // A turning point that rounding puts beside an end is that end.
+  // A turning point that rounding puts beside an end is that end. What is no number is in no piece.
   const margin = 1e-9 * (right - left);
   return parabolaRoots(a, b, c)
     .map((t) => left + t)
@@ -103,12 +103,13 @@ function bendAt(curve: MonotoneCurve, x: number): { second: number; third: numbe
   return { second: 2 * c2 + 6 * c3 * (x - curve.x[piece]), third: 6 * c3 };
 }
 
-/** Real roots of a + b t + c t², in the form that loses no digits when c is small. */
+/**
+ * Roots of a + b t + c t², in the form that loses no digits when c is small; not finite, or no
+ * numbers, where it has none.
+ */
 function parabolaRoots(a: number, b: number, c: number): number[] {
-  const under = b * b - 4 * a * c;
-  if (under < 0) return [];
-  const half = -(b + (b < 0 ? -1 : 1) * Math.sqrt(under)) / 2;
-  return [half / c, a / half].filter(Number.isFinite);
+  const half = -(b + (b < 0 ? -1 : 1) * Math.sqrt(b * b - 4 * a * c)) / 2;
+  return [half / c, a / half];
 }
 
 /** Halves the interval until no number lies between its ends. */

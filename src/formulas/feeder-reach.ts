@@ -24,18 +24,14 @@ export function nearestHydrant(end: Point, hydrants: readonly Point[]): Reach {
  */
 export function leavesField(corners: readonly Point[], from: Point, to: Point): boolean {
   const near = noDistance(corners);
-  const length = distance(from, to);
-  if (length <= near) return !isInside(corners, from, near);
   const shares = [0, 1];
   for (let i = 0, j = corners.length - 1; i < corners.length; j = i++) {
     const share = meeting(from, to, corners[j], corners[i]);
-    if (share !== undefined) shares.push(share);
+    if (share > 0 && share < 1) shares.push(share);
   }
   shares.sort((a, b) => a - b);
-  return shares.some((share, i) => {
-    const next = shares[i + 1];
-    if (next === undefined || (next - share) * length <= near) return false;
-    const middle = (share + next) / 2;
+  return shares.slice(1).some((share, i) => {
+    const middle = (shares[i] + share) / 2;
     const place = {
       x: from.x + middle * (to.x - from.x),
       y: from.y + middle * (to.y - from.y),
@@ -44,15 +40,14 @@ export function leavesField(corners: readonly Point[], from: Point, to: Point): 
   });
 }
 
-/** How far along the way from one place to another an edge is met, as a share; undefined where not. */
-function meeting(from: Point, to: Point, a: Point, b: Point): number | undefined {
+/**
+ * How far along the way from one place to another it meets the line of an edge, as a share; no
+ * number, or not a finite one, where the two are parallel. Beyond the edge a cut does no harm.
+ */
+function meeting(from: Point, to: Point, a: Point, b: Point): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const [ex, ey] = [b.x - a.x, b.y - a.y];
-  const turn = dx * ey - dy * ex;
-  if (turn === 0) return undefined;
-  const share = ((a.x - from.x) * ey - (a.y - from.y) * ex) / turn;
-  // Where the way meets the edge's line beyond the edge it is cut too, which does no harm.
-  return share > 0 && share < 1 ? share : undefined;
+  return ((a.x - from.x) * ey - (a.y - from.y) * ex) / (dx * ey - dy * ex);
 }
 
 /** Whether a place is in a field, its edges included. */

@@ -61,13 +61,13 @@ export function requireHeight(ground: Ground, point: Point, name: string): numbe
 }
 
 function requireApart(spots: readonly Spot[], near: number): void {
-  for (let i = 0; i < spots.length; i++) {
+  spots.forEach((spot, i) => {
     for (let j = i + 1; j < spots.length; j++) {
-      if (Math.hypot(spots[j].x - spots[i].x, spots[j].y - spots[i].y) <= near) {
+      if (distance(spot, spots[j]) <= near) {
         throw new InvalidInput(`spots ${i + 1} and ${j + 1} are the same place`);
       }
     }
-  }
+  });
 }
 
 /**

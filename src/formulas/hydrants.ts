@@ -140,7 +140,7 @@ function placeAt(row: readonly Point[], piece: number, share: number): Point {
 function bestShare(row: readonly Point[], part: Part, group: readonly Point[]): number {
   const { dx, dy } = straight(row, part.piece);
   let { from, to } = part;
-  for (let turn = 0; turn < HALVINGS && to > from; turn++) {
+  for (let turn = 0; turn < HALVINGS; turn++) {
     const middle = (from + to) / 2;
     const { x, y } = placeAt(row, part.piece, middle);
     let [farthest, rising] = [-1, 0];

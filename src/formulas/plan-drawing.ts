@@ -99,8 +99,7 @@ function comb(lines: readonly DrawnLine[]): Point[] {
 }
 
 /** The head at which the tubing changes, in every run that goes on beyond it. */
-function changes(lines: readonly DrawnLine[], change?: number): Point[] {
-  if (change === undefined) return [];
+function changes(lines: readonly DrawnLine[], change = Infinity): Point[] {
   return lines
     .filter(({ places }) => places.length > change)
     .map(({ places }) => places[change - 1]);

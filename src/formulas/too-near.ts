@@ -35,16 +35,14 @@ export function tooNear(
     }
   }
   const [deltaAlong, deltaAcross] = [b.along - a.along, b.across - a.across];
-  // Beside a level edge the circles' ends are the strip's.
-  if (deltaAcross !== 0) {
-    const length = Math.hypot(deltaAlong, deltaAcross);
-    for (const way of [-radius, radius]) {
-      const share = (across - a.across - (way * deltaAlong) / length) / deltaAcross;
-      if (share >= 0 && share <= 1) {
-        const meets = a.along + share * deltaAlong - (way * deltaAcross) / length;
-        from = Math.min(from, meets);
-        to = Math.max(to, meets);
-      }
+  // Beside a level edge no share is a finite number, and the circles' ends are the strip's.
+  const length = Math.hypot(deltaAlong, deltaAcross);
+  for (const way of [-radius, radius]) {
+    const share = (across - a.across - (way * deltaAlong) / length) / deltaAcross;
+    if (share >= 0 && share <= 1) {
+      const meets = a.along + share * deltaAlong - (way * deltaAcross) / length;
+      from = Math.min(from, meets);
+      to = Math.max(to, meets);
     }
   }
   return from < to ? { from, to } : undefined;

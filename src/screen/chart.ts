@@ -1,5 +1,5 @@
-import { scaleLinear, type ScaleLinear } from "d3-scale";
-import { area, line } from "d3-shape";
+import { nice } from "d3-array";
+import { type Axis, axis } from "./axis";
 import { make, makeSvg } from "./dom";
 import { screenSaid } from "../words/spoken";
 import { formatValue } from "./number-format";
@@ -44,6 +44,9 @@ const PLOT = 210;
 const LABEL_CHARACTER = 7;
 const GROUND = 44;
 const STRIP = 26;
+/** About so many numbers beside the picture; under it, so much room for each. */
+const TICKS = 5;
+const TICK_WIDTH = 75;
 /** Beyond this, a mark on each point hides the line. */
 const MOST_MARKS = 60;
 
@@ -67,10 +70,11 @@ export function drawChart(content: ChartContent, width = USUAL_WIDTH): HTMLEleme
   const strip = (content.stretches?.length ?? 0) > 0 ? STRIP : 0;
   const bottom = TOP + PLOT;
   const height = bottom + rest + strip + 46;
-  const x = scaleLinear()
-    .domain([Math.min(0, ...points.map((point) => point.x)), Math.max(...points.map((p) => p.x))])
-    .range([LEFT, width - RIGHT]);
-  const y = scaleLinear().domain(spread(points)).nice(5).range([bottom, TOP]);
+  const x = axis(
+    [Math.min(0, ...points.map((point) => point.x)), Math.max(...points.map((p) => p.x))],
+    [LEFT, width - RIGHT],
+  );
+  const y = axis(nice(...spread(points), TICKS), [bottom, TOP]);
   const svg = makeSvg("svg", {
     width,
     height,
@@ -98,34 +102,27 @@ function spread(points: readonly Point[]): [number, number] {
 }
 
 function axes(
-  x: ScaleLinear<number, number>,
-  y: ScaleLinear<number, number>,
+  x: Axis,
+  y: Axis,
   content: ChartContent,
   bottom: number,
   height: number,
 ): SVGElement[] {
-  const [left, right] = x.range();
+  const { from: left, to: right } = x;
   const parts: SVGElement[] = [];
-  const format = y.tickFormat(5);
-  for (const tick of y.ticks(5)) {
+  for (const [tick, text] of y.ticks(TICKS)) {
+    const at = y.at(tick);
     parts.push(
-      makeSvg("line", { class: "rule", x1: left, x2: right, y1: y(tick), y2: y(tick) }),
-      makeSvg(
-        "text",
-        { class: "tick", x: left - 8, y: y(tick) + 4, "text-anchor": "end" },
-        format(tick),
-      ),
+      makeSvg("line", { class: "rule", x1: left, x2: right, y1: at, y2: at }),
+      makeSvg("text", { class: "tick", x: left - 8, y: at + 4, "text-anchor": "end" }, text),
     );
   }
   const labels = height - 28;
-  for (const tick of x.ticks((right - left) / 75)) {
+  for (const [tick, text] of x.ticks((right - left) / TICK_WIDTH)) {
+    const at = x.at(tick);
     parts.push(
-      makeSvg("line", { class: "tick-mark", x1: x(tick), x2: x(tick), y1: bottom, y2: bottom + 4 }),
-      makeSvg(
-        "text",
-        { class: "tick", x: x(tick), y: labels, "text-anchor": "middle" },
-        String(tick),
-      ),
+      makeSvg("line", { class: "tick-mark", x1: at, x2: at, y1: bottom, y2: bottom + 4 }),
+      makeSvg("text", { class: "tick", x: at, y: labels, "text-anchor": "middle" }, text),
     );
   }
   parts.push(
@@ -148,23 +145,24 @@ function axes(
   return parts;
 }
 
-function drawSeries(
-  series: Series,
-  index: number,
-  x: ScaleLinear<number, number>,
-  y: ScaleLinear<number, number>,
-): SVGElement[] {
-  const path = line<Point>(
-    (point) => x(point.x),
-    (point) => y(point.y),
-  )(series.points);
+function drawSeries(series: Series, index: number, x: Axis, y: Axis): SVGElement[] {
   const parts: SVGElement[] = [
-    makeSvg("path", { class: `series series-${index % 4}`, d: path ?? "" }),
+    makeSvg("path", { class: `series series-${index % 4}`, d: path(series.points, x, y) }),
   ];
   if (series.points.length <= MOST_MARKS) {
-    for (const point of series.points) parts.push(mark(index, x(point.x), y(point.y)));
+    for (const point of series.points) parts.push(mark(index, x.at(point.x), y.at(point.y)));
   }
   return parts;
+}
+
+/** From point to point; a place in the picture needs no more than thousandths. */
+function path(points: readonly Point[], x: Axis, y: Axis): string {
+  const places = points.map((point) => `${short(x.at(point.x))},${short(y.at(point.y))}`);
+  return places.length === 0 ? "" : `M${places.join("L")}`;
+}
+
+function short(place: number): number {
+  return Math.round(place * 1000) / 1000;
 }
 
 function mark(index: number, cx: number, cy: number): SVGElement {
@@ -192,14 +190,10 @@ function mark(index: number, cx: number, cy: number): SVGElement {
   });
 }
 
-function drawStretches(
-  stretches: readonly Stretch[],
-  x: ScaleLinear<number, number>,
-  top: number,
-): SVGElement[] {
+function drawStretches(stretches: readonly Stretch[], x: Axis, top: number): SVGElement[] {
   return stretches.flatMap((stretch, index) => {
-    const left = x(stretch.from);
-    const width = x(stretch.to) - left;
+    const left = x.at(stretch.from);
+    const width = x.at(stretch.to) - left;
     return [
       makeSvg("rect", {
         class: `stretch stretch-${index % 2}`,
@@ -225,25 +219,19 @@ function fitting(label: string, width: number): string {
   return number.length <= room ? number : "";
 }
 
-function drawGround(
-  content: ChartContent,
-  x: ScaleLinear<number, number>,
-  top: number,
-): SVGElement[] {
+function drawGround(content: ChartContent, x: Axis, top: number): SVGElement[] {
   const ground = content.ground ?? [];
   const heights = ground.map((point) => point.y);
   const low = Math.min(...heights);
   const high = Math.max(...heights);
-  const y = scaleLinear()
-    .domain([low, high > low ? high : low + 1])
-    .range([top + GROUND - 12, top + 8]);
-  const shape = area<Point>(
-    (point) => x(point.x),
-    top + GROUND - 6,
-    (point) => y(point.y),
-  )(ground);
+  const y = axis([low, high], [top + GROUND - 12, top + 8]);
+  const under = top + GROUND - 6;
+  const [first, last] = [x.at(ground[0].x), x.at(ground[ground.length - 1].x)];
   return [
-    makeSvg("path", { class: "ground", d: shape ?? "" }),
+    makeSvg("path", {
+      class: "ground",
+      d: `${path(ground, x, y)}L${short(last)},${under}L${short(first)},${under}Z`,
+    }),
     makeSvg(
       "text",
       { class: "tick", x: LEFT + 6, y: top + GROUND - 10 },
@@ -271,14 +259,14 @@ function legend(series: readonly Series[]): HTMLElement {
 function followPointer(
   svg: SVGSVGElement,
   content: ChartContent,
-  x: ScaleLinear<number, number>,
-  y: ScaleLinear<number, number>,
+  x: Axis,
+  y: Axis,
   readout: HTMLElement,
 ): void {
   const rule = makeSvg("line", {
     class: "pointer",
-    y1: y.range()[1],
-    y2: y.range()[0],
+    y1: y.to,
+    y2: y.from,
     visibility: "hidden",
   });
   svg.append(rule);
@@ -286,12 +274,12 @@ function followPointer(
   svg.addEventListener("pointermove", (event) => {
     const box = svg.getBoundingClientRect();
     const scale = svg.viewBox.baseVal.width / box.width;
-    const at = x.invert((event.clientX - box.left) * scale);
+    const at = x.valueAt((event.clientX - box.left) * scale);
     const nearest = first.points.reduce((best, point) =>
       Math.abs(point.x - at) < Math.abs(best.x - at) ? point : best,
     );
-    rule.setAttribute("x1", String(x(nearest.x)));
-    rule.setAttribute("x2", String(x(nearest.x)));
+    rule.setAttribute("x1", String(x.at(nearest.x)));
+    rule.setAttribute("x2", String(x.at(nearest.x)));
     rule.setAttribute("visibility", "visible");
     const values = content.series.map(({ title, points }) => {
       const point = points.find((other) => other.x === nearest.x);

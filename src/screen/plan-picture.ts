@@ -32,7 +32,10 @@ function said({ look, title, points }: DrawnSeries): SVGElement[] {
   if (look !== "north" && look !== "bar") return [];
   const [x, y] = inPicture(look === "north" ? points[1] : points[points.length - 1]);
   const place =
-    look === "north" ? { x, y: y - 6, "text-anchor": "middle" } : { x: x + 8, y: y + 5 };
+    look === "north"
+      ? // Ends where the picture ends, however large its letters are.
+        { x: SIDE, y: y - 6, "text-anchor": "end" }
+      : { x: x + 8, y: y + 5 };
   return [makeSvg("text", { class: "drawn-text", ...place }, title)];
 }
 

@@ -1,6 +1,6 @@
-import { nice, ticks } from "d3-array";
+import { nice } from "d3-array";
+import { type Axis, axis } from "./axis";
 import { makeSvg } from "./dom";
-import { formatValue } from "./number-format";
 
 export interface PlotLine {
   readonly title: string;
@@ -57,13 +57,21 @@ export function plot({ title, x, y, lines, band, mark, fromZero }: Plot): SVGEle
           makeSvg("text", { class: "quiet", x: BOX.left + 6, y: py.at(band.from) - 6 }, band.title),
         ]
       : []),
-    ...py.ticks.flatMap(([at, text]) => [
-      makeSvg("line", { class: "rule", x1: BOX.left, x2: BOX.right, y1: py.at(at), y2: py.at(at) }),
+    ...py.ticks(TICKS).flatMap(([at, text]) => [
+      makeSvg("line", {
+        class: "rule",
+        x1: BOX.left,
+        x2: BOX.right,
+        y1: py.at(at),
+        y2: py.at(at),
+      }),
       makeSvg("text", { x: BOX.left - 5, y: py.at(at) + 4, "text-anchor": "end" }, text),
     ]),
-    ...px.ticks.map(([at, text]) =>
-      makeSvg("text", { x: px.at(at), y: BOX.bottom + 18, "text-anchor": "middle" }, text),
-    ),
+    ...px
+      .ticks(TICKS)
+      .map(([at, text]) =>
+        makeSvg("text", { x: px.at(at), y: BOX.bottom + 18, "text-anchor": "middle" }, text),
+      ),
     makeSvg("text", { x: BOX.left - 40, y: 14 }, y),
     makeSvg("text", { x: BOX.right, y: HEIGHT - 6, "text-anchor": "end" }, x),
     ...lines.map(({ points }, i) =>
@@ -86,23 +94,6 @@ export function plot({ title, x, y, lines, band, mark, fromZero }: Plot): SVGEle
         ]
       : []),
   );
-}
-
-interface Axis {
-  readonly at: (value: number) => number;
-  /** Round numbers, each with the digits that the step between them needs. */
-  readonly ticks: readonly (readonly [value: number, text: string])[];
-}
-
-function axis([low, high]: [number, number], [first, last]: [number, number]): Axis {
-  const round = ticks(low, high, TICKS);
-  const step = round.length > 1 ? round[1] - round[0] : 1;
-  const digits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-  const code = digits === 0 ? "0" : `0.${"0".repeat(digits)}`;
-  return {
-    at: (value) => first + ((value - low) / (high - low || 1)) * (last - first),
-    ticks: round.map((one) => [one, formatValue(one, code)]),
-  };
 }
 
 /** Names stand at the lines' ends, the lowest line's under it, so that no line runs through its own. */

@@ -1,4 +1,5 @@
 import { NoAnswer } from "../ground/domain-error";
+import { headWork } from "./head-work";
 import type { Line } from "./line";
 import { keepsWithin, type LineLimits } from "./line-limits";
 import { solveLine, type SolvedLine } from "./solve-line";
@@ -13,8 +14,8 @@ export interface PricedTubing {
 export type Layout = readonly number[];
 
 /**
- * How many heads may be passed before the search is given up: a few tenths of a second. Two sizes
- * never come near it; many sizes on a long line do.
+ * How many heads may be passed by Hazen–Williams before the search is given up: a few tenths of a
+ * second. Two sizes never come near it; many sizes on a long line do.
  */
 const MOST_WORK = 3e6;
 
@@ -36,8 +37,9 @@ export function cheapestLayout(
   line: Omit<Line, "bore">,
   sizes: readonly PricedTubing[],
   limits: LineLimits,
+  mostWork = MOST_WORK,
 ): Layout {
-  return new LayoutSearch(line, sizes, limits).run();
+  return new LayoutSearch(line, sizes, limits, mostWork).run();
 }
 
 class LayoutSearch {
@@ -49,14 +51,17 @@ class LayoutSearch {
   private readonly cheapestAfter: number[];
   private best: { readonly cost: number; readonly layout: Layout } | undefined;
   private work = 0;
+  private readonly perHead: number;
 
   constructor(
     private readonly line: Omit<Line, "bore">,
     private readonly sizes: readonly PricedTubing[],
     private readonly limits: LineLimits,
+    private readonly mostWork: number,
   ) {
     this.count = line.segmentLength.length;
     this.last = sizes.length - 1;
+    this.perHead = headWork(line.friction);
     for (const length of line.segmentLength) {
       this.lengthOf.push(this.lengthOf[this.lengthOf.length - 1] + length);
     }
@@ -142,7 +147,7 @@ class LayoutSearch {
 
   /** `layout` may leave out sizes at the end that it does not use. */
   private solve(layout: Layout): SolvedLine {
-    if (this.work > MOST_WORK) {
+    if (this.work > this.mostWork) {
       throw new NoAnswer(
         `${this.sizes.length} sizes on ${this.count} heads can be laid in too many ways to try: use fewer sizes`,
       );
@@ -151,7 +156,7 @@ class LayoutSearch {
       new Array<number>(segments).fill(this.sizes[i].bore),
     );
     const solved = solveLine({ ...this.line, bore });
-    this.work += solved.passed;
+    this.work += this.perHead * solved.passed;
     return solved;
   }
 }

@@ -173,7 +173,7 @@ export class LaidField {
         nearHeight: Math.max(known?.nearHeight ?? -Infinity, nearHeight),
       });
     }
-    this.hydraulics = numbered(`${spacing};${[...kinds.keys()].sort().join(";")}`);
+    this.hydraulics = numbered(`${spacing};${[...kinds.keys()].sort().join()}`);
     const last = ({ elevation }: RunKind) => elevation[elevation.length - 1];
     this.kinds = [...kinds.values()].sort((a, b) => b.heads - a.heads || last(b) - last(a));
     this.segmentLength = new Array<number>(this.kinds[0].heads).fill(spacing);

@@ -89,10 +89,9 @@ export class Prospect {
     const { terms } = problem;
     this.pressure = problem.pressures[pressurePlace];
     const { law, highest } = problem.sprinklers[sprinkler];
+    // With a variation of 1 or more no pressure is too high.
     const byVariation =
-      without === "variation" || terms.variation >= 1
-        ? Infinity
-        : this.pressure / (1 - terms.variation);
+      without === "variation" ? Infinity : this.pressure / Math.max(0, 1 - terms.variation);
     const byChart = without === "chart" ? Infinity : highest;
     this.cap = Math.max(this.pressure, ROOM * Math.min(byVariation, byChart, BEYOND_ANY));
     const head = preparedHeadFlow(law);
@@ -123,8 +122,8 @@ export class Prospect {
       return true;
     const area = laid.spacing * laid.move;
     if (without !== "intake" && this.leastFlow / area > terms.intake * ROOM) return true;
-    const given = givenTime(terms, without);
-    if (given !== undefined && neededTime(terms, area, this.mostFlow) > given * ROOM) return true;
+    const given = givenTime(terms, without) ?? Infinity;
+    if (neededTime(terms, area, this.mostFlow) > given * ROOM) return true;
     return without !== "speed" && this.reaches[0] < 1;
   }
 
@@ -172,7 +171,6 @@ export class Prospect {
   /** Least friction to the last head in a choice of tubing. */
   leastLoss({ larger, smaller, change }: TubingChoice): number {
     const near = this.lost(larger);
-    if (smaller === larger) return near[near.length - 1];
     const far = this.lost(smaller);
     return near[change] + far[far.length - 1] - far[change];
   }
@@ -240,5 +238,17 @@ export class Prospect {
     const { costs, laid } = this;
     const capital = costs.capital(lines, laid.kinds[0].heads, tubing, feeder);
     return capital * costs.perCapital + this.energyAMeter * leastHead + this.labor;
+  }
+  /**
+   * Least cost a year in any tubing and with any feeder: the largest bore loses least. Of the choices
+   * of tubing the first is the largest size throughout; `cheapest` is their lowest price.
+   */
+  leastCostOfAny(lines: number, choices: readonly TubingChoice[], cheapest: number): number {
+    const { feeders } = this.problem;
+    const length = this.laid.leastFeeder(lines);
+    const cheapestFeeder = length * Math.min(...feeders.map(({ price }) => price));
+    const widest = feeders.reduce((most, feeder) => (feeder.bore > most.bore ? feeder : most));
+    const head = this.leastHead(this.leastLoss(choices[0]), this.feederLoss(widest, length));
+    return this.leastCost(lines, cheapest, cheapestFeeder, head);
   }
 }

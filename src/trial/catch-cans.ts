@@ -259,7 +259,7 @@ export class CatchCans {
       if (this.layout === "leg") return `${formatValue(step * index, "0.##")} ${length}`;
       if (this.layout === "row")
         return index === middle
-          ? "line"
+          ? screenSaid("line")
           : `${formatValue(step * (index - middle), "0.##")} ${length}`;
       return `column ${index + 1}`;
     });
@@ -479,7 +479,7 @@ export class CatchCans {
     // A wrong opening is no fault of one can: it ends all results, by its name.
     this.one("APPLICATION_CATCH", 1, this.test.opening, this.system);
     const outcome = this.host.call("APPLICATION_CATCH", caught, this.test.opening, this.system);
-    return outcome.error === undefined ? Number(outcome.value) : outcome.error.message;
+    return outcome.error === undefined ? Number(outcome.value) : errorSaid(outcome.error.message);
   }
 
   private between(read: readonly (number | null)[], row: number, column: number): number {

@@ -10,7 +10,8 @@ import "./print.css";
 import type { Callables, Reference } from "../reference";
 import type { Page, ReadyMadeSheet, UnitSystem } from "../sheets/kit/definition";
 import { writeAddress } from "../sheets/kit/address";
-import { books } from "./books";
+import { firstSheet } from "../sheets/shelf";
+import { allBooksAreHere, books, fetchAllBooks } from "./books";
 import { make, part } from "../screen/dom";
 import { idle } from "../screen/idle";
 import { FirstValues } from "./first-values";
@@ -32,6 +33,7 @@ import { WorkBar } from "./kept/work-bar";
 import { keepThisPage } from "../screen/newer-pages";
 import { languageChoice } from "../screen/language-choice";
 import { takeCautions } from "../words/caution-texts";
+import { chosenLanguage } from "../words/chosen";
 import { referenceAddress, screenSaid, speak, spokenLanguage, workbookSaid } from "../words/spoken";
 import { sayPage } from "../screen/say-page";
 import type { SheetValues } from "./sheet-values";
@@ -61,7 +63,6 @@ class TrialPage {
   private first: FirstValues | undefined;
   private grid: Grid | undefined;
   private view: SheetView | undefined;
-  private readonly desk = new Desk(books(), new Store(browserBox()));
   private readonly bar: WorkBar;
   /** The page to show of what is opened next. */
   private wantedPage = "";
@@ -86,12 +87,12 @@ class TrialPage {
   private readonly dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   constructor(
+    private readonly desk: Desk,
     private readonly callables: Callables,
     private readonly host: FunctionHost,
     /** All that is known of the functions; loaded when first asked for. */
     private readonly reference: () => Promise<Reference>,
   ) {
-    const { desk } = this;
     const files = filing({
       desk,
       namespace: callables.namespace,
@@ -131,7 +132,8 @@ class TrialPage {
     );
     this.sheets.addEventListener("change", () => {
       const sheet = books().find(({ id }) => id === this.sheets.value);
-      if (sheet !== undefined) this.desk.openLast(sheet, this.desk.open.system);
+      if (sheet === undefined) return;
+      void this.withAllBooks(() => this.desk.openLast(sheet, this.desk.open.system));
     });
     const systems = (["US", "SI"] as const).map((system) => {
       const radio = make("input", { type: "radio", name: "system", value: system });
@@ -157,6 +159,21 @@ class TrialPage {
       this.tabs,
       this.sides(),
     );
+  }
+
+  /** Does what needs any of the workbooks; at once where they are all here. */
+  private async withAllBooks(act: () => void): Promise<void> {
+    if (!allBooksAreHere()) {
+      try {
+        await fetchAllBooks();
+      } catch (error) {
+        console.error(error);
+        this.sheets.value = this.desk.open.sheet.id;
+        this.bar.tell("The other workbooks could not be fetched. With a network, try again.");
+        return;
+      }
+    }
+    act();
   }
 
   /** Nothing is relabeled: the plan is converted, or the other sample is opened beside it. */
@@ -290,16 +307,32 @@ class TrialPage {
     const page = this.pages.find((other) => other.name === name) ?? this.pages[0];
     if (this.values === undefined) return;
     const { values } = this;
-    this.view = new SheetView(page, values, this.pages, (place) => {
-      if (place.page !== this.page) {
-        this.showPage(place.page, "push");
-        this.grid?.show(place.page);
-      }
-      this.view?.show(place.at);
+    const isFirst = this.view === undefined;
+    const view = new SheetView(page, values, this.pages, {
+      call: (id, ...cells) => this.host.call(id, ...cells),
+      lead: (place) => {
+        if (place.page !== this.page) {
+          this.showPage(place.page, "push");
+          this.grid?.show(place.page);
+        }
+        this.view?.show(place.at);
+      },
     });
-    this.view.title(part("sheet-title"));
-    this.view.purpose(part("purpose"), this.desk.open.sheet.purpose);
-    part("reading").replaceChildren(this.view.build(), ...saveFlags(page, () => values));
+    this.view = view;
+    view.title(part("sheet-title"));
+    view.purpose(part("purpose"), this.desk.open.sheet.purpose);
+    const reading = part("reading");
+    reading.replaceChildren(view.begin());
+    reading.classList.toggle("unfinished", isFirst);
+    const finish = () => {
+      if (view !== this.view) return;
+      view.finish();
+      reading.append(...saveFlags(page, () => values));
+      reading.classList.remove("unfinished");
+    };
+    // Whoever comes to the page reads the answers while the rest is made.
+    if (isFirst) void idle().then(finish);
+    else finish();
     this.tabs.replaceChildren(
       ...this.pages.map((other) => {
         const tab = make(
@@ -521,8 +554,10 @@ class TrialPage {
   private navigation(): void {
     this.functionPanel();
     window.addEventListener("popstate", () => {
-      this.follow();
-      window.scrollTo(0, 0);
+      void this.withAllBooks(() => {
+        this.follow();
+        window.scrollTo(0, 0);
+      });
     });
     this.follow();
   }
@@ -546,8 +581,8 @@ class TrialPage {
 
   /** Loaded when someone first starts there. */
   private async showStart(which: StartPart): Promise<void> {
-    this.startPage ??= import("./start/start").then(
-      ({ Start }) =>
+    this.startPage ??= Promise.all([import("./start/start"), fetchAllBooks()]).then(
+      ([{ Start }]) =>
         new Start(this.host, this.callables, this.desk, () => {
           this.isFollowing = false;
           this.bring("sheet");
@@ -568,14 +603,14 @@ class TrialPage {
     if (holds !== "") {
       const answer = await ask({
         title: `Put it into ${at}?`,
-        text: [`${at} of page ${place.page} holds "${holds}".`],
+        text: [`${at} of page ${workbookSaid(place.page)} holds "${holds}".`],
         choices: [{ choice: "put", label: "Put it there" }],
         otherwise: "Leave the cell",
       });
       if (answer === undefined) return "";
     }
     this.grid.enter(place, formula);
-    return `Stands in ${at} of page ${place.page} now.`;
+    return `Stands in ${at} of page ${workbookSaid(place.page)} now.`;
   }
 
   private functionPanel(): void {
@@ -608,18 +643,31 @@ function isReload(): boolean {
   return entry instanceof PerformanceNavigationTiming && entry.type === "reload";
 }
 
+/** Whether the page begins with the first workbook, and needs the others only later. */
+function beginsWithFirst(store: Store): boolean {
+  const { id } = firstSheet;
+  const { sheet = id } = readRoute(location.hash);
+  return sheet === id && store.list().pieces.every((piece) => piece.sheet === id);
+}
+
 async function main(): Promise<void> {
-  const language = await speak();
+  const store = new Store(browserBox());
+  const language = chosenLanguage();
+  // All at once: on a slow network each wait for an answer counts.
+  const needed = Promise.all([
+    FunctionHost.load(new URL("functions.js", document.baseURI)),
+    fetched<Callables>(referenceAddress(language, "callables.json")),
+    beginsWithFirst(store) ? undefined : fetchAllBooks(),
+  ]);
+  await speak(language);
   sayPage(document.body);
   part("language").replaceChildren(languageChoice("Language", language));
   part("notice").hidden = language === "en";
-  const [host, callables] = await Promise.all([
-    FunctionHost.load(new URL("functions.js", document.baseURI)),
-    fetched<Callables>(referenceAddress(language, "callables.json")),
-  ]);
+  const [host, callables] = await needed;
   takeCautions(callables);
   let reference: Promise<Reference> | undefined;
   const page = new TrialPage(
+    new Desk(books(), store),
     callables,
     host,
     () => (reference ??= fetched<Reference>(referenceAddress(language))),
@@ -627,6 +675,9 @@ async function main(): Promise<void> {
   document.body.classList.remove("starting");
   page.start();
   keepThisPage();
+  await idle();
+  // What fails here is tried again, and told, when one of them is asked for.
+  void fetchAllBooks().catch((error: unknown) => console.error(error));
 }
 
 async function fetched<T>(address: string): Promise<T> {

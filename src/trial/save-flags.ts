@@ -1,6 +1,7 @@
 import type { Page } from "../sheets/kit/definition";
 import { readAddress, readRange } from "../sheets/kit/address";
 import { make } from "../screen/dom";
+import { errorSaid, screenSaid, textSaid } from "../words/spoken";
 import type { SheetValues } from "./sheet-values";
 
 /** Ending and media type of each format of a map file. */
@@ -22,13 +23,18 @@ export function saveFlags(page: Page, values: () => SheetValues): HTMLElement[] 
     const chosen = values().read({ page: page.name, ...readAddress(format) }).value;
     const [ending, type] = FORMATS[String(chosen).toUpperCase()] ?? [];
     if (ending === undefined || text.lines.length < 2) {
-      said.textContent = text.fault ?? text.lines[0] ?? "There are no flags to save.";
+      said.textContent =
+        (text.fault && errorSaid(text.fault)) ??
+        (text.lines[0] && textSaid(text.lines[0])) ??
+        screenSaid("There are no flags to save.");
       return;
     }
     const url = URL.createObjectURL(new Blob([`${text.lines.join("\n")}\n`], { type }));
     make("a", { href: url, download: `flags.${ending}` }).click();
     URL.revokeObjectURL(url);
-    said.textContent = `Saved as flags.${ending}. A plan is no survey: have buried lines located before you drive a stake.`;
+    said.textContent = screenSaid(
+      `Saved as flags.${ending}. A plan is no survey: have buried lines located before you drive a stake.`,
+    );
   });
   return [make("div", { class: "save-flags" }, button, said)];
 }

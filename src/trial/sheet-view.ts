@@ -9,7 +9,15 @@ import type { CellValue } from "../screen/host";
 import { formatValue, writtenNumber } from "../screen/number-format";
 import { resultTable, scrolled } from "../screen/result-table";
 import { errorSaid, screenSaid, textSaid, workbookSaid } from "../words/spoken";
-import { outline, type Block, type CellTable, type Field, type SpilledTable } from "./page-outline";
+import {
+  outline,
+  type Block,
+  type CellTable,
+  type Field,
+  type Outline,
+  type SpilledTable,
+} from "./page-outline";
+import type { Call } from "./plan-drawing/degrees";
 import { fieldCells } from "./plan-drawing/field";
 import { type Drawn, PlanDrawing } from "./plan-drawing/plan-drawing";
 import type { SheetValues, ShownCell } from "./sheet-values";
@@ -39,6 +47,13 @@ const SHORT_TEXT = 12;
 /** Longer text than this is typed into a field of several lines. */
 const LONG_TEXT = 24;
 
+/** What a page of cells asks of what it stands on. */
+export interface Means {
+  readonly call: Call;
+  /** Leads to a cell, which may stand on another page. */
+  readonly lead: (place: Place) => void;
+}
+
 /**
  * A page of the sheet as a document: the answers first, the picture, the inputs as a form, the
  * results, the tables. It reads the same cells as the grid and writes to them, so that nobody needs
@@ -53,16 +68,18 @@ export class SheetView {
   private errs = false;
   /** By address, what shows a cell. */
   private readonly shown = new Map<string, HTMLElement>();
+  private readonly view = make("div");
+  private readonly parts: Outline;
 
   constructor(
     private readonly page: Page,
     private readonly values: SheetValues,
     /** All of the workbook, this page among them. */
     private readonly pages: readonly Page[],
-    /** Leads to a cell, which may stand on another page. */
-    private readonly lead: (place: Place) => void,
+    private readonly means: Means,
   ) {
     this.faults = new InputFaults(pages, values);
+    this.parts = outline(page);
   }
 
   refresh(): void {
@@ -74,7 +91,7 @@ export class SheetView {
   private tellWrong(): void {
     if (!this.errs && this.wrongView === undefined) return;
     this.wrongView ??= import("./wrong-view").then(
-      ({ WrongView }) => new WrongView(this.pages, this.values, this.faults, this.lead),
+      ({ WrongView }) => new WrongView(this.pages, this.values, this.faults, this.means.lead),
     );
     void this.wrongView.then((view) => {
       const told = this.errs ? view.build(this.page.name) : [];
@@ -96,14 +113,26 @@ export class SheetView {
   }
 
   build(): HTMLElement {
-    const parts = outline(this.page);
+    const begun = this.begin();
+    this.finish();
+    return begun;
+  }
+
+  /** The answers alone, which can be read while the rest is made. */
+  begin(): HTMLElement {
+    this.view.className = this.page.onePage === true ? "page-view one-page" : "page-view";
+    this.view.replaceChildren(this.wrong, ...this.answers(this.parts.answers));
+    this.refresh();
+    return this.view;
+  }
+
+  /** What stands below the answers. */
+  finish(): void {
+    const { parts } = this;
+    const refreshed = this.refreshers.length;
     const withInputs = parts.blocks.filter(hasInput);
     const withoutInputs = parts.blocks.filter((block) => !hasInput(block));
-    const view = make(
-      "div",
-      { class: this.page.onePage === true ? "page-view one-page" : "page-view" },
-      this.wrong,
-      ...this.answers(parts.answers),
+    this.view.append(
       ...this.texts(parts.first),
       ...this.charts().map((chart) => this.picture(chart)),
       ...this.section("What you can change", "inputs", [
@@ -122,8 +151,8 @@ export class SheetView {
       ...this.texts(parts.last),
       ...this.cautions(),
     );
-    this.refresh();
-    return view;
+    for (const refresh of this.refreshers.slice(refreshed)) refresh();
+    this.tellWrong();
   }
 
   /** The page's title, which may be worked out too; to be given before the page is built. */
@@ -157,7 +186,7 @@ export class SheetView {
     ];
   }
 
-  private answers(answers: ReturnType<typeof outline>["answers"]): HTMLElement[] {
+  private answers(answers: Outline["answers"]): HTMLElement[] {
     if (answers.length === 0) return [];
     return [
       make(
@@ -400,7 +429,8 @@ export class SheetView {
           if (cell === undefined) return td;
           if (cell.role === "check" || cell.role === "mark") return this.judged(td, cell);
           if (cell.role !== "input") return this.live(td, cell);
-          const control = this.control(cell, freshId("input"), "", undefined, cell.label);
+          const label = cell.label && workbookSaid(cell.label);
+          const control = this.control(cell, freshId("input"), "", undefined, label);
           // Words that are worked out name a row better than its number.
           if (NUMBERED.test(cell.label ?? "") && cells[0]?.formula !== undefined)
             this.refreshers.push(() => {
@@ -518,6 +548,7 @@ export class SheetView {
       cells,
       () => this.values,
       () => this.drawn(chart),
+      this.means.call,
       chart.description,
     );
     this.refreshers.push(() => plan.refresh());

@@ -1,4 +1,4 @@
-import { errorSaid, screenSaid } from "../words/spoken";
+import { errorSaid, screenSaid, textSaid } from "../words/spoken";
 import { readAddress, writeAddress } from "../sheets/kit/address";
 import type { Page } from "../sheets/kit/definition";
 import { make } from "../screen/dom";
@@ -87,7 +87,12 @@ export class UnderGrid {
       ...(formula === "" ? [] : [make("code", {}, formula), " "]),
       error === undefined
         ? [formatValue(value), commaFault(value)].filter(Boolean).join(": ")
-        : make("span", { class: "error" }, make("strong", {}, error.code), ` ${error.message}`),
+        : make(
+            "span",
+            { class: "error" },
+            make("strong", {}, error.code),
+            ` ${errorSaid(error.message)}`,
+          ),
     );
   }
 
@@ -195,7 +200,7 @@ export class UnderGrid {
           "tr",
           {},
           make("th", { scope: "row" }, String(row + 1)),
-          ...shown.map((text) => make("td", {}, text)),
+          ...shown.map((text) => make("td", {}, textSaid(text))),
         ),
       );
     }

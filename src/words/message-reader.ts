@@ -52,7 +52,14 @@ export function messageReader(tables: MessageTables): MessageReader {
     return `${name} fila ${row}${column === undefined ? "" : `, ${label(column)}`}`;
   };
 
-  return { error, said: (text) => verdict(text) ?? label(text) };
+  /** "2 × tubing, 63 mm; 4 × stand": items that a sentence counts. */
+  const counted = (text: string): string =>
+    text.replace(
+      /(\d+ × )(.+?)(?=; |\. |$)/g,
+      (_, count: string, item: string) => count + label(item),
+    );
+
+  return { error, said: (text) => counted(verdict(text) ?? label(text)) };
 }
 
 /**

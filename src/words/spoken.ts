@@ -53,7 +53,10 @@ export const spokenLanguage = (): Language => spoken.language;
 export const screenSaid = (text: string): string => spoken.screen(text);
 /** A text of a ready-made workbook. */
 export const workbookSaid = (text: string): string => spoken.workbook(text);
-/** The message of a cell's error. */
-export const errorSaid = (message: string): string => spoken.messages.error(message);
+/** The message of a cell's error: a function's, or the page's own words for one of the spreadsheet's. */
+export function errorSaid(message: string): string {
+  const said = spoken.messages.error(message);
+  return said === message ? spoken.screen(message) : said;
+}
 /** A text that a function gives: a header, a label, a verdict. */
 export const textSaid = (text: string): string => spoken.messages.said(text);

@@ -49,7 +49,7 @@ function pageIn(
     cells,
     widths,
     lines: roomForLines(page, cells, widths),
-    ...(page.charts && { charts: page.charts.map((chart) => chartIn(chart, say)) }),
+    ...(page.charts && { charts: page.charts.map((chart) => chartIn(chart, say, names)) }),
     ...(page.functions && {
       functions: page.functions.map(({ name, formula }) => ({
         name,
@@ -87,9 +87,10 @@ function cellIn(cell: SheetCell, say: Say, names: ReadonlyMap<string, string>): 
   };
 }
 
-function chartIn(chart: SheetChart, say: Say): SheetChart {
+function chartIn(chart: SheetChart, say: Say, names: ReadonlyMap<string, string>): SheetChart {
   return {
     ...chart,
+    ...(chart.page !== undefined && { page: names.get(chart.page) ?? chart.page }),
     title: say(chart.title),
     yTitle: say(chart.yTitle),
     description: say(chart.description),

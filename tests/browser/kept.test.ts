@@ -34,7 +34,9 @@ async function fill(page: Page, label: string | RegExp, value: string): Promise<
 }
 
 function valueOf(page: Page, label: string | RegExp): Promise<string> {
-  return page.getByLabel(label).first().inputValue();
+  // What leads to a field where something is wrong bears its name too.
+  const field = page.locator("input, textarea, select");
+  return page.getByLabel(label).and(field).first().inputValue();
 }
 
 async function eventually(check: () => Promise<void>): Promise<void> {

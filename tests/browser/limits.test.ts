@@ -16,9 +16,10 @@ afterAll(async () => {
 
 /** Without the grid: the first view judges and computes too. */
 async function open(sheet: string): Promise<Page> {
-  const { page } = await openPage(browser, site.address, { viewport: { width: 390, height: 844 } });
-  await page.waitForSelector("#sheet-choice");
-  await page.selectOption("#sheet-choice", sheet);
+  const { page } = await openPage(browser, `${site.address}#${sheet}/us`, {
+    viewport: { width: 390, height: 844 },
+  });
+  await page.waitForSelector("#reading:not(.unfinished) .answers");
   return page;
 }
 

@@ -373,6 +373,113 @@ test("a plan that cannot be had says which limit to move, and moving it gives th
   await type({ speed: 5 });
 });
 
+describe("corners in degrees", () => {
+  /** No whole number of moves high, so that a hair of the degrees makes no position more. */
+  const PLACES = CORNERS.map(([x, y]) => [x, Math.min(y, 688)]);
+  /** Degrees of a foot at the origin, by the radii of WGS 84 (semi-axis and eccentricity as published). */
+  const sine = Math.sin((ORIGIN.latitude * Math.PI) / 180);
+  const across = 6378137 / Math.sqrt(1 - 0.00669437999014 * sine ** 2);
+  const along = (across * (1 - 0.00669437999014)) / (1 - 0.00669437999014 * sine ** 2);
+  const degreesOfFoot = {
+    north: ((0.3048 / along) * 180) / Math.PI,
+    east: ((0.3048 / (across * Math.sqrt(1 - sine ** 2))) * 180) / Math.PI,
+  };
+  const inDegrees = ([x, y]: readonly number[]) => [
+    Number((ORIGIN.latitude + y * degreesOfFoot.north).toFixed(8)),
+    Number((ORIGIN.longitude + x * degreesOfFoot.east).toFixed(8)),
+  ];
+  const corner = (number: number) =>
+    page.getByRole("button", { name: new RegExp(`^Corner ${number}, `) });
+
+  async function typedCorner(number: number): Promise<number[]> {
+    await show("Field");
+    const read = (label: string) =>
+      page.getByLabel(`Corner ${number}: ${label}`, { exact: true }).first().inputValue();
+    return [Number(await read("x east, or latitude")), Number(await read("y north, or longitude"))];
+  }
+
+  async function feet(number: number): Promise<number[]> {
+    const name = (await corner(number).getAttribute("aria-label")) ?? "";
+    return [...name.matchAll(/([\d.]+) ft (?:east|north)/g)].map(([, length]) => Number(length));
+  }
+
+  test("are drawn where x and y would be", async () => {
+    await show("Field");
+    await page.getByLabel("Corners below are typed as").selectOption("degrees");
+    // No row just touches the trees: a hair of the degrees would make one run two.
+    await type({ "Obstacle 1: Radius": TREES.radius - 1 });
+    await type(
+      Object.fromEntries(
+        PLACES.flatMap((place, i) => {
+          const [latitude, longitude] = inDegrees(place);
+          return [
+            [`Corner ${i + 1}: x east, or latitude`, latitude],
+            [`Corner ${i + 1}: y north, or longitude`, longitude],
+          ];
+        }),
+      ),
+    );
+    expect(await answers()).toContain("All 20 checks pass.");
+    for (const [i, place] of PLACES.entries()) expect(await feet(i + 1)).toEqual(place);
+  });
+
+  test("one is dragged and moved by keys: its row is typed in degrees, the others keep their digits, Undo takes it back", async () => {
+    await show("Plan");
+    await corner(3).scrollIntoViewIfNeeded();
+    const box = await corner(3).boundingBox();
+    const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + (box?.height ?? 0) / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 40, y + 30, { steps: 3 });
+    await page.mouse.up();
+    await settled();
+    const dragged = await feet(3);
+    expect(dragged[0]).toBeLessThan(PLACES[2][0] - 20);
+    expect(dragged[1]).toBeLessThan(PLACES[2][1] - 15);
+    await corner(3).focus();
+    await page.keyboard.press("Shift+ArrowUp");
+    await page.keyboard.press("ArrowLeft");
+    await page.evaluate(() => (document.activeElement as SVGElement).blur());
+    await settled();
+    const moved = await feet(3);
+    expect(moved).toEqual([dragged[0] - 1, dragged[1] + 10]);
+    const [latitude, longitude] = await typedCorner(3);
+    const due = inDegrees(moved);
+    // Half of the last digit typed, and what the flat radii leave out.
+    expect(Math.abs(latitude - due[0])).toBeLessThan(1e-7);
+    expect(Math.abs(longitude - due[1])).toBeLessThan(1e-7);
+    expect(String(latitude)).toMatch(/^40\.\d{1,7}$/);
+    expect(await typedCorner(2)).toEqual(inDegrees(PLACES[1]));
+    await page.getByRole("button", { name: "Undo" }).click();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled();
+    expect(await typedCorner(3)).toEqual(inDegrees(PLACES[2]));
+  });
+
+  test("one is typed beside the drawing as latitude and longitude, and one that is nowhere near is refused", async () => {
+    await show("Plan");
+    await corner(3).focus();
+    await page.keyboard.press("Enter");
+    const latitude = page.getByLabel("Latitude", { exact: true });
+    await expect(latitude.evaluate((input) => input === document.activeElement)).resolves.toBe(
+      true,
+    );
+    const [due] = inDegrees([0, PLACES[2][1] - 20]);
+    await latitude.fill(String(due));
+    await latitude.blur();
+    await settled();
+    expect((await typedCorner(3))[0]).toBe(due);
+    await show("Plan");
+    expect(await feet(3)).toEqual([PLACES[2][0], PLACES[2][1] - 20]);
+    await corner(3).focus();
+    await latitude.fill("41.5");
+    await latitude.blur();
+    expect(await latitude.getAttribute("aria-invalid")).toBe("true");
+    expect(await page.locator(".drawing-said").innerText()).toContain("km from the origin");
+    expect((await typedCorner(3))[0]).toBe(due);
+  });
+});
+
 test("the page asked nobody else and reported no error", () => {
   expect(misdeeds).toEqual({ errors: [], outside: [] });
 });

@@ -33,7 +33,7 @@ interface Place {
 }
 
 async function openSheet(id: string, firstPage: string): Promise<BrowserPage> {
-  const { page } = await openPage(browser, site.address, {
+  const { page } = await openPage(browser, `${site.address}#${id}/us`, {
     viewport: { width: 1280, height: 800 },
   });
   const isOpen = (name: string) => {
@@ -48,7 +48,6 @@ async function openSheet(id: string, firstPage: string): Promise<BrowserPage> {
     undefined,
     PATIENCE,
   );
-  await page.selectOption("#sheet-choice", id);
   await page.waitForFunction(isOpen, firstPage, PATIENCE);
   return page;
 }

@@ -136,7 +136,7 @@ test.each(
     (["US", "SI"] as const).map((system) => ({ sheet, system, title: sheet.title })),
   ),
 )(
-  "$title ($system): the trial grid shows what the file stores",
+  "$title ($system): the trial grid shows what the file stores, and no error",
   async ({ sheet, system }) => {
     await show(sheet.id, system);
     const pages = sheet.pages(system);
@@ -154,6 +154,12 @@ test.each(
     });
     expect(differing).toEqual([]);
     expect(cells.length).toBeGreaterThan(100);
+    // And none of what it shows is an error, of its own names and lists either.
+    const wrong = await page.evaluate(
+      (names) => names.flatMap((name) => trialGrid.wrong(name)),
+      pages.map(({ name }) => name),
+    );
+    expect(wrong).toEqual([]);
   },
   300000,
 );

@@ -1,4 +1,5 @@
 import { spanishEdition, textsToSay } from "../../build/editions";
+import { sources } from "../../src/words/es/help/sources";
 import { cautions } from "../../src/cautions";
 import { builtReference } from "../support/built";
 
@@ -34,10 +35,18 @@ test("no number, choice, name of a function or code of an error differs between 
   expect(differing).toEqual([]);
 });
 
+test("sources say in Spanish what is not a title", () => {
+  const english =
+    /\b(from memory|common practice|read in|after|friction|water|equations?|chapters?|Arithmetic|Continuity|Plane)\b/;
+  expect(edition.functions.filter(({ source }) => english.test(source))).toEqual([]);
+  const used = new Set(functions.map(({ source }) => source));
+  expect(Object.keys(sources).filter((source) => !used.has(source))).toEqual([]);
+});
+
 test("what a call and a link need stays as it is", () => {
   functions.forEach((help, i) => {
     const spanish = edition.functions[i];
-    for (const key of ["id", "name", "family", "example", "source", "spills", "cautions"] as const)
+    for (const key of ["id", "name", "family", "example", "spills", "cautions"] as const)
       expect(spanish[key]).toEqual(help[key]);
     expect(spanish.arguments.map(({ name }) => name)).toEqual(
       help.arguments.map(({ name }) => name),

@@ -1,11 +1,18 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createServer as createHttpServer, type Server } from "node:http";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  createServer as createHttpServer,
+  get as getPlainly,
+  type IncomingHttpHeaders,
+  type Server,
+} from "node:http";
 import { createServer as createHttpsServer, get } from "node:https";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { generateCertificates } from "office-addin-dev-certs";
-import { answering, listen, roomAddresses } from "../../build/serve";
+import { brotliDecompressSync, gunzipSync } from "node:zlib";
+import { packedCopy } from "../../build/packed";
+import { answering, answeringPacked, listen } from "../../build/serve";
 
 let folder: string;
 let server: Server;
@@ -89,15 +96,59 @@ test("the same server answers over https with a development certificate", async 
   }
 });
 
-test("the room is told the addresses that others reach, not this machine's own", () => {
-  const entry = { netmask: "", mac: "", cidr: null };
-  expect(
-    roomAddresses({
-      lo: [{ ...entry, address: "127.0.0.1", family: "IPv4", internal: true }],
-      wifi: [
-        { ...entry, address: "fe80::1", family: "IPv6", internal: false, scopeid: 2 },
-        { ...entry, address: "192.168.7.20", family: "IPv4", internal: false },
-      ],
-    }),
-  ).toEqual(["192.168.7.20"]);
+describe("for a room", () => {
+  const script = "ground();\n".repeat(500);
+  let copy: string;
+  let packed: Server;
+
+  beforeAll(async () => {
+    writeFileSync(join(folder, "assets", "large.0123abcd.js"), script);
+    copy = packedCopy(folder);
+    packed = await listen(createHttpServer(answeringPacked(copy)), 0);
+  });
+
+  afterAll(() => {
+    packed.closeAllConnections();
+    packed.close();
+    rmSync(copy, { recursive: true });
+  });
+
+  /** As it came, not unpacked on the way. */
+  function asked(path: string, encodings: string) {
+    const { port } = packed.address() as AddressInfo;
+    return new Promise<{ headers: IncomingHttpHeaders; bytes: Buffer }>((resolve, reject) => {
+      const headers = { "Accept-Encoding": encodings };
+      getPlainly(`http://localhost:${port}${path}`, { headers }, (answer) => {
+        const parts: Buffer[] = [];
+        answer.on("data", (part: Buffer) => parts.push(part));
+        answer.on("end", () => resolve({ headers: answer.headers, bytes: Buffer.concat(parts) }));
+      }).on("error", reject);
+    });
+  }
+
+  test.each([
+    ["gzip", gunzipSync],
+    ["br", brotliDecompressSync],
+  ])(
+    "a text is sent in %s to whoever takes it so, with its type and headers",
+    async (way, open) => {
+      const { headers, bytes } = await asked("/assets/large.0123abcd.js", way);
+      expect(headers["content-encoding"]).toBe(way);
+      expect(headers.vary).toContain("Accept-Encoding");
+      expect(headers["content-type"]).toContain("javascript");
+      expect(headers["cache-control"]).toBe("public, max-age=31536000, immutable");
+      expect(bytes.length).toBeLessThan(script.length / 10);
+      expect(open(bytes).toString()).toBe(script);
+    },
+  );
+
+  test("and as it is to whoever does not", async () => {
+    const { headers, bytes } = await asked("/assets/large.0123abcd.js", "identity");
+    expect(headers["content-encoding"]).toBeUndefined();
+    expect(bytes.toString()).toBe(script);
+  });
+
+  test("the built folder itself stays as it was built", () => {
+    expect(readdirSync(join(folder, "assets"))).toEqual(["large.0123abcd.js", "trial.0123abcd.js"]);
+  });
 });

@@ -49,9 +49,10 @@ export function answers(): unknown[] {
   for (let i = 3; i >= 0; i--) grown[3 - i] = i;
   let next = 0;
   grown[next++] = 9;
+  const { back }: { back: number } = { back: 0.5 };
   const [first, second, third] = [4, 5] as readonly number[];
   return [
-    steps.list, steps.back(0), steps.back(3), steps.last(), sum([1, 2, 3], 1), sum([1, 2], 5),
+    steps.list, steps.back(0), steps.back(3), steps.last(), back, sum([1, 2, 3], 1), sum([1, 2], 5),
     peaks([1, 3, 2, 5]), between([1, 2], -1), between([1, 2], 0.5), between([1, 2], 1),
     Number.isNaN(whole([1], 4)), whole([1, 2], 1), grown, next, first, second, third === undefined,
     shared(1, 0), shared(-1, -0) !== shared(-1, -0), shared(3, 2),

@@ -17,6 +17,7 @@ test("outside the triangles there is no height; a hair outside is on the edge", 
   expect(ground({ x: 5, y: -1e-9 })).toBeCloseTo(1.5, 8);
   expect(ground({ x: 5, y: -1e-6 })).toBeUndefined();
   expect(ground({ x: 6, y: 6 })).toBeUndefined();
+  expect(requireHeight(ground, { x: 0, y: 10 }, "points row 3")).toBe(4);
   expect(() => requireHeight(ground, { x: 6, y: 6 }, "points row 3")).toThrow(NoAnswer);
   expect(() => requireHeight(ground, { x: 6, y: 6 }, "points row 3")).toThrow(
     "spots do not reach points row 3: take heights farther out, beyond it",
@@ -62,6 +63,34 @@ test("spots along a straight fence, but for rounding, do no harm", () => {
   const ground = groundOf([...fence, spot(0, 80, 1), spot(100, 90, 2)]);
   expect(ground({ x: 15, y: 7.5 })).toBeCloseTo(2.5, 6);
   expect(ground({ x: 50, y: 60 })).toBeLessThanOrEqual(5);
+});
+
+/** Every order of some things. */
+function* orders<T>(things: readonly T[]): Generator<T[]> {
+  if (things.length === 0) yield [];
+  for (const thing of things) {
+    for (const rest of orders(things.filter((other) => other !== thing))) yield [thing, ...rest];
+  }
+}
+
+test("a spot that stands off a fence by less than counts gives the fence its height all the same", () => {
+  // On a field 100 m wide 1e-7 m is no distance. Next to a corner of the fence, and in its middle.
+  for (const along of [1, 50, 99]) {
+    const field = [spot(0, 0, 0), spot(along, 5e-8, 12), spot(100, 0, 0), spot(50, 50, 0)];
+    for (const spots of orders(field)) {
+      const ground = groundOf(spots);
+      expect(ground({ x: along / 2, y: 0 })).toBeCloseTo(6, 6);
+      expect(ground({ x: (along + 100) / 2, y: 0 })).toBeCloseTo(6, 6);
+    }
+  }
+});
+
+test("beside a thin triangle, a hair outside, the ground is level where its edge is", () => {
+  // The spot in the middle stands off by 4e-7 m: a triangle, and half a hair below it its edge.
+  const field = [spot(0, 0, 10), spot(50, 4e-7, 20), spot(100, 0, 10), spot(50, 50, 10)];
+  for (const spots of orders(field)) {
+    expect(groundOf(spots)({ x: 50, y: -5e-8 })).toBeCloseTo(10, 9);
+  }
 });
 
 test("spots at one place or on one line are refused", () => {

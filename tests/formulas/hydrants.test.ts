@@ -1,15 +1,14 @@
-import { nearestHydrant, leavesField } from "../../src/formulas/feeder-reach";
-import { fewestHydrants, type NearEnd } from "../../src/formulas/hydrants";
+import { fewestHydrants, type Hydrant, type NearEnd } from "../../src/formulas/hydrants";
 import { Chance } from "../support/chance";
 
 const ends = (places: readonly (readonly [number, number])[], run = 1): NearEnd[] =>
   places.map(([x, y], i) => ({ position: i + 1, run, x, y }));
 
-/** A row of near ends along an edge that bends. */
-function randomRow(chance: Chance, count: number): [number, number][] {
+/** A row of near ends along an edge that bends, or folds back on itself where it turns more. */
+function randomRow(chance: Chance, count: number, turn = 0.8): [number, number][] {
   let [x, y, heading] = [0, 0, 0];
   return Array.from({ length: count }, () => {
-    heading += 0.8 * (chance.next() - 0.5);
+    heading += turn * (chance.next() - 0.5);
     x += 50 * Math.sin(heading);
     y += 50 * Math.cos(heading);
     return [x, y];
@@ -19,8 +18,8 @@ function randomRow(chance: Chance, count: number): [number, number][] {
 describe("fewest hydrants", () => {
   test("reach every near end that they serve, and stand where the farthest is nearest", () => {
     const chance = new Chance(11);
-    for (let n = 0; n < 60; n++) {
-      const row = ends(randomRow(chance, 2 + chance.whole(20)));
+    for (let n = 0; n < 90; n++) {
+      const row = ends(randomRow(chance, 2 + chance.whole(20), n % 2 === 0 ? 0.8 : 6));
       const reach = 20 + 200 * chance.next();
       const hydrants = fewestHydrants(row, reach);
       let next = 1;
@@ -35,7 +34,7 @@ describe("fewest hydrants", () => {
         // No place on the pieces between the near ends is better.
         let best = Infinity;
         for (let piece = 0; piece + 1 < row.length; piece++) {
-          for (let share = 0; share <= 1; share += 0.02) {
+          for (let share = 0; share <= 1; share += 0.04) {
             const x = row[piece].x + share * (row[piece + 1].x - row[piece].x);
             const y = row[piece].y + share * (row[piece + 1].y - row[piece].y);
             best = Math.min(best, farthest(x, y));
@@ -148,6 +147,39 @@ describe("fewest hydrants", () => {
     expect(turned.y).toBeCloseTo(-217.5, 6);
   });
 
+  test("near ends at one place are out of reach of those at another", () => {
+    const row = ends([
+      [0, 0],
+      [0, 0],
+      [0, 100],
+      [0, 100],
+    ]);
+    const place = ({ y, firstPosition, lastPosition }: Hydrant) => [y, firstPosition, lastPosition];
+    expect(fewestHydrants(row, 49).map(place)).toEqual([
+      [0, 1, 2],
+      [100, 3, 4],
+    ]);
+    expect(fewestHydrants(row, 50).map(place)).toEqual([[50, 1, 4]]);
+  });
+
+  test("round three sides the side from which the farthest is nearest", () => {
+    // From the left side the farthest of the right one's ends is √(60² + 40²) away at its best, from
+    // the right one √(60² + 50²), from the top more than √(30² + 100²).
+    const sides = ends([
+      [60, 20],
+      [60, 100],
+      [0, 100],
+      [0, 0],
+    ]);
+    for (const row of [sides, ends([...sides].reverse().map(({ x, y }) => [x, y] as const))]) {
+      const [hydrant, ...others] = fewestHydrants(row, 1000);
+      expect(others).toEqual([]);
+      expect(hydrant.x).toBeCloseTo(0, 9);
+      expect(hydrant.y).toBeCloseTo(60, 6);
+      expect(hydrant.farthest).toBeCloseTo(Math.sqrt(5200), 9);
+    }
+  });
+
   test("near ends at one place share one", () => {
     const row = ends([
       [5, 5],
@@ -158,64 +190,6 @@ describe("fewest hydrants", () => {
       { firstPosition: 1, lastPosition: 3, farthest: 0 },
     ]);
   });
-});
-
-test("the nearest hydrant, of two as near the first", () => {
-  const hydrants = [
-    { x: 0, y: 0 },
-    { x: 10, y: 0 },
-  ];
-  expect(nearestHydrant({ x: 7, y: 4 }, hydrants)).toEqual({ hydrant: 1, distance: 5 });
-  expect(nearestHydrant({ x: 5, y: 0 }, hydrants)).toEqual({ hydrant: 0, distance: 5 });
-});
-
-test("a straight way leaves a field where a piece of it lies outside", () => {
-  const el = [
-    [0, 0],
-    [20, 0],
-    [20, 10],
-    [10, 10],
-    [10, 20],
-    [0, 20],
-  ].map(([x, y]) => ({ x, y }));
-  // The field turned over, upside down, on its side, and far from the origin: the answer stays.
-  const views: ((x: number, y: number) => { x: number; y: number })[] = [
-    (x, y) => ({ x, y }),
-    (x, y) => ({ x: -x, y }),
-    (x, y) => ({ x, y: -y }),
-    (x, y) => ({ x: y, y: x }),
-    (x, y) => ({ x: 300 - y, y: 200 + x }),
-    (x, y) => ({ x: x - 400, y: -500 - y }),
-  ];
-  const leaves = (x: number, y: number, X: number, Y: number) => {
-    const answers = views.map((view) => {
-      const corners = el.map((corner) => view(corner.x, corner.y));
-      const [from, to] = [view(x, y), view(X, Y)];
-      const answer = leavesField(corners, from, to);
-      expect(leavesField([...corners].reverse(), to, from)).toBe(answer);
-      return answer;
-    });
-    expect(new Set(answers).size).toBe(1);
-    return answers[0];
-  };
-  expect(leaves(1, 1, 19, 9)).toBe(false);
-  // Across the inner corner.
-  expect(leaves(5, 19, 19, 5)).toBe(true);
-  expect(leaves(5, 19, 5, 21)).toBe(true);
-  expect(leaves(-1, 5, 1, 5)).toBe(true);
-  // Along an edge, on an edge, through the inner corner.
-  expect(leaves(0, 0, 0, 20)).toBe(false);
-  expect(leaves(0, 3, 20, 3)).toBe(false);
-  expect(leaves(5, 15, 15, 5)).toBe(false);
-  expect(leaves(10, 12, 10, 18)).toBe(false);
-  // Past the inner corner on the outside, and in and out again.
-  expect(leaves(9, 19, 11, 19)).toBe(true);
-  expect(leaves(11, 11, 19, 19)).toBe(true);
-  expect(leaves(2, 18, 18, 2)).toBe(false);
-  expect(leaves(1, 19.5, 19.5, 1)).toBe(true);
-  // No way at all.
-  expect(leaves(3, 3, 3, 3)).toBe(false);
-  expect(leaves(15, 15, 15, 15)).toBe(true);
 });
 
 test("hydrants of first runs come first, however the near ends are listed", () => {

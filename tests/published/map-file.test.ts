@@ -1,6 +1,9 @@
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { callTable } from "../support/host";
 import { expectWithin, published } from "../support/published";
+import { hasCommand } from "../support/sheet-files";
 
 const NAMES = ["position 1", "A & <b> \"q\" 'x' é 😀", "]]>", 7];
 const flags = [
@@ -31,6 +34,16 @@ const xml = new XMLParser({
 });
 const names = NAMES.map(String);
 
+/** What libxml2's validator finds in a file, by the schemas in tests/support/map-schemas. */
+function schemaErrors(schema: "gpx" | "kml", text: string): string {
+  const path = join(__dirname, "../support/map-schemas", `${schema}.xsd`);
+  const { status, stderr } = spawnSync("xmllint", ["--noout", "--nonet", "--schema", path, "-"], {
+    input: text,
+    encoding: "utf8",
+  });
+  return status === 0 ? "" : stderr;
+}
+
 /** At most 9 decimals and no power of ten: xsd:decimal takes none. */
 const DECIMAL = /^-?\d{1,3}\.\d{9}$/;
 
@@ -48,7 +61,7 @@ function expectPlaces(read: readonly [string, string][], latitude: number, longi
 
 published(
   {
-    // Copies of the schema that public repositories keep, not the publisher's own file; no validator ran.
+    // Read whole in copies that public repositories keep, not in the publisher's own file.
     source: "GPX 1.1 schema (gpx.xsd), in copies",
     where:
       "gpxType, wptType, latitudeType, longitudeType: root, version, creator, waypoints of a name each, -180 ≤ lon < 180; read back by fast-xml-parser",
@@ -92,10 +105,12 @@ published(
 
 published(
   {
-    source: "OGC 07-147r2, KML 2.2",
+    // Read in the copy that a library for such files keeps; that longitude comes first is the
+    // standard's text (OGC 07-147r2), read in references to it and not in the standard.
+    source: "OGC KML 2.2 schema (ogckml22.xsd of 2008-01-23), in a copy",
     where:
-      "kml, Document, Placemark of name and Point, coordinates lon,lat; read back by fast-xml-parser",
-    seen: "from memory",
+      "KmlType, DocumentType, AbstractFeatureType, PlacemarkType, PointType, coordinatesType: kml, Document, Placemark of name and Point, coordinates lon,lat; read back by fast-xml-parser",
+    seen: "read in a secondary text",
   },
   () => {
     const text = file("KML", 41.5, -97.25);
@@ -128,8 +143,8 @@ published(
   {
     source: "RFC 7946, The GeoJSON Format",
     where:
-      "sections 3.1.2, 3.2 and 3.3: a collection of point features, longitude first; read back by JSON.parse",
-    seen: "read in a secondary text",
+      "sections 3.1.1, 3.1.2, 3.2, 3.3 and 4: a collection of point features, longitude first; read back by JSON.parse",
+    seen: "read",
   },
   () => {
     const text = file("GeoJSON", 41.5, -97.25);
@@ -147,6 +162,50 @@ published(
           coordinates: [expect.closeTo(expected[i][1], 9), expect.closeTo(expected[i][0], 9)],
         },
       });
+    });
+  },
+);
+
+(hasCommand("xmllint", "--version") ? describe : describe.skip)(
+  "by libxml2's validator (needs xmllint)",
+  () => {
+    const SCHEMAS = { GPX: "gpx", KML: "kml" } as const;
+    const formats = ["GPX", "KML"] as const;
+
+    test.each(formats)(
+      "%s is valid, names of any letters and either side of the globe",
+      (format) => {
+        for (const [latitude, longitude] of [
+          [41.5, -97.25],
+          [-33, 179.9999],
+          [0, 0],
+          [89.9, 12],
+        ])
+          expect(schemaErrors(SCHEMAS[format], file(format, latitude, longitude))).toBe("");
+      },
+    );
+
+    // That the schemas here would say so.
+    const wrong: [(typeof formats)[number], string, (text: string) => string][] = [
+      ["GPX", "version", (text) => text.replace('version="1.1"', 'version="1.0"')],
+      ["GPX", "lat", (text) => text.replace(/lat="[^"]*"/, 'lat="90.1"')],
+      ["GPX", "lon", (text) => text.replace(/lon="[^"]*"/, 'lon="180.0"')],
+      ["GPX", "lat", (text) => text.replace(/lat="[^"]*"/, 'lat="1e-7"')],
+      ["GPX", "creator", (text) => text.replace(' creator="Fieldsum"', "")],
+      ["GPX", "gpx", (text) => text.replace("/GPX/1/1", "/GPX/1/0")],
+      ["KML", "Point", (text) => text.replace(/(<name>.*?<\/name>)(<Point>.*?<\/Point>)/, "$2$1")],
+      ["KML", "coordinates", (text) => text.replace(/(\d),(-?\d)/, "$1, $2")],
+      [
+        "KML",
+        "coordinates",
+        (text) => text.replace(/<coordinates>[^,]*,/, "<coordinates>-197.25,"),
+      ],
+      ["KML", "kml", (text) => text.replace("kml/2.2", "kml/2.1")],
+    ];
+    test.each(wrong)("a wrong %s file is found by its %s (case %#)", (format, place, spoil) => {
+      const text = file(format, 41.5, -97.25);
+      expect(spoil(text)).not.toBe(text);
+      expect(schemaErrors(SCHEMAS[format], spoil(text))).toContain(place);
     });
   },
 );

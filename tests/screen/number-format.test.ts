@@ -11,6 +11,8 @@ test.each([
   [-0.004, "0.00", "0.00"],
   [-1.5, "0.0", "-1.5"],
   [7, '0 "days"', "7"],
+  // By its decimals, as a spreadsheet rounds it, not by the binary number behind them.
+  [2.675, "0.00", "2.68"],
 ])("%p in %p is %p", (value, code, shown) => {
   expect(formatValue(value, code)).toBe(shown);
 });

@@ -139,13 +139,37 @@ test("two sizes on 500 heads are searched to the end", () => {
   expect(layout[1]).toBeGreaterThan(0);
 });
 
-test("too many sizes on too long a line are refused, soon, with both numbers", () => {
+/** Heads that a search passes on all its walks. */
+function headsPassed(search: () => unknown): number {
+  const walk = jest.spyOn(March.prototype, "walk");
+  try {
+    search();
+    const marches = new Set(walk.mock.contexts as March[]);
+    return [...marches].reduce((sum, { passed }) => sum + passed, 0);
+  } finally {
+    walk.mockRestore();
+  }
+}
+
+test("too many sizes on too long a line are refused, after as much work by any friction", () => {
   const sizes = alike(12, 0).map((_, i) => ({ bore: 0.35 - 0.012 * i, price: 3 - 0.2 * i }));
   // On falling ground no bound bites.
   const line = { ...longLine(400), elevation: alike(400, 0).map((_, i) => -0.2 * i) };
-  expect(() => cheapestLayout(line, sizes, { variation: 0.01, lowest: 0, speed: 1 })).toThrow(
-    "12 sizes on 400 heads can be laid in too many ways to try: use fewer sizes",
-  );
+  const limits = { variation: 0.01, lowest: 0, speed: 1 };
+  const passed = (friction: Line["friction"]) =>
+    headsPassed(() =>
+      expect(() => cheapestLayout({ ...line, friction }, sizes, limits, 40000)).toThrow(
+        "12 sizes on 400 heads can be laid in too many ways to try: use fewer sizes",
+      ),
+    );
+  // The line that goes over the bound is solved to its end: some thousands of heads.
+  const byPower = passed({ law: "Hazen–Williams", c: 150 });
+  expect(byPower).toBeGreaterThan(40000);
+  expect(byPower).toBeLessThan(40000 + 400 * 12);
+  // By Darcy–Weisbach a head takes four times as long.
+  const byDarcy = passed({ law: "Darcy" });
+  expect(byDarcy).toBeGreaterThan(10000);
+  expect(byDarcy).toBeLessThan(10000 + 400 * 12);
 });
 
 test("of layouts that cost the same, fewer sizes win, then more of the larger", () => {

@@ -1,10 +1,20 @@
 import { orificeLaw } from "../../src/formulas/discharge-law";
 import type { LaidField } from "../../src/solver/laid-field";
 import { PlanCosts } from "../../src/solver/plan-costs";
-import { beyondChart, isOver, wettedDiameter, workOut } from "../../src/solver/plan-design";
+import {
+  allowance,
+  beyondChart,
+  type Design,
+  isOver,
+  keepsToLimits,
+  usesOfPlacing,
+  wettedDiameter,
+  workOut,
+} from "../../src/solver/plan-design";
 import type { FieldState } from "../../src/solver/plan-hydraulics";
-import type { PlanProblem } from "../../src/solver/plan-problem";
+import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
 import { randomPlan } from "../support/random-plan";
+import { problemWith } from "../support/small-plan";
 
 const sprinkler = {
   name: "a",
@@ -176,4 +186,68 @@ test("of the coverage a limit asks for more, of all else for less; met but for r
     false,
     true,
   ]);
+});
+
+/** Every limit with a term that sets it apart from all others, and what that allows. */
+const ALLOWED: readonly (readonly [LimitName, Partial<PlanProblem["terms"]>, number])[] = [
+  ["variation", { variation: 0.11 }, 0.11],
+  ["speed", { speed: 1.7 }, 1.7],
+  ["intake", { intake: 3e-6 }, 3e-6],
+  // Half the wetted diameter along the line, whatever the wind; between positions 0.65 of it in
+  // calm air and less in wind, by the table of the largest spacings.
+  ["spacing", { wind: 0 }, 0.5],
+  ["spacing", { wind: 3 }, 0.5],
+  ["move", { wind: 0 }, 0.65],
+  ["move", { wind: 3 }, 0.5],
+  ["chart", {}, 0],
+  ["set hours", { setTime: 7000 }, 7000],
+  ["set hours", { setTime: undefined }, Infinity],
+  ["day hours", { dayTime: 50000 }, 50000],
+  ["days", { days: 6.5 }, 6.5],
+  ["pump flow", { pumpFlow: 0.012 }, 0.012],
+  ["pump head", { pumpHead: 61 }, 61],
+  ["share of rating", { shareOfRating: 0.73 }, 0.73],
+  ["coverage", { coverage: 0.83 }, 0.83],
+];
+
+test.each(ALLOWED)("the limit of %s by %j allows %d", (limit, terms, allowed) => {
+  expect(allowance(problemWith(terms).terms, limit)).toBe(allowed);
+});
+
+test("a placing uses spacing and move as shares of the wetted diameter, and covers what it covers", () => {
+  const laid = { spacing: 9, move: 12, coverage: 0.7 } as LaidField;
+  // 23 wide at 250, halfway between 20 and 26.
+  expect(usesOfPlacing(laid, sprinkler, 250)).toEqual({
+    spacing: 9 / 23,
+    move: 12 / 23,
+    coverage: 0.7,
+  });
+});
+
+describe("a design keeps to its limits", () => {
+  const { terms } = problemWith({ setTime: 7000, pumpFlow: 0.012, pumpHead: 61 });
+  const design = (changed: Partial<Record<LimitName, number>> = {}) =>
+    ({
+      uses: {
+        ...Object.fromEntries(LIMITS.map((name) => [name, allowance(terms, name)])),
+        ...changed,
+      },
+    }) as Design;
+
+  test("where it uses just what they allow", () => {
+    expect(keepsToLimits(terms, design())).toBe(true);
+  });
+
+  test.each(LIMITS)(
+    "not with more %s, nor less of the coverage, but without that limit",
+    (name) => {
+      const beyond = name === "coverage" ? 0.89 : allowance(terms, name) * 1.01 + 1e-9;
+      const over = design({ [name]: beyond });
+      expect(keepsToLimits(terms, over)).toBe(false);
+      expect(keepsToLimits(terms, over, name)).toBe(true);
+      const other = name === "speed" ? "days" : "speed";
+      expect(keepsToLimits(terms, over, other)).toBe(false);
+      expect(keepsToLimits(terms, design({ [name]: beyond, [other]: 1e9 }), name)).toBe(false);
+    },
+  );
 });

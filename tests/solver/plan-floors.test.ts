@@ -1,7 +1,6 @@
-import { orificeLaw } from "../../src/formulas/discharge-law";
 import { groundOf } from "../../src/formulas/ground-height";
 import { WATER_WEIGHT } from "../../src/ground/constants";
-import { type FieldGround, FieldLayouts } from "../../src/solver/laid-field";
+import type { LaidField } from "../../src/solver/laid-field";
 import { PlanCosts } from "../../src/solver/plan-costs";
 import { keepsToLimits } from "../../src/solver/plan-design";
 import { Prospect, RunFriction } from "../../src/solver/plan-floors";
@@ -9,6 +8,7 @@ import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-
 import { everyDesign } from "../support/every-plan";
 import { expectClose } from "../support/published";
 import { type GroundKind, randomPlan } from "../support/random-plan";
+import { BIG, HEAD_FLOW, problemWith, SMALL } from "../support/small-plan";
 
 function prospectOf(problem: PlanProblem, place: Partial<Place> = {}): Prospect {
   const { spacing = problem.spacings[0], move = problem.moves[0] } = place;
@@ -62,79 +62,6 @@ describe("on fields of any kind a bound", () => {
 
 const WEIGHT = WATER_WEIGHT;
 
-/** Nozzles that give 2 m³/h at 200 kPa and go by the square root: 4 m³/h at 800 kPa. */
-const HEAD_FLOW = 2 / 3600;
-const law = orificeLaw(HEAD_FLOW / Math.sqrt(2e5));
-
-const BIG = { name: "big", bore: 0.05, price: 4, rating: 1e6 };
-const SMALL = { name: "small", bore: 0.04, price: 3, rating: 8e5 };
-
-/**
- * Three heads 10 m apart, head 1 at 5 m, in four positions 12 m apart; a set of 2 hours at the
- * lowest pressure: 40 mm on 120 m² by heads of 2 m³/h, 0.8 of it useful, is 3 h.
- */
-function problemWith(
-  changed: Partial<PlanProblem["terms"]> = {},
-  ground: FieldGround = { slope: 0 },
-  others: Partial<PlanProblem> = {},
-): PlanProblem {
-  const corners = [
-    { x: 0, y: 0 },
-    { x: 30, y: 0 },
-    { x: 30, y: 48 },
-    { x: 0, y: 48 },
-  ];
-  return {
-    layouts: new FieldLayouts({ corners, obstacles: [], setback: 0 }, 90, ground),
-    spacings: [10],
-    moves: [12],
-    pressures: [2e5],
-    sprinklers: [
-      {
-        name: "a",
-        law,
-        lowest: 1e5,
-        highest: 4e5,
-        wetted: [{ pressure: 2e5, diameter: 26 }],
-      },
-    ],
-    tubing: [BIG, SMALL],
-    feeders: [BIG],
-    terms: {
-      coverage: 0.9,
-      riser: 0.5,
-      friction: { law: "Hazen–Williams", c: 150 },
-      variation: 0.2,
-      speed: 2,
-      wind: 0,
-      intake: 1e-5,
-      netDepth: 0.04,
-      efficiency: 0.8,
-      uniformity: 1,
-      days: 4,
-      dayTime: 12 * 3600,
-      moveTime: 3600,
-      seasonDepth: 0.4,
-      lift: 6,
-      mainLoss: 2 * WEIGHT,
-      pumpFlow: Infinity,
-      pumpHead: Infinity,
-      shareOfRating: 0.72,
-      headPrice: 40,
-      linePrice: 100,
-      years: 10,
-      interest: 0,
-      escalation: 0,
-      upkeep: 0.05,
-      energyPrice: 0.2,
-      performance: 1,
-      wage: 20,
-      ...changed,
-    },
-    ...others,
-  };
-}
-
 /** Hazen–Williams as the handbook prints it: 1050 (Q/C)^1.852 D^−4.87 ft in 100 ft, gpm and inches. */
 const hazenWilliams = (flow: number, bore: number, length: number) =>
   (WEIGHT * length * 10.5 * (flow / 6.30902e-5 / 150) ** 1.852) / (bore / 0.0254) ** 4.87;
@@ -184,11 +111,12 @@ describe("by hand: least friction", () => {
   });
 
   test("the shared line's first segment is the longest; the run's own counts", () => {
-    const problem = problemWith();
-    const { laid } = prospectOf(problem);
-    const before = [...laid.segmentLength];
-    new RunFriction(problem, laid, { passed: 0 });
-    expect(laid.segmentLength).toEqual(before);
+    // Another run of the field, with fewer heads, has 9 m to its first.
+    const segmentLength = [9, 10, 10];
+    const laid = { kinds: [{ heads: 3, first: 5 }], segmentLength } as unknown as LaidField;
+    const [, first] = new RunFriction(problemWith(), laid, { passed: 0 }).along(0, HEAD_FLOW);
+    expectClose(first, segment(0.05, 3, 5), 1e-5);
+    expect(segmentLength).toEqual([9, 10, 10]);
   });
 });
 
@@ -235,6 +163,25 @@ describe("by hand: least cost", () => {
     const energy = ((720 * WEIGHT * 40) / 3.6e6 / ELECTRIC) * 0.2;
     const labor = 4 * 10 * 1 * 20;
     expectClose(prospect.leastCost(2, 150, 60, 40), capital * 0.15 + energy + labor, 1e-7);
+  });
+  test("the volume of the longest set is no more than the least", () => {
+    const problem = problemWith({ upkeep: 0, wage: 0 });
+    const energy = new PlanCosts(problem.terms).energy(12 * HEAD_FLOW * 3 * 3600, 40);
+    expectClose(prospectOf(problem).leastCost(0, 0, 0, 40), energy, 1e-12);
+  });
+  test("of any tubing and feeder: the cheapest of each, and friction in the widest of each", () => {
+    // Positions 12 m apart and one line: no feeder is shorter than half of 36 m.
+    const feeders = [SMALL, { ...BIG, bore: 0.06, price: 9 }, { ...SMALL, price: 2 }];
+    const prospect = prospectOf(problemWith({}, { slope: 0 }, { feeders }));
+    const choices = [one(0), two(1), one(1)];
+    const head = prospect.leastHead(
+      prospect.leastLoss(one(0)),
+      hazenWilliams(3 * HEAD_FLOW, 0.06, 18),
+    );
+    const least = prospect.leastCost(1, 70, 18 * 2, head);
+    expectClose(prospect.leastCostOfAny(1, choices, 70), least, 1e-6);
+    // Each part is told from its neighbor: a meter of head, a price.
+    expect(prospect.leastCost(1, 70, 18 * 2, head + 0.1)).toBeGreaterThan(least * (1 + 1e-5));
   });
   test("of a set that is given, what heads give in it", () => {
     const prospect = prospectOf(problemWith({ setTime: 5 * 3600, upkeep: 0, wage: 0 }));
@@ -294,6 +241,7 @@ describe("by hand: what is hopeless", () => {
       expect(isHopeless({ ...terms, setTime: byChart * 0.999 }, without)).toBe(true);
       expect(isHopeless({ ...terms, setTime: byChart * 1.001 }, without)).toBe(false);
     }
+    expect(isHopeless({ variation: 1, setTime: byChart })).toBe(false);
     expect(isHopeless({ variation: 1, setTime: byChart * 0.5 }, "chart")).toBe(false);
     expect(isHopeless({ setTime: shortest * 0.999 }, "chart")).toBe(true);
   });
@@ -315,6 +263,36 @@ describe("by hand: numbers of lines", () => {
     expect(lines({ dayTime: 3.9 * 3600, days: 2 }, "day hours")).toEqual([1]);
     expect(lines({ dayTime: 3.5 * 3600, days: 1 }, "days")).toEqual([]);
     expect(lines({ dayTime: 7.5 * 3600, days: 1 }, "days")).toEqual([1]);
+  });
+
+  test("a day that the shortest set just fills holds it", () => {
+    // At 200 kPa/(1 − 0.2) a head gives √1.25 times as much.
+    const shortest = (3 * 3600) / Math.sqrt(1.25);
+    expect(lines({ dayTime: shortest + 3600, days: 1 })).toEqual([4]);
+  });
+
+  test("a day that two of the longest just fill may, by rounding, hold one of them", () => {
+    expect(lines({ dayTime: 8 * 3600, days: 1 })).toEqual([2, 3, 4]);
+    expect(lines({ dayTime: 8.001 * 3600, days: 1 })).toEqual([2]);
+  });
+
+  test("round the clock, where the longest set comes round in no time, any that is shorter may", () => {
+    // Heads may have ten times the pressure: a set is 50 h or 15.8 h. The shortest makes two in two
+    // days, so two lines do; one of 30 h makes one, and every position needs a line.
+    const sprinklers = problemWith().sprinklers.map((each) => ({ ...each, highest: 1e7 }));
+    const count = (dayTime: number, without?: LimitName) =>
+      prospectOf(
+        problemWith(
+          { netDepth: (0.04 * 50) / 3, moveTime: 600, days: 2, variation: 0.9, dayTime },
+          { slope: 0 },
+          { sprinklers },
+        ),
+        { without },
+      ).lines();
+    expect(count(86400)).toEqual([2, 3, 4]);
+    expect(count(17 * 3600, "day hours")).toEqual([2, 3, 4]);
+    // In a day of 17 h what fits at all fits once a day.
+    expect(count(17 * 3600)).toEqual([2]);
   });
 
   test("round the clock a set may take days, and then no line comes round in one", () => {
@@ -395,6 +373,7 @@ describe("by hand: what is ruled out", () => {
     expect(isHigh({ pumpHead: 50 }, 50.01, "pump head")).toBe(false);
     expect(isHigh({ pumpHead: 50 }, 50.01, "share of rating")).toBe(true);
     // 0.72 of 800 kPa is 58.84 m above the lowest tubing, which is 6 m above the water.
+    expect(isHigh({}, 6 + (0.72 * 8e5) / WEIGHT)).toBe(false);
     expect(isHigh({}, 64.8)).toBe(false);
     expect(isHigh({}, 64.9)).toBe(true);
     expect(isHigh({}, 64.9, "share of rating")).toBe(false);

@@ -2,15 +2,9 @@ import { NoAnswer } from "../../src/ground/domain-error";
 import type { LaidField } from "../../src/solver/laid-field";
 import { type Design, keepsToLimits } from "../../src/solver/plan-design";
 import type { PlanProblem } from "../../src/solver/plan-problem";
-import {
-  compareDesigns,
-  kindOf,
-  MOST_DESIGNS,
-  PlanSearch,
-  TooMuchWork,
-  type Wanted,
-} from "../../src/solver/plan-search";
-import { countTubingChoices, type TubingChoice } from "../../src/solver/plan-tubing";
+import { kindOf, MOST_DESIGNS, PlanSearch, type Wanted } from "../../src/solver/plan-search";
+import { TooMuchWork } from "../../src/solver/plan-work";
+import { countTubingChoices } from "../../src/solver/plan-tubing";
 import { cheapestOfKinds, everyDesign, shown } from "../support/every-plan";
 import { randomPlan } from "../support/random-plan";
 
@@ -81,50 +75,6 @@ describe.each(problems)("of problem $seed", ({ problem }) => {
       found.filter(({ year }) => year.total < dearest).length,
     );
     expect(same({ count: 1, below: first.year.total * 1.0001 })).toBe(1);
-  });
-});
-
-describe("of two designs", () => {
-  const tubing = (larger: number, smaller: number, change: number): TubingChoice => ({
-    larger,
-    smaller,
-    change,
-    price: 0,
-  });
-  const design = (total: number, choice: Partial<Record<string, number>>, pipe = tubing(0, 0, 5)) =>
-    ({
-      year: { total },
-      choice: {
-        laid: { spacing: choice.spacing ?? 1, move: choice.move ?? 1 },
-        sprinkler: choice.sprinkler ?? 1,
-        pressure: choice.pressure ?? 1,
-        feeder: choice.feeder ?? 1,
-        tubing: pipe,
-      },
-    }) as unknown as Design;
-  /** Both ways round: one before the other, whichever is asked first. */
-  const before = (a: Design, b: Design) => {
-    expect(compareDesigns(a, b)).toBeLessThan(0);
-    expect(compareDesigns(b, a)).toBeGreaterThan(0);
-  };
-
-  test("the cheaper is first, whatever else", () => {
-    before(design(100, { spacing: 9 }), design(101, { spacing: 1 }));
-    before(design(100, { spacing: 9 }), design(100 * (1 + 2e-9), {}));
-    before(design(0, { spacing: 9 }), design(1e-30, {}));
-  });
-
-  test("of costs that differ by rounding, the smaller place in the lists, in their order", () => {
-    const order = ["spacing", "move", "sprinkler", "pressure", "feeder"];
-    order.forEach((name, i) => {
-      const later = Object.fromEntries(order.slice(i + 1).map((other) => [other, 0]));
-      before(design(100 * (1 + 5e-10), { [name]: 1 }), design(100, { ...later, [name]: 2 }));
-    });
-    before(
-      design(100, { spacing: 2 }, tubing(0, 0, 5)),
-      design(100, { spacing: 1 }, tubing(0, 1, 3)),
-    );
-    expect(compareDesigns(design(100, {}), design(100, {}))).toBe(0);
   });
 });
 

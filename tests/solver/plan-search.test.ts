@@ -1,6 +1,7 @@
 import { type Design, isOver, keepsToLimits } from "../../src/solver/plan-design";
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
-import { PlanSearch, TooMuchWork } from "../../src/solver/plan-search";
+import { PlanSearch } from "../../src/solver/plan-search";
+import { TooMuchWork } from "../../src/solver/plan-work";
 import { cheapestOfKinds, everyDesign, shown, type Solved } from "../support/every-plan";
 import { type GroundKind, randomPlan, squeezed } from "../support/random-plan";
 

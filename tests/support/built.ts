@@ -1,9 +1,10 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { createContext, runInContext } from "node:vm";
+import { runInContext } from "node:vm";
 import type { HostMetadata } from "../../build/metadata";
 import type { Reference } from "../../src/reference";
 import { type Hosted, standInHost } from "../../src/screen/stand-in-host";
+import { bareContext } from "./bare-context";
 
 const dist = join(__dirname, "..", "..", "dist");
 
@@ -27,10 +28,7 @@ export function builtMetadata(): HostMetadata {
  */
 export function runBuiltFunctions(): ReadonlyMap<string, Hosted> {
   const host = standInHost();
-  const runtime = createContext(
-    { CustomFunctions: host.CustomFunctions },
-    { codeGeneration: { strings: false, wasm: false } },
-  );
+  const runtime = bareContext({ CustomFunctions: host.CustomFunctions });
   runInContext(builtFile("functions.js"), runtime, { filename: "functions.js" });
   return host.functions;
 }

@@ -1,8 +1,9 @@
+import { compareDesigns } from "../../src/solver/best-plans";
 import { PlanCosts } from "../../src/solver/plan-costs";
 import { type Design, workOut } from "../../src/solver/plan-design";
 import { type FieldState, stateAtInlet, stateAtLowest } from "../../src/solver/plan-hydraulics";
 import type { LimitName, PlanProblem } from "../../src/solver/plan-problem";
-import { compareDesigns, kindOf } from "../../src/solver/plan-search";
+import { kindOf } from "../../src/solver/plan-search";
 import { boresOf, tubingChoices } from "../../src/solver/plan-tubing";
 
 /** What was solved for one problem, to be used again where only a limit is left out. */

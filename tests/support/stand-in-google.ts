@@ -250,22 +250,22 @@ export class StandInRange implements GoogleRange {
   }
 
   setValues(values: unknown[][]): void {
-    this.each(values, (at, value) => {
+    this.each(values, (value, at) => {
       if (value === null || value === undefined) throw new Error("a value is missing");
-      if (value !== "") this.sheet.values.set(at, value);
+      if (value !== "") this.sheet.values.set(at(), value);
     });
   }
 
   setNumberFormats(formats: string[][]): void {
-    this.each(formats, (at, format) => this.sheet.formats.set(at, format));
+    this.each(formats, (format, at) => this.sheet.formats.set(at(), format));
   }
 
   setFontColors(all: string[][]): void {
-    this.each(all, (_, color) => this.color(color));
+    this.each(all, (color) => this.color(color));
   }
 
   setBackgrounds(all: (string | null)[][]): void {
-    this.each(all, (_, color) => color === null || this.color(color));
+    this.each(all, (color) => color === null || this.color(color));
   }
 
   setFontFamilies(all: string[][]): void {
@@ -273,19 +273,19 @@ export class StandInRange implements GoogleRange {
   }
 
   setFontSizes(all: number[][]): void {
-    this.each(all, (_, size) => {
+    this.each(all, (size) => {
       if (!(size >= 1)) throw new Error("no such size");
     });
   }
 
   setFontWeights(all: string[][]): void {
-    this.each(all, (_, weight) => {
+    this.each(all, (weight) => {
       if (weight !== "bold" && weight !== "normal") throw new Error(`no weight ${weight}`);
     });
   }
 
   setFontStyles(all: string[][]): void {
-    this.each(all, (_, style) => {
+    this.each(all, (style) => {
       if (style !== "italic" && style !== "normal") throw new Error(`no style ${style}`);
     });
   }
@@ -295,7 +295,7 @@ export class StandInRange implements GoogleRange {
   }
 
   setHorizontalAlignments(all: (string | null)[][]): void {
-    this.each(all, (_, how) => {
+    this.each(all, (how) => {
       if (how !== null && !["left", "center", "normal", "right"].includes(how))
         throw new Error(`no alignment ${how}`);
     });
@@ -310,7 +310,8 @@ export class StandInRange implements GoogleRange {
     return true;
   }
 
-  private each<T>(all: T[][], visit: (at: string, value: T) => void = () => undefined): void {
+  /** Visits each value, and its address for those who ask for it: most do not. */
+  private each<T>(all: T[][], visit: (value: T, at: () => string) => void = () => undefined): void {
     const { row, column, rows, columns } = this.place;
     if (all.length !== rows || all.some((line) => line.length !== columns))
       throw new Error(
@@ -318,7 +319,7 @@ export class StandInRange implements GoogleRange {
       );
     all.forEach((line, down) =>
       line.forEach((value, across) =>
-        visit(writeAddress({ row: row + down, column: column + across }), value),
+        visit(value, () => writeAddress({ row: row + down, column: column + across })),
       ),
     );
   }

@@ -7,11 +7,8 @@ import { bundled } from "../support/bundled";
 import { host, reference } from "../support/page-functions";
 
 /** The view without the grid follows edits one after the other, as the grid's own engine does. */
-const world = globalThis as { CustomFunctions?: unknown };
-const ours = world.CustomFunctions;
 // It brings functions and a host of its own.
 const { SheetEngine } = bundled<typeof Engine>("sheet-engine");
-const theirs = world.CustomFunctions;
 
 type Input = { readonly page: string; readonly cell: SheetCell };
 type Typed = string | number | boolean | null;
@@ -44,7 +41,6 @@ function differences(
   engine: Engine.SheetEngine,
 ): string[] {
   const found: string[] = [];
-  world.CustomFunctions = ours;
   for (const { index, page, row, column, at } of places(pages)) {
     const grid = engine.value({ page: index, row, column });
     const own = values.read({ page, row, column });
@@ -83,7 +79,6 @@ describe.each(readyMadeSheets.map((sheet) => [sheet.id, sheet] as const))("%s", 
     async (system: UnitSystem) => {
       const pages = sheet.pages(system);
       const values = new FirstValues(pages, new Map(), reference, host);
-      world.CustomFunctions = theirs;
       const engine = await SheetEngine.open(pages, "IRRIG");
       try {
         expect(differences(pages, values, engine)).toEqual([]);
@@ -97,7 +92,6 @@ describe.each(readyMadeSheets.map((sheet) => [sheet.id, sheet] as const))("%s", 
           // Each edit stays: what follows is worked out from all of them, as a user's work is.
           const steps = values.steps.undos;
           values.write(place, content);
-          world.CustomFunctions = theirs;
           const index = pages.findIndex(({ name }) => name === input.page);
           await engine.put([
             {
@@ -114,7 +108,6 @@ describe.each(readyMadeSheets.map((sheet) => [sheet.id, sheet] as const))("%s", 
           if (content === null || typeof content === "string") {
             // Nothing typed where nothing stood is no step.
             if (values.steps.undos > steps) values.undo();
-            world.CustomFunctions = theirs;
             await engine.put([
               {
                 place: { page: index, row: place.row, column: place.column },

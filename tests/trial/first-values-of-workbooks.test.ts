@@ -7,11 +7,8 @@ import { bundled } from "../support/bundled";
 import { host, reference } from "../support/page-functions";
 
 /** The view before the grid shows what the grid's own formula engine then shows, cell by cell. */
-const world = globalThis as { CustomFunctions?: unknown };
-const ours = world.CustomFunctions;
 // It brings functions and a host of its own.
 const { evaluate } = bundled<typeof Evaluator>("sheet-evaluator");
-const theirs = world.CustomFunctions;
 
 type Shown = string | number | boolean | null;
 
@@ -43,9 +40,7 @@ function changed(pages: readonly Page[], change: (cell: SheetCell) => SheetCell)
 }
 
 async function differences(pages: readonly Page[]): Promise<string[]> {
-  world.CustomFunctions = theirs;
   const inGrid = await evaluate(pages, "IRRIG");
-  world.CustomFunctions = ours;
   const first = new FirstValues(pages, new Map(), reference, host);
   return pages.flatMap((page) =>
     places(page).flatMap((place) => {

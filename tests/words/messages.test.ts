@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
+import { LIMITS } from "../../src/solver/plan-problem";
 import { messagesIn } from "../../src/words/load";
 import * as spanish from "../../src/words/es/messages";
 import { messageReader } from "../../src/words/message-reader";
@@ -130,6 +131,9 @@ test("messages as the functions give them", () => {
 test("headers, labels and verdicts", () => {
   expect(saidInSpanish("nozzle pressure (psi)")).toBe("presión en la boquilla (psi)");
   expect(saidInSpanish("OK")).toBe("OK");
+  // Every limit of a plan, as PLAN.LIMITS and PLAN.SEARCH name it.
+  for (const limit of LIMITS) expect(saidInSpanish(limit)).not.toBe(limit);
+  expect(saidInSpanish("day hours (h)")).toBe("horas del día (h)");
   expect(
     saidInSpanish(
       "Velocity is 6.1 ft/s; the limit is 5 ft/s. Use larger tubing, or send less flow through it.",

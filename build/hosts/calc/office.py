@@ -1,7 +1,12 @@
-"""A real Calc without a window, in a profile of its own, with the extension installed."""
+"""A real Calc without a window, in a profile of its own, with the extension installed.
+
+office.py EXTENSION: starts one, prints the name of its pipe and keeps it until the input ends. Scripts that
+find this name in the environment use that one in place of one of their own.
+"""
 import os
 import shutil
 import subprocess
+import sys
 import tempfile
 import time
 import uuid
@@ -11,6 +16,7 @@ from com.sun.star.beans import PropertyValue
 from com.sun.star.connection import NoConnectException
 
 PATIENCE = 120
+STARTED = "FIELDSUM_OFFICE"
 NOBODY = 65534
 
 
@@ -24,15 +30,19 @@ def address(path):
 
 class Office:
     def __init__(self, extension=None):
-        self.folder = tempfile.mkdtemp(prefix="fieldsum-office-")
-        self.profile = "-env:UserInstallation=" + address(os.path.join(self.folder, "profile"))
-        self.process = None
+        self.pipe = os.environ.get(STARTED)
+        self.is_own = self.pipe is None
         self.extension = extension
 
     def __enter__(self):
-        if self.extension is not None:
-            self._install()
-        self._start()
+        if self.is_own:
+            self.pipe = "fieldsum" + uuid.uuid4().hex
+            self.folder = tempfile.mkdtemp(prefix="fieldsum-office-")
+            self.profile = "-env:UserInstallation=" + address(os.path.join(self.folder, "profile"))
+            if self.extension is not None:
+                self._install()
+            self._start()
+        self._connect()
         return self
 
     def _install(self):
@@ -55,13 +65,14 @@ class Office:
         )
 
     def __exit__(self, *_):
+        if not self.is_own:
+            return
         try:
             self._stop()
         finally:
             shutil.rmtree(self.folder, ignore_errors=True)
 
     def _start(self):
-        pipe = "fieldsum" + uuid.uuid4().hex
         self.process = subprocess.Popen(
             [
                 "soffice",
@@ -69,10 +80,12 @@ class Office:
                 "--headless",
                 "--norestore",
                 "--nologo",
-                "--accept=pipe,name=%s;urp;StarOffice.ComponentContext" % pipe,
+                "--accept=pipe,name=%s;urp;StarOffice.ComponentContext" % self.pipe,
             ],
             stdout=subprocess.DEVNULL,
         )
+
+    def _connect(self):
         local = uno.getComponentContext()
         resolver = local.ServiceManager.createInstanceWithContext(
             "com.sun.star.bridge.UnoUrlResolver", local
@@ -81,11 +94,12 @@ class Office:
         while True:
             try:
                 self.context = resolver.resolve(
-                    "uno:pipe,name=%s;urp;StarOffice.ComponentContext" % pipe
+                    "uno:pipe,name=%s;urp;StarOffice.ComponentContext" % self.pipe
                 )
                 break
             except NoConnectException:
-                if time.time() > until or self.process.poll() is not None:
+                has_ended = self.is_own and self.process.poll() is not None
+                if time.time() > until or has_ended:
                     raise
                 time.sleep(0.2)
         self.desktop = self.create("com.sun.star.frame.Desktop")
@@ -104,3 +118,9 @@ class Office:
     def open(self, path=None):
         where = "private:factory/scalc" if path is None else address(path)
         return self.desktop.loadComponentFromURL(where, "_blank", 0, (value("Hidden", True),))
+
+
+if __name__ == "__main__":
+    with Office(sys.argv[1]) as office:
+        print(office.pipe, flush=True)
+        sys.stdin.read()

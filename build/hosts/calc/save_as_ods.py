@@ -3,6 +3,7 @@ import os
 import sys
 
 from office import Office, address, value
+from com.sun.star.table.CellVertJustify2 import CENTER
 
 extension, folder, *names = sys.argv[1:]
 with Office(extension) as office:
@@ -13,6 +14,10 @@ with Office(extension) as office:
             tables.IsVisible = False
             # A hidden page is printed as well, unless it has no area to print.
             tables.setPrintAreas(())
+        # Where a condition changes a cell's look, it takes from this style what it does not say itself: a
+        # verdict would stand lower than its label.
+        styles = document.StyleFamilies.getByName("CellStyles")
+        styles.getByName("Default").VertJustify = CENTER
         document.calculateAll()
         document.storeToURL(address(os.path.join(folder, name + ".ods")), (value("FilterName", "calc8"),))
         document.close(True)

@@ -153,7 +153,7 @@ export class Places {
     if (ts.isIdentifier(node)) this.readFunction(node);
     else if (ts.isPropertyAccessExpression(node)) this.readMethod(node);
     else if (ts.isElementAccessExpression(node)) this.readByName(node);
-    else if (ts.isBindingElement(node)) {
+    else if (ts.isBindingElement(node) && this.canBeCalled(node)) {
       this.refuseMethods((node.propertyName ?? node.name).getText());
     } else if (ts.isReturnStatement(node) && node.expression !== undefined) {
       const giver = ts.findAncestor(node, ts.isFunctionLike);
@@ -211,7 +211,17 @@ export class Places {
 
   /** A method's arguments: those of whatever has its name. */
   private readMethod(node: ts.PropertyAccessExpression): void {
+    if (!this.canBeCalled(node)) return;
     for (const method of this.methods.get(node.name.text) ?? []) this.readCall(method, node);
+  }
+
+  /** A number of some other object may have a method's name. */
+  private canBeCalled(node: ts.Node): boolean {
+    const type = this.checker.getTypeAtLocation(node);
+    // What may be anything is called as nothing before it is told what it is.
+    if ((type.flags & ts.TypeFlags.Unknown) !== 0) return false;
+    const kinds = this.kinds.ofType(type);
+    return kinds.has("function") || kinds.has("anything");
   }
 
   private readByName(node: ts.ElementAccessExpression): void {

@@ -32,7 +32,7 @@ type FunctionNode =
   | ts.AccessorDeclaration;
 
 /** Pieces of Python longer than this are not written twice. */
-const LONGEST_TWICE = 60;
+const LONGEST_TWICE = 100;
 
 const COMPARISONS: Partial<Record<ts.SyntaxKind, string>> = {
   [ts.SyntaxKind.LessThanToken]: "<",

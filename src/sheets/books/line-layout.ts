@@ -25,12 +25,10 @@ import {
 import { LINE, MOST_HEADS } from "../parts/line-inputs";
 import { namesPage } from "../parts/names";
 import { SENTENCE_COLUMNS } from "../parts/sentences";
+import { heads } from "./heads";
 
 export const lineLayout = workbook({
-  id: "line-layout",
-  title: "Line layout",
-  purpose:
-    "For whoever lays out a line: how many sprinklers, which tubing, what each one gets, and what the gauges should read.",
+  ...heads.lineLayout,
   subjects: ["pressure", "overhead wires", "roads and buildings", "backflow", "buried lines"],
   answers: [
     [

@@ -104,9 +104,11 @@ function corners(page: PageBuilder): void {
   };
   const used = (axis: "x" | "y", index: number) =>
     blanks(MOST_CORNERS).map((_, i) => {
-      const own = `B${row(i)}`;
-      const value = `IF(CornersAre="degrees", INDEX(IRRIG.FIELD.LOCAL(B${row(i)}:C${row(i)}, Latitude, Longitude, Units), 2, ${index}), ${axis === "x" ? "B" : "C"}${row(i)})`;
-      return `=IF(COUNT(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${own}="", C${row(i)}=""), "", ${value}))`;
+      const [latitude, longitude] = [`B${row(i)}`, `C${row(i)}`];
+      const value = `IF(CornersAre="degrees", INDEX(IRRIG.FIELD.LOCAL(${latitude}:${longitude}, Latitude, Longitude, Units), 2, ${index}), ${axis === "x" ? latitude : longitude})`;
+      // A cell left out is no 0: the functions name the corner that it belongs to.
+      const half = `IF(OR(${latitude}="", ${longitude}=""), "missing", ${value})`;
+      return `=IF(COUNT(CornersTyped)=0, ${rectangle[axis][i] ?? '""'}, IF(AND(${latitude}="", ${longitude}=""), "", ${half}))`;
     });
   const [, x, y] = page.table("A", [
     {

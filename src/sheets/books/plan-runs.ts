@@ -16,8 +16,9 @@ import {
 /** Without the rows that are blank: a host may hand those over as zeros, and (0, 0) is a corner. */
 export const CORNERS = 'FILTER(Corners, INDEX(Corners, 0, 1)<>"")';
 
+/** A row with any of its numbers counts: the functions name the one that is not there. */
 const typed = (table: string, none: string) =>
-  `IF(COUNT(${table})=0, ${none}, FILTER(${table}, INDEX(${table}, 0, 1)<>""))`;
+  `IF(COUNT(${table})=0, ${none}, FILTER(${table}, INDEX(${table}, 0, 1)&INDEX(${table}, 0, 2)&INDEX(${table}, 0, 3)<>""))`;
 export const OBSTACLES = typed("Obstacles", '""');
 const SPOTS = typed("SpotsTyped", '""');
 

@@ -2,12 +2,13 @@ import { type Block, type PageBuilder, unitText } from "../kit/builder";
 import { workbook, type PagePlan } from "../kit/workbook";
 import { bluestemFlat } from "../parts/bluestem-flat";
 import { namesPage } from "../parts/names";
+import { heads } from "./heads";
 import { planDrawingPage, planChart } from "./plan-drawing";
 import { planFieldPage } from "./plan-field";
 import { planFlagsPage } from "./plan-flags";
 import { planPricesPage, planQuotePage } from "./plan-quote";
 import { MOST_HEADS, MOST_HYDRANTS, MOST_RUNS, PLANS } from "./plan-room";
-import { limitInWords, planRunsPage } from "./plan-runs";
+import { CORNERS, limitInWords, OBSTACLES, planRunsPage } from "./plan-runs";
 
 const LENGTH = unitText("length");
 const PRESSURE = unitText("pressure");
@@ -17,10 +18,7 @@ const SHOWN = 22;
 const SHOWN_LIMITS = 13;
 
 export const plan = workbook({
-  id: "plan",
-  title: "Plan",
-  purpose:
-    "For a dealer and an installer: from the corners of a field to the cheapest plans, the drawing, the runs, the bill and the flags.",
+  ...heads.plan,
   subjects: [
     "plan on the ground",
     "pressure",
@@ -345,6 +343,11 @@ function judged(block: Block, label: string, formula: string): void {
 
 const ROOM = `IF(INDEX(Summary, 3, 2)>${MOST_RUNS}, "The layout has "&INDEX(Summary, 3, 2)&" runs; the pages hold ${MOST_RUNS}.", IF(INDEX(Summary, 5, 2)>${MOST_HEADS}, "The layout has "&INDEX(Summary, 5, 2)&" heads; the pages hold ${MOST_HEADS}.", IF(COUNT(INDEX(Hydrants, 0, 1))>=${MOST_HYDRANTS}, "The pages hold ${MOST_HYDRANTS} hydrants.", "OK")))`;
 
+/** With the closest spacing, which has the most chance. */
+const HAS_ROOM = `IFNA(INDEX(IRRIG.FIELD.SUMMARY(${CORNERS}, Bearing, MIN(Spacings), MIN(Moves), Units, , Setback, ${OBSTACLES}), 1, 2), "none")<>"none"`;
+const NO_ROOM =
+  '"No sprinkler has room in the field: on the page Field, look at corners, obstacles and setback."';
+
 /** Whether there is a plan; if not, the limits of which any one would do to move, and how far. */
 function aPlan(): string {
   const way = (rank: number) => {
@@ -359,7 +362,7 @@ function aPlan(): string {
     '"No plan keeps to every limit, and leaving out any one of them gives none: move at least two, or offer other sizes, spacings and pressures."';
   return (
     'IF(IFNA(PlanHead, "none")<>"none", "OK", IF(IFNA(LimitsHead, "none")="none", ' +
-    `IF(COUNT(CornersOutside)>0, ${outside}, ${none}), "No plan keeps to every limit. Move this one: "&${way(1)}&${other(2)}&${other(3)}))`
+    `IF(COUNT(CornersOutside)>0, ${outside}, IF(${HAS_ROOM}, ${none}, ${NO_ROOM})), "No plan keeps to every limit. Move this one: "&${way(1)}&${other(2)}&${other(3)}))`
   );
 }
 

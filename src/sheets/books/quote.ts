@@ -17,12 +17,10 @@ import {
 import { price as anyPrice } from "../parts/limits";
 import { basePage, DEALER_QUESTION } from "../parts/line-blocks";
 import { namesPage } from "../parts/names";
+import { heads } from "./heads";
 
 export const quote = workbook({
-  id: "quote",
-  title: "Quote",
-  purpose:
-    "For a dealer: from the layout to a bill of materials, priced, on one page for the customer.",
+  ...heads.quote,
   subjects: ["pressure", "overhead wires", "backflow", "buried lines"],
   answers: [
     [

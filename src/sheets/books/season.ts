@@ -18,6 +18,7 @@ import { namesPage } from "../parts/names";
 import { setCheck } from "../parts/plan-checks";
 import { SENTENCE_COLUMNS, SET_TOO_LONG, WAITS_FOR_SET } from "../parts/sentences";
 import { endOfSeasonPage } from "./end-of-season";
+import { heads } from "./heads";
 import { pumpPage } from "./pump";
 import { waterBudgetPage } from "./water-budget";
 import { waterSourcePage } from "./water-source";
@@ -25,10 +26,7 @@ import { waterSourcePage } from "./water-source";
 const MOST_SETS = 120;
 
 export const season = workbook({
-  id: "season",
-  title: "Season",
-  purpose:
-    "From soil, crop, weather and rain to hours, moves, lines, pond, pump and power, and how to put the line away in the fall.",
+  ...heads.season,
   subjects: [
     "pressure",
     "electricity",

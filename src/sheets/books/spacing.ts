@@ -12,16 +12,14 @@ import {
   OFFICER_QUESTION,
 } from "../parts/line-blocks";
 import { namesPage } from "../parts/names";
+import { heads } from "./heads";
 
 /** Two grids side by side, five columns each beside their first. */
 const COLUMNS = [13, 12, 12, 12, 12, 12, 4, 13, 12, 12, 12, 12, 12];
 const STEPS = 5;
 
 export const spacingWhatIf = workbook({
-  id: "spacing-what-if",
-  title: "Spacing what-if",
-  purpose:
-    "For a dealer or a designer who weighs spacings, moves, pressures and sizes against each other before anything is bought.",
+  ...heads.spacingWhatIf,
   subjects: ["pressure", "overhead wires", "roads and buildings"],
   answers: [
     [

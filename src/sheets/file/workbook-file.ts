@@ -134,7 +134,7 @@ function sheetOf(
       fitToHeight: 1,
       margins: MARGINS,
     },
-    headerFooter: { oddFooter: `&L${options.title}&C&A&R&P of &N` },
+    headerFooter: { oddFooter: `&L${options.title}&C&A&R&P / &N` },
   };
 }
 
@@ -503,6 +503,8 @@ export function mendChart(chartXml: string, values: FileParts["chartValues"]): s
     chartXml
       .replace(/<c:majorGridlines\/>/g, QUIET_GRIDLINES)
       .replace(UNSEEN_LINE, "<a:ln><a:noFill/></a:ln>")
+      // An axis in the middle of the picture keeps its numbers at the edge, clear of the lines.
+      .replace(/<c:minorTickMark val="none"\/>/g, '$&<c:tickLblPos val="low"/>')
       // Left out, it means smooth.
       .replace(/(<\/c:yVal>)(<\/c:ser>)/g, '$1<c:smooth val="0"/>$2')
       .replace(/<c:numRef><c:f>([^<]*)<\/c:f><\/c:numRef>/g, (_, reference: string) => {

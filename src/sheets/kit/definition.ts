@@ -235,10 +235,14 @@ export interface ShownValues {
   value(page: string, row: number, column: number): Value;
 }
 
-export interface ReadyMadeSheet {
+/** What is told of a ready-made sheet where it is chosen. */
+export interface SheetHead {
   readonly id: string;
   readonly title: string;
   /** One sentence: what it answers, for whom. */
   readonly purpose: string;
+}
+
+export interface ReadyMadeSheet extends SheetHead {
   pages(system: UnitSystem): readonly Page[];
 }

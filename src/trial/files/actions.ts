@@ -1,6 +1,6 @@
 import type { ReadyMadeSheet } from "../../sheets/kit/definition";
-import { spokenLanguage } from "../../words/spoken";
-import { books, shelves } from "../books";
+import { screenSaid, spokenLanguage } from "../../words/spoken";
+import { books, fetchAllBooks, shelves } from "../books";
 import { make } from "../../screen/dom";
 import { ask, say } from "../kept/ask";
 import { carryPlan } from "../kept/carry";
@@ -38,6 +38,7 @@ export function filing(with_: Filing): Entry[] {
 async function usePlan({ desk, settled, tell }: Filing): Promise<void> {
   await attempt("Carrying the plan over", async () => {
     desk.handOver();
+    await fetchAllBooks();
     const values = await settled();
     const { sheet, system, pages, changes, piece } = desk.open;
     const others = books().filter(({ id }) => id !== sheet.id);
@@ -127,7 +128,7 @@ async function save({ desk, settled, namespace, tell }: Filing, valuesOnly: bool
       valuesOnly,
       language: spokenLanguage(),
     });
-    const file = `${fileNameOf(name)}${valuesOnly ? ", values only" : ""}.xlsx`;
+    const file = `${fileNameOf(name)}${valuesOnly ? `, ${screenSaid("values only")}` : ""}.xlsx`;
     const address = URL.createObjectURL(
       new Blob([new Uint8Array(bytes)], {
         type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",

@@ -21,7 +21,7 @@ export interface Open {
 
 /** Opens, keeps and names pieces of work. Nothing is written over, nothing is lost by opening. */
 export class Desk {
-  private now: Open;
+  private opened: Open | undefined;
   private trouble = "";
   private readonly openedListeners: (() => void)[] = [];
   private readonly keptListeners: (() => void)[] = [];
@@ -30,12 +30,19 @@ export class Desk {
   constructor(
     private readonly sheets: readonly ReadyMadeSheet[],
     readonly store: Store,
-  ) {
-    this.now = this.sample(sheets[0], "US");
-  }
+  ) {}
 
   get open(): Open {
     return this.now;
+  }
+
+  /** Until something was opened, the first sample. */
+  private get now(): Open {
+    return (this.opened ??= this.sample(this.sheets[0], "US"));
+  }
+
+  private set now(open: Open) {
+    this.opened = open;
   }
 
   /** Why the work could not be kept, or an empty text. */
@@ -204,7 +211,7 @@ export class Desk {
     const apart = {
       ...piece,
       id: freshPieceId(),
-      name: this.freeName(`${piece.name} (this window)`),
+      name: this.freeName(screenSaid(`${piece.name} (this window)`)),
       revision: 1,
     };
     const again = this.store.write(apart);

@@ -168,7 +168,7 @@ export class WorkBar {
   private copy(): void {
     this.desk.handOver();
     const { sheet, system, piece, changes } = this.desk.open;
-    const name = piece === undefined ? usualName(sheet) : `${piece.name}, copy`;
+    const name = piece === undefined ? usualName(sheet) : screenSaid(`${piece.name}, copy`);
     this.desk.begin(sheet, system, name, changes);
   }
 

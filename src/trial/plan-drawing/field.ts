@@ -3,6 +3,7 @@ import type { CellValue } from "../../screen/host";
 import { readAddress, readRange, type Block } from "../../sheets/kit/address";
 import type { Page } from "../../sheets/kit/definition";
 import type { CellPlace, ShownCell } from "../sheet-values";
+import type { Origin, Pair } from "./degrees";
 
 /** Values that are put into cells in one step. */
 export interface Edit {
@@ -12,17 +13,24 @@ export interface Edit {
 }
 
 /** A place in the field, by the row of its table. */
-export interface Corner extends Point {
+interface FieldPlace extends Point {
   readonly row: number;
 }
 
-export interface Obstacle extends Corner {
+export interface Corner extends FieldPlace {
+  /** As its row has it; undefined for a rectangle's, which has none. */
+  readonly typed?: Pair;
+}
+
+export interface Obstacle extends FieldPlace {
   readonly radius: number;
 }
 
 export interface DrawnField {
-  /** A rectangle has its two lengths, and no corners typed; corners in degrees are moved in their table. */
-  readonly kind: "rectangle" | "corners" | "degrees";
+  /** A rectangle has its two lengths, and no corners typed. */
+  readonly kind: "rectangle" | "corners";
+  /** Whether corners are typed as latitude and longitude. */
+  readonly isInDegrees: boolean;
   readonly corners: readonly Corner[];
   readonly obstacles: readonly Obstacle[];
   readonly unit: "ft" | "m";
@@ -41,6 +49,8 @@ export interface FieldCells {
   readonly eastLength: CellPlace;
   readonly northLength: CellPlace;
   readonly cornersAre: CellPlace;
+  readonly latitude: CellPlace;
+  readonly longitude: CellPlace;
   readonly units: CellPlace;
   readonly bearing: CellPlace;
 }
@@ -68,6 +78,8 @@ export function fieldCells(pages: readonly Page[]): FieldCells | undefined {
     eastLength: cell("EastLength"),
     northLength: cell("NorthLength"),
     cornersAre: cell("CornersAre"),
+    latitude: cell("Latitude"),
+    longitude: cell("Longitude"),
     units: cell("Units"),
     bearing: cell("Bearing"),
   };
@@ -75,21 +87,24 @@ export function fieldCells(pages: readonly Page[]): FieldCells | undefined {
 }
 
 export function readField(cells: FieldCells, read: Read): DrawnField {
-  const typed = placesIn(cells.typed, 2, read);
-  const kind =
-    typed.length === 0
-      ? "rectangle"
-      : read(cells.cornersAre).value === "degrees"
-        ? "degrees"
-        : "corners";
+  const typed = placesIn(cells.typed, 2, read).map(({ row, values: [first, second] }) => ({
+    row,
+    pair: [first, second] as const,
+  }));
+  const kind = typed.length === 0 ? "rectangle" : "corners";
+  const isInDegrees = read(cells.cornersAre).value === "degrees";
+  const counted = isInDegrees ? countedCorners(cells, read) : [];
   return {
     kind,
+    isInDegrees,
     corners:
-      kind === "corners"
-        ? typed.map(({ row, values: [x, y] }) => ({ row, x, y }))
-        : kind === "rectangle"
-          ? rectangle(read(cells.eastLength).value, read(cells.northLength).value)
-          : countedCorners(cells, read),
+      kind === "rectangle"
+        ? rectangle(read(cells.eastLength).value, read(cells.northLength).value)
+        : typed.flatMap(({ row, pair }): Corner[] => {
+            if (!isInDegrees) return [{ row, x: pair[0], y: pair[1], typed: pair }];
+            const at = counted.find((corner) => corner.row === row);
+            return at === undefined ? [] : [{ ...at, typed: pair }];
+          }),
     obstacles: placesIn(cells.obstacles, 3, read).map(({ row, values: [x, y, radius] }) => ({
       row,
       x,
@@ -100,8 +115,17 @@ export function readField(cells: FieldCells, read: Read): DrawnField {
   };
 }
 
+/** By which degrees become x and y. */
+export function originOf({ latitude, longitude, units }: FieldCells, read: Read): Origin {
+  return {
+    latitude: read(latitude).value,
+    longitude: read(longitude).value,
+    units: read(units).value,
+  };
+}
+
 /** The corners that the functions are given. */
-export function countedCorners({ counted }: FieldCells, read: Read): Corner[] {
+export function countedCorners({ counted }: FieldCells, read: Read): FieldPlace[] {
   return placesIn(counted, 2, read).map(({ row, values: [x, y] }) => ({ row, x, y }));
 }
 
@@ -131,12 +155,21 @@ function at({ page, row, column }: Table, down: number, across = 0): CellPlace {
   return { page, row: row + down, column: column + across };
 }
 
+/** How a point of the drawing is typed as a corner. */
+export type AsTyped = (point: Point) => Pair;
+
 /** A corner of a rectangle is moved by typing all four: the rectangle becomes a field of corners. */
-export function movedCorner(cells: FieldCells, field: DrawnField, row: number, to: Point): Edit {
-  if (field.kind !== "rectangle") return { place: at(cells.typed, row), rows: [[to.x, to.y]] };
+export function movedCorner(
+  cells: FieldCells,
+  field: DrawnField,
+  row: number,
+  to: Pair,
+  asTyped: AsTyped,
+): Edit {
+  if (field.kind !== "rectangle") return { place: at(cells.typed, row), rows: [to] };
   return {
     place: at(cells.typed, 0),
-    rows: field.corners.map((corner) => (corner.row === row ? [to.x, to.y] : [corner.x, corner.y])),
+    rows: field.corners.map((corner) => (corner.row === row ? to : asTyped(corner))),
   };
 }
 
@@ -150,33 +183,47 @@ export function addedCorner(
   field: DrawnField,
   row: number,
   round: (point: Point) => Point,
+  asTyped: AsTyped,
 ): Edit | undefined {
   const { corners } = field;
   const index = corners.findIndex((corner) => corner.row === row);
   if (index < 0 || corners.length >= mostCorners(cells)) return undefined;
   const [here, next] = [corners[index], corners[(index + 1) % corners.length]];
   const middle = round({ x: (here.x + next.x) / 2, y: (here.y + next.y) / 2 });
-  return retyped(cells, field, [
-    ...corners.slice(0, index + 1),
-    middle,
-    ...corners.slice(index + 1),
-  ]);
+  return retyped(
+    cells,
+    field,
+    [...corners.slice(0, index + 1), middle, ...corners.slice(index + 1)],
+    asTyped,
+  );
 }
 
 /** Three corners are the fewest that bound a field. */
-export function removedCorner(cells: FieldCells, field: DrawnField, row: number): Edit | undefined {
+export function removedCorner(
+  cells: FieldCells,
+  field: DrawnField,
+  row: number,
+  asTyped: AsTyped,
+): Edit | undefined {
   if (field.corners.length <= 3) return undefined;
   return retyped(
     cells,
     field,
     field.corners.filter((corner) => corner.row !== row),
+    asTyped,
   );
 }
 
-function retyped(cells: FieldCells, field: DrawnField, corners: readonly Point[]): Edit {
+/** Corners that stay where they are stay as they were typed, to the last digit. */
+function retyped(
+  cells: FieldCells,
+  field: DrawnField,
+  corners: readonly (Point & Pick<Corner, "typed">)[],
+  asTyped: AsTyped,
+): Edit {
   const before = Math.max(...field.corners.map(({ row }) => row)) + 1;
   const rows = Array.from({ length: Math.max(before, corners.length) }, (_, i) =>
-    i < corners.length ? [corners[i].x, corners[i].y] : [null, null],
+    i < corners.length ? (corners[i].typed ?? asTyped(corners[i])) : [null, null],
   );
   return { place: at(cells.typed, 0), rows };
 }

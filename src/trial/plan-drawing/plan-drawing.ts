@@ -10,9 +10,10 @@ import {
   SIDE,
   type DrawnSeries,
 } from "../../screen/plan-picture";
-import { screenSaid } from "../../words/spoken";
+import { errorSaid, screenSaid } from "../../words/spoken";
 import { ask } from "../kept/ask";
 import type { SheetValues } from "../sheet-values";
+import { type Call, fromDegrees, isPair, type Origin, type Pair, toDegrees } from "./degrees";
 import {
   addedCorner,
   addedObstacle,
@@ -23,6 +24,7 @@ import {
   mostCorners,
   movedCorner,
   movedObstacle,
+  originOf,
   readField,
   removedCorner,
   removedObstacle,
@@ -30,12 +32,18 @@ import {
 } from "./field";
 import { Handle, type Move } from "./handle";
 import { around, fitted, inSteps, type Mapping, stepOf, toDrawing, toField } from "./mapping";
-import { PanelRow } from "./panel";
+import { type PanelNumber, PanelRow } from "./panel";
 
 /** What can be moved, by the row of its table. */
 interface Target {
   readonly kind: "corner" | "obstacle";
   readonly row: number;
+}
+
+/** Where a target is, and how its table says so. */
+interface Place {
+  readonly at: Point;
+  readonly typed: Pair;
 }
 
 /** A place on its way, which the sheet does not know yet. */
@@ -46,6 +54,9 @@ interface Moving {
 
 /** What a new obstacle takes of the field's longer side. */
 const NEW_RADIUS = 0.04;
+
+/** A place that no degrees can be given for. */
+class CannotBeTyped extends Error {}
 
 /** What the drawing shows, from its own sheet, or why it shows nothing. */
 export interface Drawn {
@@ -74,7 +85,7 @@ export class PlanDrawing {
   private mapping: Mapping | undefined;
   private chosen: Target | undefined;
   /** Where the chosen one stood when it was chosen, for Escape. */
-  private origin: Point | undefined;
+  private origin: Place | undefined;
   private moving: Moving | undefined;
   private width = SIDE;
   private isAsking = false;
@@ -83,6 +94,7 @@ export class PlanDrawing {
     private readonly cells: FieldCells,
     private readonly values: () => SheetValues,
     private readonly drawn: () => Drawn,
+    private readonly call: Call,
     description: string,
   ) {
     this.field = readField(cells, (place) => values().read(place));
@@ -131,9 +143,7 @@ export class PlanDrawing {
     this.base.replaceChildren(...(strokes.length > 0 ? strokes : this.outline()));
     this.legend.replaceChildren(...(strokes.length > 0 ? [planLegend(series)] : []));
     this.how.textContent = screenSaid(
-      this.field.kind === "degrees"
-        ? "Corners in degrees are changed in their table on the page Field. Obstacles can be dragged, or chosen and moved by the arrow keys."
-        : "Drag a corner or an obstacle, or choose it and press the arrow keys: with Shift ten times as far, Escape takes it back. The tables of the page Field say the same.",
+      "Drag a corner or an obstacle, or choose it and press the arrow keys: with Shift ten times as far, Escape takes it back. The tables of the page Field say the same.",
     );
     if (strokes.length === 0 && fault !== undefined) this.status.textContent = fault;
     else if (this.status.textContent === this.shownFault) this.status.textContent = "";
@@ -190,13 +200,21 @@ export class PlanDrawing {
     return makeSvg("circle", { class: `drawn ${look}`, cx, cy, r: Math.max(0, edge - cx) });
   }
 
-  private targets(): (Target & { readonly at: Point })[] {
-    const { corners, obstacles, kind } = this.field;
+  private targets(): (Target & Place)[] {
+    const { corners, obstacles } = this.field;
     return [
-      ...(kind === "degrees"
-        ? []
-        : corners.map(({ row, x, y }) => ({ kind: "corner" as const, row, at: { x, y } }))),
-      ...obstacles.map(({ row, x, y }) => ({ kind: "obstacle" as const, row, at: { x, y } })),
+      ...corners.map(({ row, x, y, typed = [x, y] }) => ({
+        kind: "corner" as const,
+        row,
+        at: { x, y },
+        typed,
+      })),
+      ...obstacles.map(({ row, x, y }) => ({
+        kind: "obstacle" as const,
+        row,
+        at: { x, y },
+        typed: [x, y] as const,
+      })),
     ];
   }
 
@@ -260,12 +278,35 @@ export class PlanDrawing {
     this.showPanel();
   }
 
-  private placeOf(target: Target): Point | undefined {
-    return this.targets().find((one) => isSame(one, target))?.at;
+  private placeOf(target: Target): Place | undefined {
+    return this.targets().find((one) => isSame(one, target));
+  }
+
+  private get workOrigin(): Origin {
+    return originOf(this.cells, this.read);
+  }
+
+  /** As a corner's row would have it. */
+  private readonly asTyped = ({ x, y }: Point): Pair => {
+    if (!this.field.isInDegrees) return [x, y];
+    const found = toDegrees(this.call, this.workOrigin, { x, y });
+    if (isPair(found)) return found;
+    throw new CannotBeTyped(found.message);
+  };
+
+  /** What would be written; undefined, and said why, where a corner cannot be told in degrees. */
+  private edited<E>(edit: () => E): E | undefined {
+    try {
+      return edit();
+    } catch (thrown) {
+      if (!(thrown instanceof CannotBeTyped)) throw thrown;
+      this.status.textContent = errorSaid(thrown.message);
+      return undefined;
+    }
   }
 
   private move(target: Target, by: Move): void {
-    const from = isSame(this.moving?.target, target) ? this.moving?.at : this.placeOf(target);
+    const from = isSame(this.moving?.target, target) ? this.moving?.at : this.placeOf(target)?.at;
     if (this.mapping === undefined || from === undefined || this.isAsking) return;
     const { step } = this;
     const to =
@@ -291,26 +332,29 @@ export class PlanDrawing {
       return;
     }
     const [now, { origin }] = [this.placeOf(target), this];
-    if (now === undefined || origin === undefined || isAt(now, origin)) return;
-    void this.put(target, origin);
+    if (now === undefined || origin === undefined || isAt(now.at, origin.at)) return;
+    void this.put(target, origin.at, origin.typed);
   }
 
   /** Into the table, after a question where a rectangle would be one no more. */
-  private async put(target: Target, to: Point): Promise<void> {
-    const from = this.placeOf(target);
-    if (from === undefined || isAt(from, to)) this.moving = undefined;
-    else if (target.kind === "obstacle") this.write(movedObstacle(this.cells, target.row, to));
-    else if (await this.mayBeCorners()) {
-      this.write(movedCorner(this.cells, this.field, target.row, to));
+  private async put(target: Target, to: Point, typed?: Pair): Promise<void> {
+    const from = this.placeOf(target)?.at;
+    if (from !== undefined && !isAt(from, to)) {
+      if (target.kind === "obstacle") this.write(movedObstacle(this.cells, target.row, to));
+      else await this.putCorner(target, to, typed);
     }
     this.moving = undefined;
     this.refresh();
-    if (
-      from !== undefined &&
-      this.placeOf(target) !== undefined &&
-      !isAt(from, this.placeOf(target) ?? from)
-    )
+    const now = this.placeOf(target)?.at;
+    if (from !== undefined && now !== undefined && !isAt(from, now))
       this.say(`${this.nameOf(target, to)}: the plan follows. Undo takes it back.`);
+  }
+
+  private async putCorner(target: Target, to: Point, typed?: Pair): Promise<void> {
+    const edit = this.edited(() =>
+      movedCorner(this.cells, this.field, target.row, typed ?? this.asTyped(to), this.asTyped),
+    );
+    if (edit !== undefined && (await this.mayBeCorners())) this.write(edit);
   }
 
   /** A rectangle becomes a field of corners only when its user says so. */
@@ -341,8 +385,10 @@ export class PlanDrawing {
     this.status.textContent = screenSaid(text);
   }
 
-  private nameOf(target: Target, { x, y }: Point): string {
-    const { unit } = this.field;
+  private nameOf(target: Target, at: Point): string {
+    const { unit, isInDegrees } = this.field;
+    // Degrees come out in lengths with more digits than anybody measures.
+    const { x, y } = isInDegrees && target.kind === "corner" ? inSteps(at, this.step) : at;
     const [east, north] = [x < 0 ? "west" : "east", y < 0 ? "south" : "north"];
     const length = (value: number) => `${writtenNumber(Math.abs(value))} ${unit}`;
     return `${titleOf(target)}, ${length(x)} ${east}, ${length(y)} ${north}`;
@@ -352,7 +398,7 @@ export class PlanDrawing {
     const { chosen, field } = this;
     const at = isSame(this.moving?.target, chosen)
       ? this.moving?.at
-      : chosen && this.placeOf(chosen);
+      : chosen && this.placeOf(chosen)?.at;
     this.row.element.hidden = chosen === undefined || at === undefined;
     if (chosen !== undefined && at !== undefined) this.showChosen(chosen, at);
     const bearing = this.read(this.cells.bearing).value;
@@ -377,23 +423,11 @@ export class PlanDrawing {
 
   private showChosen(target: Target, at: Point): void {
     const { unit, obstacles } = this.field;
-    const moveTo = (to: Point) => {
-      void this.put(target, to);
-      return true;
-    };
+    const numbers =
+      target.kind === "corner" && this.field.isInDegrees
+        ? this.degreesOf(target, at)
+        : this.lengthsOf(target, at);
     const obstacle = obstacles.find(({ row }) => row === target.row);
-    const numbers = [
-      {
-        label: `East (${unit})`,
-        value: at.x,
-        typed: (x: number) => moveTo({ ...(this.placeOf(target) ?? at), x }),
-      },
-      {
-        label: `North (${unit})`,
-        value: at.y,
-        typed: (y: number) => moveTo({ ...(this.placeOf(target) ?? at), y }),
-      },
-    ];
     if (target.kind === "corner") {
       this.row.show(titleOf(target), numbers, [
         { label: "Add a corner after it", press: () => void this.addCorner(target) },
@@ -418,17 +452,63 @@ export class PlanDrawing {
     );
   }
 
+  private lengthsOf(target: Target, at: Point): PanelNumber[] {
+    const { unit } = this.field;
+    const moveTo = (to: Partial<Point>) => {
+      void this.put(target, { ...(this.placeOf(target)?.at ?? at), ...to });
+      return true;
+    };
+    return [
+      { label: `East (${unit})`, value: at.x, typed: (x) => moveTo({ x }) },
+      { label: `North (${unit})`, value: at.y, typed: (y) => moveTo({ y }) },
+    ];
+  }
+
+  private degreesOf(target: Target, at: Point): PanelNumber[] {
+    const place = this.placeOf(target);
+    const isMoved = place === undefined || !isAt(place.at, at);
+    // What was typed is shown as it was typed.
+    const pair = isMoved || this.field.kind === "rectangle" ? this.degreesAt(at) : place.typed;
+    const moveTo = (latitude: number | undefined, longitude: number | undefined) => {
+      if (latitude === undefined || longitude === undefined) return false;
+      const to = fromDegrees(this.call, this.workOrigin, [latitude, longitude]);
+      if ("message" in to) {
+        this.status.textContent = errorSaid(to.message);
+        return false;
+      }
+      void this.put(target, to, [latitude, longitude]);
+      return true;
+    };
+    return [
+      {
+        label: "Latitude",
+        value: pair?.[0] ?? null,
+        typed: (latitude) => moveTo(latitude, pair?.[1]),
+      },
+      {
+        label: "Longitude",
+        value: pair?.[1] ?? null,
+        typed: (longitude) => moveTo(pair?.[0], longitude),
+      },
+    ];
+  }
+
+  private degreesAt(at: Point): Pair | undefined {
+    const found = toDegrees(this.call, this.workOrigin, at);
+    return isPair(found) ? found : undefined;
+  }
+
   private async addCorner(target: Target): Promise<void> {
     const most = mostCorners(this.cells);
     if (this.field.corners.length >= most) {
       this.say(`The table holds ${most} corners: remove one first.`);
       return;
     }
-    if (!(await this.mayBeCorners())) return;
-    const edit = addedCorner(this.cells, this.field, target.row, (point) =>
-      inSteps(point, this.step),
+    const round = (point: Point) => inSteps(point, this.step);
+    const edit = this.edited(() =>
+      addedCorner(this.cells, this.field, target.row, round, this.asTyped),
     );
-    if (edit === undefined) return;
+    if (edit === undefined || !(await this.mayBeCorners())) return;
     const after = this.field.corners.findIndex(({ row }) => row === target.row);
     this.write(edit);
     this.go({ kind: "corner", row: after + 1 }, "Added. Corners are counted anew from here on.");
@@ -439,9 +519,8 @@ export class PlanDrawing {
       this.say("Three corners are the fewest that bound a field.");
       return;
     }
-    if (!(await this.mayBeCorners())) return;
-    const edit = removedCorner(this.cells, this.field, target.row);
-    if (edit === undefined) return;
+    const edit = this.edited(() => removedCorner(this.cells, this.field, target.row, this.asTyped));
+    if (edit === undefined || !(await this.mayBeCorners())) return;
     this.write(edit);
     this.go(
       { kind: "corner", row: Math.max(0, target.row - 1) },

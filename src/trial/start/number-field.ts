@@ -67,7 +67,7 @@ export class FormField {
   }
 
   in(unit: string): void {
-    this.unit.textContent = unit;
+    this.unit.textContent = screenSaid(unit);
   }
 
   /** Says what is wrong, in the hint's place; undefined for nothing. */

@@ -29,6 +29,8 @@ export const screens: Texts = {
   Units: "Unidades",
   Answers: "Respuestas",
   "What to show": "Qué mostrar",
+  "The other workbooks could not be fetched. With a network, try again.":
+    "No se pudieron traer los demás libros. Inténtelo de nuevo cuando haya red.",
   "The spreadsheet could not be started in this browser. The form and the tables work without it.":
     "La hoja de cálculo no pudo arrancar en este navegador. El formulario y las tablas trabajan sin ella.",
   "The page could not be started. ": "La página no pudo arrancar. ",
@@ -215,6 +217,26 @@ export const screens: Texts = {
   "Depth in each can": "Lámina en cada pluviómetro",
   "The same in your own sheet": "Lo mismo en su propia hoja",
   "driest quarter": "cuarto más seco",
+  sprinkler: "aspersor",
+  line: "línea",
+  "values only": "solo valores",
+  Copy: "Copiar",
+  Insert: "Insertar",
+  "Copied.": "Copiado.",
+  "Its page, with a live example": "Su página, con un ejemplo vivo",
+  "What it is held against": "Con qué se comprueba",
+  "No function is found by these words. Try a unit, or what you want to know.":
+    "Ninguna función se encuentra con estas palabras. Pruebe con una unidad, o con lo que quiere saber.",
+  "The browser does not let the page copy; mark the formula and copy it.":
+    "El navegador no deja copiar a la página; marque la fórmula y cópiela.",
+  "Open the spreadsheet and choose a cell in it first.":
+    "Abra primero la hoja de cálculo y elija una celda.",
+  "Put it there": "Ponerla ahí",
+  "Leave the cell": "Dejar la celda",
+  "One piece of work here": "Un trabajo de aquí",
+  "The pages are not kept for later:": "Las páginas no se guardan para después:",
+  "Save flags": "Guardar las banderas",
+  "There are no flags to save.": "No hay banderas que guardar.",
   "wettest quarter": "cuarto más mojado",
   "Map of depths": "Mapa de láminas",
   "Of the average depth:": "De la lámina media:",
@@ -236,6 +258,8 @@ export const screens: Texts = {
   "the formula gets text or an error where a number is due":
     "la fórmula recibe texto o un error donde corresponde un número",
   "the formula comes back to its own cell": "la fórmula vuelve a su propia celda",
+  "the formula asks for the cells that two ranges share, and they share none":
+    "la fórmula pide las celdas que comparten dos rangos, y no comparten ninguna",
   "the formula cannot be computed": "la fórmula no se puede calcular",
   "the formula has an error": "la fórmula tiene un error",
   none: "ninguno",
@@ -253,8 +277,8 @@ export const screens: Texts = {
   south: "al sur",
   "Drag a corner or an obstacle, or choose it and press the arrow keys: with Shift ten times as far, Escape takes it back. The tables of the page Field say the same.":
     "Arrastre una esquina o un obstáculo, o elíjalo y use las flechas: con Mayús avanza diez veces más, Escape lo devuelve. Las tablas de la página Campo dicen lo mismo.",
-  "Corners in degrees are changed in their table on the page Field. Obstacles can be dragged, or chosen and moved by the arrow keys.":
-    "Las esquinas en grados se cambian en su tabla de la página Campo. Los obstáculos se pueden arrastrar, o elegir y mover con las flechas.",
+  Latitude: "Latitud",
+  Longitude: "Longitud",
   "The lines are not drawn:": "Las líneas no se dibujan:",
   "Turn the rectangle into corners?": "¿Convertir el rectángulo en esquinas?",
   "Turn it into corners": "Convertirlo en esquinas",
@@ -272,6 +296,21 @@ export const screens: Texts = {
 
 /** Texts with places; one whose name begins with "own" is the user's, and stays. */
 export const screenForms: Messages = {
+  "Saved as flags.{ending}. A plan is no survey: have buried lines located before you drive a stake.":
+    "Guardado como flags.{ending}. Un plan no es un levantamiento: haga localizar las líneas enterradas antes de clavar una estaca.",
+  "{n} of {m} functions, the best match first": "{n} de {m} funciones, la mejor primero",
+  'a number is due where "{own}" stands': 'corresponde un número donde está "{own}"',
+  "{n} functions": "{n} funciones",
+  "Put it into {cell}?": "¿Ponerla en {cell}?",
+  '{cell} of page {ownPage} holds "{own}".': '{cell} de la hoja {ownPage} contiene "{own}".',
+  "Stands in {cell} of page {own} now.": "Ahora está en {cell} de la hoja {own}.",
+  "{own} (this window)": "{own} (esta ventana)",
+  "{own}, copy": "{own}, copia",
+  " It was made with an earlier edition of the workbook; these had no place in this one: {list}.":
+    " Se hizo con una edición anterior del libro; esto no tuvo lugar en esta: {list}.",
+  " {what} cannot be read by this edition of the page; nothing of it was removed.":
+    " {what}: esta edición de la página no lo puede leer; no se quitó nada.",
+  "{n} pieces of work here": "{n} trabajos de aquí",
   "{n} of {m} functions": "{n} de {m} funciones",
   " Choices: {list}.": " Opciones: {list}.",
   "From {a} to {b} units": "De unidades {a} a unidades {b}",

@@ -21,6 +21,7 @@ export function exercisePage(field: Field): PagePlan {
       "Work each with a calculator or with functions in the free cells to the right, and type your answer. One percent off is near enough.",
     widths: [66, 12, 9, 34, 34],
     landscape: true,
+    onePage: true,
     write: (page) => write(page, field),
   };
 }

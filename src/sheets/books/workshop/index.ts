@@ -10,6 +10,7 @@ import {
   OFFICER_QUESTION,
 } from "../../parts/line-blocks";
 import { namesPage } from "../../parts/names";
+import { heads } from "../heads";
 import { along } from "./along";
 import { band } from "./band";
 import { bore } from "./bore";
@@ -40,10 +41,7 @@ const lessons: readonly Lesson[] = [
 ];
 
 export const workshop = workbook({
-  id: "workshop",
-  title: "Workshop",
-  purpose:
-    "For an officer or a teacher: the reasons behind the numbers, step by step, by hand and by function, with exercises that check themselves.",
+  ...heads.workshop,
   subjects: ["pressure", "overhead wires"],
   answers: [
     [

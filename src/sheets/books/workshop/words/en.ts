@@ -35,7 +35,7 @@ export const en: WorkshopWords = {
         SI: "1000 times the flow of a sprinkler in m³/h, over spacing times move in m, gives mm/h.",
       },
       field:
-        "Water that stands between the sprinklers or runs off says that the rate is too high for this soil on this slope: smaller nozzles or a wider move, not shorter hours alone.",
+        "Water that stands between the sprinklers or runs off says that the rate is too high for this soil on this slope: smaller nozzles, or a wider move where the wind allows it, not shorter hours alone.",
       source:
         "A flow over an area is a rate: arithmetic. What soils hold and take in: USDA-NRCS, National Engineering Handbook, Part 652, from memory.",
       trainer: {
@@ -57,7 +57,7 @@ export const en: WorkshopWords = {
       guess: "Hours of a set",
       hand: "Net depth over rate, over efficiency. Then a working day over hours of a set plus hours of a move, rounded down.",
       field:
-        "Use the hours with the efficiency in them: they give enough to nearly all of the field. The average alone leaves half the field short. The hours for the driest quarter are longer still: for a crop that pays for it.",
+        "Use the hours with the efficiency in them: they give enough to about four fifths of the field. The average alone leaves half the field short. The hours for the driest quarter are longer still: for a crop that pays for it.",
       source:
         "Depth over rate: arithmetic. Which part of the field must get enough is a choice; planning for about four fifths of it is common practice, no source.",
       trainer: {
@@ -101,13 +101,13 @@ export const en: WorkshopWords = {
         SI: "1.217 × 10¹² times (L/s over C) to the power 1.852, times mm of bore to the power -4.87: meters in 100 meters. 1 m makes 9.79 kPa.",
       },
       field:
-        "The gauge at the end of the feeder tells what the pipe took. Much more than planned: too much flow, a crushed or dirty pipe, or a smaller bore than you think.",
+        "Read a gauge at each end of the feeder, and take off what the ground rises between them (2.31 ft are 1 psi, 1 m is 9.79 kPa): the rest is what the pipe took. Much more than planned: too much flow, a crushed or dirty pipe, or a smaller bore than you think.",
       source:
         "Hazen–Williams as the handbook prints it: USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11, Sprinkler Irrigation; in L/s and mm it is the same equation converted.",
       trainer: {
         minutes: 25,
         ask: "With twice the flow, is it twice the loss?",
-        say: "“Twice.” It is 3.6 times. Let them find it with the cell of the flow.",
+        say: "“Twice.” It is 3.6 times. Let them find it by doubling the flow.",
         answer: "Two to the power 1.852 is 3.61.",
       },
       handout: "Twice the flow in one pipe loses [3.6] times the pressure.",
@@ -233,7 +233,7 @@ export const en: WorkshopWords = {
         minutes: 15,
         ask: "How heavy is the line before it is drained?",
         say: "“It is only plastic.” Work out the water: 8.3 lb to a gallon, 1 kg to a liter.",
-        answer: "More than the tubing itself: see the cell.",
+        answer: "About three times what the tubing itself weighs.",
       },
       handout: "Before the caps come off, the line must be without [pressure].",
     },
@@ -316,8 +316,8 @@ export const en: WorkshopWords = {
     },
     friction: {
       ask: {
-        US: "What does {length} ft of pipe with a bore of {bore} in take from {flow} gpm, C {c}?",
-        SI: "What does {length} m of pipe with a bore of {bore} mm take from {flow} m³/h, C {c}?",
+        US: "How much pressure do {flow} gpm lose in {length} ft of pipe with a bore of {bore} in, C {c}?",
+        SI: "How much pressure do {flow} m³/h lose in {length} m of pipe with a bore of {bore} mm, C {c}?",
       },
       hint: "Hazen–Williams: the loss in a hundred lengths first.",
       second: {
@@ -382,8 +382,8 @@ export const en: WorkshopWords = {
     },
     segment: {
       ask: {
-        US: "A line of {heads} sprinklers, {head} gpm each. What does segment {segment} lose in {length} ft of tubing with a bore of {bore} in, C {c}?",
-        SI: "A line of {heads} sprinklers, {head} m³/h each. What does segment {segment} lose in {length} m of tubing with a bore of {bore} mm, C {c}?",
+        US: "A line of {heads} sprinklers, {head} gpm each. How much pressure does segment {segment} lose in {length} ft of tubing with a bore of {bore} in, C {c}?",
+        SI: "A line of {heads} sprinklers, {head} m³/h each. How much pressure does segment {segment} lose in {length} m of tubing with a bore of {bore} mm, C {c}?",
       },
       hint: "First: how many sprinklers does that segment still feed?",
       second: "{left} sprinklers: a flow of {flow}.",

@@ -36,7 +36,7 @@ export const es: WorkshopWords = {
         SI: "1000 por el caudal de un aspersor en m³/h, entre espaciamiento por paso en m, da mm/h.",
       },
       field:
-        "El agua que se encharca entre los aspersores o que escurre dice que la intensidad es muy alta para este suelo en esta pendiente: boquillas menores o un paso más ancho, no solo menos horas.",
+        "El agua que se encharca entre los aspersores o que escurre dice que la intensidad es muy alta para este suelo en esta pendiente: boquillas menores, o un paso más ancho donde el viento lo admita, no solo menos horas.",
       source:
         "Un caudal sobre una superficie es una intensidad: aritmética. Lo que guardan y absorben los suelos: USDA-NRCS, National Engineering Handbook, Part 652, de memoria.",
       trainer: {
@@ -58,7 +58,7 @@ export const es: WorkshopWords = {
       guess: "Horas de un turno",
       hand: "Lámina neta entre intensidad, entre eficiencia. Luego un día de trabajo entre las horas de un turno más las de un traslado, redondeado hacia abajo.",
       field:
-        "Use las horas que llevan la eficiencia: dan bastante a casi todo el campo. La media sola deja corta la mitad del campo. Las horas para el cuarto más seco son todavía más: para un cultivo que las pague.",
+        "Use las horas que llevan la eficiencia: alcanzan para unos cuatro quintos del campo. Las de la media sola dejan corta la mitad del campo. Las horas para el cuarto más seco son todavía más: para un cultivo que las pague.",
       source:
         "Lámina entre intensidad: aritmética. Qué parte del campo debe recibir bastante es una elección; planificar para unos cuatro quintos es práctica común, sin fuente.",
       trainer: {
@@ -98,17 +98,17 @@ export const es: WorkshopWords = {
       question: "El agua roza la pared. ¿Cuánta presión se ha ido al final de una tubería?",
       guess: "Presión perdida en la tubería de abajo",
       hand: {
-        US: "1050 por (gpm entre C) a la potencia 1.852, por las pulgadas de diámetro interior a la potencia -4.87: pies en 100 pies. 2.31 ft hacen 1 psi.",
-        SI: "1.217 × 10¹² por (L/s entre C) a la potencia 1.852, por los mm de diámetro interior a la potencia -4.87: metros en 100 metros. 1 m hace 9.79 kPa.",
+        US: "1050 por (gpm entre C) a la potencia 1.852, por las pulgadas de diámetro interior a la potencia -4.87: pies en 100 pies. 2.31 ft son 1 psi.",
+        SI: "1.217 × 10¹² por (L/s entre C) a la potencia 1.852, por los mm de diámetro interior a la potencia -4.87: metros en 100 metros. 1 m son 9.79 kPa.",
       },
       field:
-        "El manómetro al final de la alimentadora dice cuánto se perdió en la tubería. Mucho más que lo planeado: demasiado caudal, una tubería aplastada o sucia, o un diámetro interior menor de lo que cree.",
+        "Lea un manómetro en cada extremo de la alimentadora y reste lo que sube el terreno entre ambos (2.31 ft son 1 psi, 1 m son 9.79 kPa): el resto es lo que se perdió en la tubería. Mucho más que lo planeado: demasiado caudal, una tubería aplastada o sucia, o un diámetro interior menor de lo que cree.",
       source:
         "Hazen–Williams como lo imprime el manual: USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11, Sprinkler Irrigation; en L/s y mm es la misma ecuación convertida.",
       trainer: {
         minutes: 25,
         ask: "Con el doble de caudal, ¿es el doble de pérdida?",
-        say: "«El doble.» Son 3.6 veces. Deje que lo encuentren con la celda del caudal.",
+        say: "«El doble.» Son 3.6 veces. Deje que lo encuentren duplicando el caudal.",
         answer: "Dos a la potencia 1.852 es 3.61.",
       },
       handout: "El doble de caudal en una tubería pierde [3.6] veces la presión.",
@@ -123,7 +123,7 @@ export const es: WorkshopWords = {
         "Pérdida de una línea de ocho aspersores entre la de todo el caudal en todo el recorrido (0 a 1)",
       hand: "Sume los tramos. O tome el factor: 1/2.852 + 1/(2 N) + 0.923/(6 N²), con N salidas.",
       field:
-        "Cerca de la entrada la tubería trabaja más: ahí se paga un tamaño mayor. El factor supone todos los aspersores iguales; en una línea larga no lo son, y solo la línea resuelta lo dice.",
+        "Cerca de la entrada la tubería trabaja más: ahí conviene un tamaño mayor. El factor supone todos los aspersores iguales; en una línea larga no lo son, y solo la línea resuelta lo dice.",
       source:
         "Factor de salidas múltiples de Christiansen (1942), como en USDA-NRCS, National Engineering Handbook, Part 623 Chapter 11; la suma exacta es aritmética.",
       trainer: {
@@ -143,7 +143,7 @@ export const es: WorkshopWords = {
       guess: "El máximo de aspersores en una línea de la tubería mayor",
       hand: "Mayor menos menor, entre la media. El caudal de un aspersor va con la raíz cuadrada de su presión: un quinto de presión es un décimo de caudal.",
       field:
-        "Tienda la línea por la curva de nivel o un poco cuesta abajo: la bajada devuelve lo que quita la fricción. Cuesta arriba, ambas quitan.",
+        "Tienda la línea por la curva de nivel o un poco cuesta abajo: la bajada devuelve lo que quita la fricción. Cuesta arriba, quitan la fricción y también la subida.",
       source:
         "Norma de práctica de conservación del USDA-NRCS, Sprinkler System, Code 442: el límite de un quinto, de memoria. La raíz cuadrada es la de toda boquilla.",
       trainer: {
@@ -184,7 +184,7 @@ export const es: WorkshopWords = {
       guess: "Tramos de la tubería mayor",
       hand: "Tome el caudal que queda después del tramo, y la pérdida en el diámetro interior menor; súmela hacia afuera y compare con el límite.",
       field:
-        "Compre el tamaño mayor para el lado de la entrada y marque la unión: tendida al revés, los aspersores lejanos se quedan sin presión.",
+        "Compre el tamaño mayor para el lado de la entrada y marque la unión: tendida al revés, a los aspersores lejanos no les alcanza la presión.",
       source:
         "La línea resuelta contra el límite de la norma de práctica; dos tamaños en una línea son práctica común, sin fuente.",
       trainer: {
@@ -207,7 +207,7 @@ export const es: WorkshopWords = {
         SI: "Todas las presiones en kPa entre 9.79, más la elevación en m, es la carga en m. Potencia en kW: m³/h por m entre 367, entre la eficiencia de la bomba.",
       },
       field:
-        "Una bomba da lo que dice su curva al caudal que se le pide. Menos líneas en marcha es más presión: estrangule en el hidrante.",
+        "Una bomba da lo que dice su curva al caudal que se le pide. Menos líneas en marcha es más presión: cierre un poco la válvula del hidrante.",
       source:
         "La ecuación de Bernoulli; las constantes son las de las unidades. La curva de la bomba es de su fabricante.",
       trainer: {
@@ -236,7 +236,7 @@ export const es: WorkshopWords = {
         minutes: 15,
         ask: "¿Cuánto pesa la línea antes de vaciarla?",
         say: "«Es solo plástico.» Calcule el agua: 8.3 lb por galón, 1 kg por litro.",
-        answer: "Más que la tubería misma: vea la celda.",
+        answer: "Unas tres veces lo que pesa la tubería misma.",
       },
       handout: "Antes de quitar los tapones, la línea debe estar sin [presión].",
     },
@@ -319,13 +319,13 @@ export const es: WorkshopWords = {
     },
     friction: {
       ask: {
-        US: "¿Cuánto le quitan {length} ft de tubería con un diámetro interior de {bore} in a {flow} gpm, C {c}?",
-        SI: "¿Cuánto le quitan {length} m de tubería con un diámetro interior de {bore} mm a {flow} m³/h, C {c}?",
+        US: "¿Cuánta presión pierden {flow} gpm en {length} ft de tubería con un diámetro interior de {bore} in, C {c}?",
+        SI: "¿Cuánta presión pierden {flow} m³/h en {length} m de tubería con un diámetro interior de {bore} mm, C {c}?",
       },
       hint: "Hazen–Williams: primero la pérdida en cien largos.",
       second: {
-        US: "5.32 ft en cada 100 ft; 2.31 ft hacen 1 psi.",
-        SI: "4.94 m en cada 100 m; 1 m hace 9.79 kPa.",
+        US: "5.32 ft en cada 100 ft; 2.31 ft son 1 psi.",
+        SI: "4.94 m en cada 100 m; 1 m son 9.79 kPa.",
       },
       shown: {
         US: "1050 × ({flow} ÷ {c})^1.852 × {bore}^-4.87 × {length} ÷ 100 ÷ 2.31",
@@ -378,15 +378,15 @@ export const es: WorkshopWords = {
       },
       hint: "Exterior menos dos paredes, cada medida en el medio de su tolerancia: 50.0 a 50.4 mm, 3.0 a 3.4 mm.",
       second: {
-        US: "El exterior es de 50.2 mm, una pared de 3.2 mm; 25.4 mm hacen una pulgada.",
+        US: "El exterior es de 50.2 mm, una pared de 3.2 mm; 25.4 mm son una pulgada.",
         SI: "El exterior es de 50.2 mm, una pared de 3.2 mm.",
       },
       shown: { US: "(50.2 − 2 × 3.2) ÷ 25.4", SI: "50.2 − 2 × 3.2" },
     },
     segment: {
       ask: {
-        US: "Una línea de {heads} aspersores, {head} gpm cada uno. ¿Cuánto pierde el tramo {segment} en {length} ft de tubería con un diámetro interior de {bore} in, C {c}?",
-        SI: "Una línea de {heads} aspersores, {head} m³/h cada uno. ¿Cuánto pierde el tramo {segment} en {length} m de tubería con un diámetro interior de {bore} mm, C {c}?",
+        US: "Una línea de {heads} aspersores, {head} gpm cada uno. ¿Cuánta presión pierde el tramo {segment} en {length} ft de tubería con un diámetro interior de {bore} in, C {c}?",
+        SI: "Una línea de {heads} aspersores, {head} m³/h cada uno. ¿Cuánta presión pierde el tramo {segment} en {length} m de tubería con un diámetro interior de {bore} mm, C {c}?",
       },
       hint: "Primero: ¿a cuántos aspersores alimenta todavía ese tramo?",
       second: "{left} aspersores: un caudal de {flow}.",
@@ -400,7 +400,7 @@ export const es: WorkshopWords = {
         US: "El hidrante necesita {pressure} psi, la tubería principal y el filtro pierden {losses} psi, el agua se eleva {lift} ft. ¿Cuál es la carga dinámica total?",
         SI: "El hidrante necesita {pressure} kPa, la tubería principal y el filtro pierden {losses} kPa, el agua se eleva {lift} m. ¿Cuál es la carga dinámica total?",
       },
-      hint: "Sume las presiones y vuélvalas carga; luego la elevación.",
+      hint: "Sume las presiones y conviértalas en carga; luego la elevación.",
       second: {
         US: "{sum} psi; 1 psi son 2.31 ft de agua.",
         SI: "{sum} kPa; 9.79 kPa son 1 m de agua.",
