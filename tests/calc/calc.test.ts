@@ -100,14 +100,19 @@ withOffice(
       wrong: string;
       spread: unknown[][];
       why: string;
-      far: number;
+      line: [inlet: number, far: number][];
       help: Record<string, { help: string; arguments: [string, string, boolean][] }>;
       menu: [title: string, command: string][];
     };
     const { openWorkbook } = loadWorkbooks();
     const book = await openWorkbook("line-layout", "US");
-    await book.set({ Spacing: 40 });
-    const far = book.values().FarPressure as number;
+    const line: number[][] = [];
+    const steps: Record<string, number>[] = [{}, { Spacing: 40 }, { Spacing: 40, Lowest: 44 }];
+    for (const changes of steps) {
+      await book.set(changes);
+      const { Inlet, FarPressure } = book.values();
+      line.push([Inlet as number, FarPressure as number]);
+    }
     book.close();
     // The handbook equation worked by hand, as in the published checks.
     expect(told.typed).toBeCloseTo(1.7302, 3);
@@ -115,7 +120,10 @@ withOffice(
     expect(told.why).toBe("IRRIG.PIPE.FRICTION: inside must be above 0 in; got -1");
     const plan = loadedHost().functions.get("SET_PLAN")?.(2, 14, 11, 0.75, 24);
     expect(told.spread).toEqual(plan);
-    expect(Math.abs(told.far / far - 1)).toBeLessThan(1e-9);
+    expect(alikeTables(told.line, line)).toBe(true);
+    const [opened, closer, higher] = told.line;
+    expect(closer[0]).toBeLessThan(opened[0] - 0.5);
+    expect(higher[1]).toBeGreaterThan(closer[1] + 3);
     expect(told.menu).toEqual([
       ["Why this error?", "service:fieldsum.Menu?why"],
       ["Spread this table over its cells", "service:fieldsum.Menu?spread"],

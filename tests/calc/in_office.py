@@ -74,8 +74,13 @@ with Office(sys.argv[1]) as office:
     document.close(True)
 
     document = office.open(sys.argv[2])
-    place(document, "Spacing").Value = 40
-    told["far"] = place(document, "FarPressure").Value
+    told["line"] = []
+    # The inlet is planned for the lowest pressure wanted: of another spacing it follows, and the last
+    # head's pressure hardly; of another pressure wanted, both.
+    for changes in ({}, {"Spacing": 40}, {"Lowest": 44}):
+        for name, number in changes.items():
+            place(document, name).Value = number
+        told["line"].append([place(document, name).Value for name in ("Inlet", "FarPressure")])
     document.close(True)
 
 print(json.dumps(told))

@@ -44,6 +44,22 @@ test("asks for no more than the sheet that it stands in and a menu there", () =>
   ]);
 });
 
+test("the help says what each argument is: a number, text, a range", () => {
+  const code = fileNamed("Code.gs");
+  const kinds = (name: string) => {
+    const before = code.slice(0, code.indexOf(`function IRRIG_${name}(`));
+    const comment = before.slice(before.lastIndexOf("/**"));
+    return [...comment.matchAll(/@param \{(\w+)\} \[?(\w+)/g)].map(
+      ([, kind, of]) => `${of} ${kind}`,
+    );
+  };
+  expect(kinds("UNIT_CONVERT")).toEqual(["value number", "from string", "to string"]);
+  expect(kinds("SOIL_INTAKE").slice(0, 2)).toEqual(["profile string", "slope number"]);
+  expect(kinds("APPLICATION_CU").slice(0, 1)).toEqual([expect.stringMatching(/ range$/)]);
+  // A number or "Darcy".
+  expect(kinds("PIPE_FRICTION")[4]).toBe("friction any");
+});
+
 test("every function gives what the add-in gives, value or error, on 30,000 calls and more", () => {
   const functions = runBuiltFunctions();
   const calls = corpus(reference.functions, (id, cells) => {

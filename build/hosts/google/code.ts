@@ -1,5 +1,6 @@
 import { readyMadeSheets } from "../../../src/sheets";
 import type { ArgumentHelp, FunctionHelp, Reference } from "../../../src/reference";
+import { literalArguments } from "../../../src/formula-text/dialect";
 import { inComment, parameterName } from "../script-text";
 
 /** IRRIG_LATERAL_PRESSURE: a name of a script's function has no dots. */
@@ -18,13 +19,14 @@ export function codeText({ namespace, functions }: Reference): string {
 
 function declaration(namespace: string, help: FunctionHelp): string {
   const names = help.arguments.map(({ name }) => parameterName(name));
+  const given = literalArguments(help.example);
   return [
     "/**",
     ` * ${inComment(`${help.short} Gives: ${help.returns}`)}`,
     " *",
     ...help.arguments.map(
       (argument, i) =>
-        ` * @param {${typeOf(argument)}} ${argument.optional ? `[${names[i]}]` : names[i]} ${inComment(argument.help)}`,
+        ` * @param {${typeOf(argument, given[i])}} ${argument.optional ? `[${names[i]}]` : names[i]} ${inComment(argument.help)}`,
     ),
     ` * @return ${inComment(help.returns)}`,
     " * @customfunction",
@@ -35,10 +37,13 @@ function declaration(namespace: string, help: FunctionHelp): string {
   ].join("\n");
 }
 
-function typeOf({ range, choices, yesNo }: ArgumentHelp): string {
+/** What the help says an argument is; of what may be text or a number, what the example gives. */
+function typeOf({ range, choices, yesNo, help }: ArgumentHelp, given: unknown): string {
   if (range) return "range";
   if (yesNo === true) return "boolean";
-  return choices === undefined ? "number" : "string";
+  if (choices !== undefined || typeof given === "string") return "string";
+  // A number, or a word that the help has in quotes.
+  return typeof given === "number" && !/"\w/.test(help) ? "number" : "any";
 }
 
 /** The page of the project that holds a workbook as text. */
