@@ -3,9 +3,10 @@ import { NoAnswer } from "../../src/ground/domain-error";
 import { cheapestLayout, type Layout, type PricedTubing } from "../../src/solver/changeover";
 import type { Line } from "../../src/solver/line";
 import { keepsWithin, type LineLimits } from "../../src/solver/line-limits";
-import { March } from "../../src/solver/march";
 import { solveLine } from "../../src/solver/solve-line";
 import { Chance } from "../support/chance";
+import { March } from "../../src/solver/march";
+import { linesSolved } from "../support/lines-solved";
 
 /** Every way to split the segments over the sizes, in order. */
 function* layouts(segments: number, sizes: number): Generator<number[]> {
@@ -219,17 +220,6 @@ test("of layouts that cost the same, fewer sizes win, then more of the larger", 
   const limits = { variation: 0.5, lowest: 0, speed: Infinity };
   expect(cheapestLayout(longLine(8), sizes, limits)).toEqual([8, 0, 0]);
 });
-
-/** How many lines the search solves; each asks once for the limit at rest. */
-function linesSolved(search: () => unknown): number {
-  const limit = jest.spyOn(March.prototype, "dryLimit");
-  try {
-    search();
-    return limit.mock.calls.length;
-  } finally {
-    limit.mockRestore();
-  }
-}
 
 test("most layouts of two sizes are never solved: halving drops them", () => {
   const sizes = [

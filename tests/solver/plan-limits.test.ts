@@ -1,6 +1,6 @@
 import { type Design, keepsToLimits } from "../../src/solver/plan-design";
 import { heldBackBy, limitsOf, loosen, waysOut } from "../../src/solver/plan-limits";
-import type { LimitName, PlanProblem } from "../../src/solver/plan-problem";
+import { type LimitName, LIMITS, type PlanProblem } from "../../src/solver/plan-problem";
 import { PlanSearch, type Wanted } from "../../src/solver/plan-search";
 import { cheapestOfKinds, everyDesign } from "../support/every-plan";
 import { problemWith } from "../support/small-plan";
@@ -25,21 +25,7 @@ describe("the limits that a problem has", () => {
       [...ALWAYS, "coverage"].slice(2),
     );
     const all = { pumpFlow: 1, pumpHead: 60, setTime: 7200, shareOfRating: 0.7 };
-    expect(limitsOf(problemWith(all))).toEqual([
-      "variation",
-      "speed",
-      "intake",
-      "spacing",
-      "move",
-      "chart",
-      "set hours",
-      "day hours",
-      "days",
-      "pump flow",
-      "pump head",
-      "share of rating",
-      "coverage",
-    ]);
+    expect(limitsOf(problemWith(all))).toEqual(LIMITS);
   });
 });
 

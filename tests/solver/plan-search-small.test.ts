@@ -1,5 +1,4 @@
 import { FieldLayouts } from "../../src/solver/laid-field";
-import { March } from "../../src/solver/march";
 import { type Design, keepsToLimits } from "../../src/solver/plan-design";
 import { Prospect } from "../../src/solver/plan-floors";
 import { LIMITS, type LimitName, type PlanProblem } from "../../src/solver/plan-problem";
@@ -7,6 +6,7 @@ import { MOST_DESIGNS, PlanSearch } from "../../src/solver/plan-search";
 import { PlanWork } from "../../src/solver/plan-work";
 import { cheapestOfKinds, everyDesign, shown } from "../support/every-plan";
 import { BIG, HEAD_FLOW, problemWith, SMALL } from "../support/small-plan";
+import { linesSolved } from "../support/lines-solved";
 
 /** A field 30 m by some depth: a row of three heads every 12 m. */
 const layouts = (depth: number, slope = 0) =>
@@ -96,17 +96,6 @@ describe.each(Object.entries(problems))("of a small problem with %s", (_, proble
     expect(some).toBeGreaterThan(0);
   });
 });
-
-/** Lines that a search solves; each asks once for the limit at rest. */
-function linesSolved(search: () => unknown): number {
-  const limit = jest.spyOn(March.prototype, "dryLimit");
-  try {
-    search();
-    return limit.mock.calls.length;
-  } finally {
-    limit.mockRestore();
-  }
-}
 
 const cheapest = (problem: PlanProblem, count = 1): Design[] =>
   new PlanSearch(problem).cheapest({ count });
