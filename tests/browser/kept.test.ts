@@ -410,14 +410,24 @@ test.each([0, 15, 90])(
     ]) {
       await focusCanvas(page);
       await page.evaluate((place) => trialGrid.select(place), at);
-      await page.waitForTimeout(100);
+      await page.evaluate(() => trialGrid.quiet());
+      await page.waitForFunction(
+        ({ row, column }) => {
+          const chosen = trialGrid.chosen();
+          const isHere = chosen?.row === row && chosen.column === column;
+          return isHere && document.activeElement?.closest("#grid") !== null;
+        },
+        at,
+        { timeout: 30000 },
+      );
       await page.keyboard.type(typed, { delay });
-      await page.keyboard.press("Enter");
-      await eventually(async () =>
+      // While its list of names is still coming the grid may let Enter pass: it is pressed again.
+      await eventually(async () => {
+        await page.keyboard.press("Enter");
         expect((await page.evaluate((place) => trialGrid.formula(place), at)).toUpperCase()).toBe(
           entered,
-        ),
-      );
+        );
+      });
     }
   },
 );
