@@ -123,7 +123,7 @@ test("a lesson reads from the guess to the field, each formula under its result"
     "By hand, in words",
     "1050 times",
     "In the field",
-    "The gauge at the end",
+    "Read a gauge at each end of the feeder",
     "Source:",
   ].map((text) => told.indexOf(text));
   expect(order).toEqual([...order].sort((one, other) => one - other));

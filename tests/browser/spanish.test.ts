@@ -159,6 +159,7 @@ describe("the trial page in Spanish", () => {
     await page.getByLabel("Espaciamiento de aspersores").fill("0");
     await page
       .getByText(/^Espaciamiento de aspersores debe ser un número de 1 a 500; recibió 0/)
+      .and(page.locator(".hint"))
       .waitFor();
     await page.getByRole("button", { name: "English" }).click();
     await page.getByText("Does the plan hold?").waitFor();
