@@ -68,10 +68,9 @@ export function readLine(
   inletPressure: number,
   cells: LineCells,
 ): Line {
-  return {
-    ...readLineWithoutTubing(u, heads, inletPressure, cells),
-    bore: forHeads(readBores(u, cells.inside), heads),
-  };
+  const line = readLineWithoutTubing(u, heads, inletPressure, cells);
+  // A copy of all that would take a seventh of the time of a whole cell.
+  return Object.assign(line, { bore: forHeads(readBores(u, cells.inside), heads) });
 }
 
 export function readLineWithoutTubing(

@@ -136,6 +136,7 @@ export const screens: Texts = {
     "El archivo está dañado: no se puede desempaquetar.",
   "The file holds more cells than a workbook of these pages.":
     "El archivo tiene más celdas que un libro de estas páginas.",
+  "There are no ready-made workbooks.": "No hay libros listos.",
   "It is none of the ready-made workbooks: their pages are not in it, or have other names.":
     "No es ninguno de los libros preparados: no tiene sus páginas, o tienen otros nombres.",
   "It is a copy with values only: what was worked out stands in it without its formulas. Open the workbook it was made from.":
