@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { EXTENSION, OFFICE_PYTHON, WORKBOOKS } from "../../build/hosts/calc/office";
+import { WORKBOOKS } from "../../build/hosts/calc/office";
 import { pythonFunctions } from "../../build/hosts/python";
 import type { Reference } from "../../src/reference";
 import { loadedHost } from "../../build/loaded-host";
@@ -11,7 +11,7 @@ import { samplesOf } from "../support/samples";
 import { runBuiltFunctions } from "../support/built";
 import { loadWorkbooks } from "../support/open-workbook";
 import { corpus } from "./corpus";
-import { withOffice } from "./office";
+import { askOffice, withOffice } from "./office";
 
 const root = join(__dirname, "../..");
 const folder = mkdtempSync(join(tmpdir(), "fieldsum-calc-"));
@@ -51,12 +51,10 @@ withOffice("in the real program: every example typed, a table spread by the menu
     cases,
     JSON.stringify(all.map(({ help }) => ({ formula: help.example, spills: help.spills }))),
   );
-  const out = execFileSync(
-    OFFICE_PYTHON,
-    [join(__dirname, "examples_in_office.py"), EXTENSION, cases],
-    { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] },
+  const told = askOffice<{ sentence: string; cells: unknown[][] }[]>(
+    "examples_in_office.py",
+    cases,
   );
-  const told = JSON.parse(out) as { sentence: string; cells: unknown[][] }[];
   expect(told).toHaveLength(all.length);
   const differing = all.flatMap(({ help, cells }, i) => {
     const given = functions.get(help.id)?.(...cells);
@@ -90,12 +88,7 @@ function alike(got: unknown, wanted: unknown): boolean {
 withOffice(
   "in the real program, installed by one command: functions typed, the menu's entries, another spacing in the line workbook",
   async () => {
-    const out = execFileSync(
-      OFFICE_PYTHON,
-      [join(__dirname, "in_office.py"), EXTENSION, join(WORKBOOKS, "line-layout-us.ods")],
-      { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] },
-    );
-    const told = JSON.parse(out) as {
+    const told = askOffice<{
       typed: number;
       wrong: string;
       spread: unknown[][];
@@ -103,7 +96,7 @@ withOffice(
       line: [inlet: number, far: number][];
       help: Record<string, { help: string; arguments: [string, string, boolean][] }>;
       menu: [title: string, command: string][];
-    };
+    }>("in_office.py", join(WORKBOOKS, "line-layout-us.ods"));
     const { openWorkbook } = loadWorkbooks();
     const book = await openWorkbook("line-layout", "US");
     const line: number[][] = [];
@@ -157,25 +150,18 @@ withOffice(
     const files = readyMadeSheets
       .filter(({ id }) => id !== "plan")
       .flatMap(({ id }) => [`${id}-us.xlsx`, `${id}-si.xlsx`]);
-    const out = execFileSync(
-      OFFICE_PYTHON,
-      [
-        join(__dirname, "workbooks_in_office.py"),
-        EXTENSION,
-        ...files.map((name) => join(sheets, name)),
-      ],
-      { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"], maxBuffer: 1 << 26 },
-    );
-    const told = JSON.parse(out) as Record<
-      string,
-      {
-        count: number;
-        same: number;
-        differ: [where: string, formula: string][];
-        texts: number;
-        unlike: string[];
-      }
-    >;
+    const told = askOffice<
+      Record<
+        string,
+        {
+          count: number;
+          same: number;
+          differ: [where: string, formula: string][];
+          texts: number;
+          unlike: string[];
+        }
+      >
+    >("workbooks_in_office.py", ...files.map((name) => join(sheets, name)));
     expect(Object.keys(told)).toEqual(files);
     for (const [file, { count, same, differ, texts, unlike }] of Object.entries(told)) {
       const open = differ.filter(

@@ -1,12 +1,11 @@
-import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { EXTENSION, OFFICE_PYTHON, WORKBOOKS } from "../../build/hosts/calc/office";
+import { WORKBOOKS } from "../../build/hosts/calc/office";
 import type { CellError } from "../../build/asked-workbook";
 import type { UnitSystem } from "../../src/sheets/kit/definition";
 import { loadWorkbooks } from "../support/open-workbook";
-import { withOffice } from "./office";
+import { askOffice, withOffice } from "./office";
 
 const folder = mkdtempSync(join(tmpdir(), "fieldsum-ods-"));
 
@@ -71,12 +70,7 @@ withOffice(
         })),
       ),
     );
-    const out = execFileSync(
-      OFFICE_PYTHON,
-      [join(__dirname, "own_workbooks_in_office.py"), EXTENSION, cases, folder],
-      { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"], maxBuffer: 1 << 28 },
-    );
-    const told = JSON.parse(out) as Told[];
+    const told = askOffice<Told[]>("own_workbooks_in_office.py", cases, folder);
     const differing = CASES.flatMap(([id, system], i) => {
       const { opened, changed, again, errors } = told[i];
       const states = [opened, ...changed, again];
