@@ -3,14 +3,7 @@ import { lineLayout } from "./books/line-layout";
 import type { ReadyMadeSheet, SheetHead } from "./kit/definition";
 
 /** Heads of the ready-made sheets, in the order in which screens list them. */
-export const shelf: readonly SheetHead[] = [
-  heads.lineLayout,
-  heads.plan,
-  heads.quote,
-  heads.workshop,
-  heads.spacingWhatIf,
-  heads.season,
-];
+export const shelf: readonly SheetHead[] = Object.values(heads);
 
 /** For a page that opens with the first of them: the others are fetched when it stands. */
 export const firstSheet: ReadyMadeSheet = lineLayout;

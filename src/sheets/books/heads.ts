@@ -1,6 +1,9 @@
 import type { SheetHead } from "../kit/definition";
 
-/** What is told of each workbook where it is chosen, before its pages are there. */
+/**
+ * What is told of each workbook where it is chosen, before its pages are there, in the order in which
+ * screens list them.
+ */
 export const heads = {
   lineLayout: {
     id: "line-layout",
